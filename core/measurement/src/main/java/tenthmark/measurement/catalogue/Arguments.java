@@ -1,0 +1,56 @@
+package tenthmark.measurement.catalogue;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The arguments of one call, read by parameter. */
+public final class Arguments {
+
+  private final List<Parameter<?>> parameters;
+  private final List<Value> values;
+
+  Arguments(Declaration declaration, List<Value> values) {
+    this.parameters = declaration.parameters();
+    this.values = List.copyOf(values);
+    boolean open = !parameters.isEmpty() && parameters.get(parameters.size() - 1).isRepeated();
+    if (!open && values.size() > parameters.size()) {
+      throw new ArgumentException(
+          declaration.displayName()
+              + " has "
+              + values.size()
+              + " arguments; it takes at most "
+              + parameters.size()
+              + ".");
+    }
+  }
+
+  /** The value of a parameter that is required or has a default. */
+  public <T> T get(Parameter<T> parameter) {
+    return find(parameter)
+        .orElseThrow(() -> new IllegalStateException(parameter.name() + " has no default"));
+  }
+
+  /** The value of a parameter that may be left out. */
+  public <T> Optional<T> find(Parameter<T> parameter) {
+    int index = indexOf(parameter);
+    return parameter.read(index < values.size() ? values.get(index) : Value.BLANK);
+  }
+
+  /** The values of a repeated parameter, blank ones left out; at least one. */
+  public <T> List<T> all(Parameter<T> parameter) {
+    int index = indexOf(parameter);
+    List<T> all = parameter.readAll(values.subList(Math.min(index, values.size()), values.size()));
+    if (all.isEmpty()) {
+      throw ArgumentException.notAllowed(parameter.name(), "blank", parameter.allowed());
+    }
+    return all;
+  }
+
+  private int indexOf(Parameter<?> parameter) {
+    int index = parameters.indexOf(parameter);
+    if (index < 0) {
+      throw new IllegalStateException(parameter.name() + " is not declared");
+    }
+    return index;
+  }
+}

@@ -1,0 +1,86 @@
+package tenthmark.measurement.catalogue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * All that is said once about a worksheet function.
+ *
+ * @param name the part after {@code LAB_}, in upper case letters; frozen from the first release
+ * @param family where the reference lists it
+ * @param result what it gives back
+ * @param description one sentence for the function wizard
+ * @param parameters in order; optional ones after required ones, a repeated one last
+ * @param formula the formula and its conditions, for the reference; plain text
+ * @param source clause or table the formula is from, or "common practice, no source"
+ * @param example a call with its result
+ */
+public record Declaration(
+    String name,
+    Family family,
+    ResultKind result,
+    String description,
+    List<Parameter<?>> parameters,
+    String formula,
+    String source,
+    Example example) {
+
+  private static final String STORED_PREFIX = "TENTHMARK.LAB.";
+  private static final String DISPLAY_PREFIX = "LAB_";
+  private static final Pattern NAME = Pattern.compile("[A-Z]+");
+
+  /** Checks the name and the order of the parameters. */
+  public Declaration {
+    parameters = List.copyOf(parameters);
+    if (!NAME.matcher(name).matches()) {
+      throw new IllegalArgumentException("not a function name: " + name);
+    }
+    boolean optional = false;
+    for (Parameter<?> parameter : parameters) {
+      if (optional && !parameter.isOptional()) {
+        throw new IllegalArgumentException(
+            name + ": " + parameter.name() + " follows an optional one");
+      }
+      optional |= parameter.isOptional();
+    }
+    for (Parameter<?> parameter : parameters.subList(0, Math.max(0, parameters.size() - 1))) {
+      if (parameter.isRepeated()) {
+        throw new IllegalArgumentException(name + ": " + parameter.name() + " is not the last");
+      }
+    }
+  }
+
+  /** The name that a user types: {@code LAB_READING}. */
+  public String displayName() {
+    return DISPLAY_PREFIX + name;
+  }
+
+  /** The name that every file holds: {@code TENTHMARK.LAB.READING}. */
+  public String storedName() {
+    return STORED_PREFIX + name;
+  }
+
+  /** The name of the UNO method: {@code reading}. */
+  public String methodName() {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  /** The call as it is documented, optional parameters in brackets. */
+  public String signature() {
+    StringBuilder signature = new StringBuilder(displayName()).append('(');
+    String separator = "";
+    for (Parameter<?> parameter : parameters) {
+      signature.append(separator).append(inBrackets(parameter));
+      separator = "; ";
+    }
+    return signature.append(')').toString();
+  }
+
+  private static String inBrackets(Parameter<?> parameter) {
+    if (parameter.isRepeated()) {
+      return parameter.name() + "; ...";
+    }
+    return parameter.isOptional() ? "[" + parameter.name() + "]" : parameter.name();
+  }
+}

@@ -1,0 +1,51 @@
+package tenthmark.measurement.catalogue;
+
+import java.util.function.Function;
+
+/**
+ * What a parameter accepts: how it is read from a cell value, and the allowed range in words.
+ *
+ * @param <T> the type that the function works with
+ */
+public final class Kind<T> {
+
+  /** How the argument reaches the function. */
+  public enum Form {
+    /** One cell or a literal. */
+    SINGLE,
+    /** One cell, a literal or a range, as values. */
+    RANGE,
+    /** The cells themselves; a literal is not possible. */
+    REFERENCE
+  }
+
+  private final Form form;
+  private final String allowed;
+  private final Function<Argument, T> reader;
+
+  /**
+   * A kind of parameter.
+   *
+   * @param allowed what is allowed, to follow "it must be"
+   * @param reader reads an argument that is not blank, and throws {@link ArgumentException}
+   */
+  public Kind(Form form, String allowed, Function<Argument, T> reader) {
+    this.form = form;
+    this.allowed = allowed;
+    this.reader = reader;
+  }
+
+  /** How the argument reaches the function. */
+  public Form form() {
+    return form;
+  }
+
+  /** What is allowed, in words that follow "it must be". */
+  public String allowed() {
+    return allowed;
+  }
+
+  T read(Argument argument) {
+    return reader.apply(argument);
+  }
+}

@@ -1,0 +1,176 @@
+package tenthmark.measurement.catalogue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import java.util.stream.Collectors;
+import tenthmark.measurement.catalogue.Kind.Form;
+import tenthmark.measurement.formula.CellBlock;
+
+/** The kinds of parameter that several worksheet functions share. */
+public final class Kinds {
+
+  private Kinds() {}
+
+  /** Any finite number. */
+  public static Kind<Double> number() {
+    return numberThat("a number", n -> true);
+  }
+
+  /** A finite number greater than zero. */
+  public static Kind<Double> positive() {
+    return numberThat("a number greater than zero", n -> n > 0);
+  }
+
+  /** A finite number, zero or greater. */
+  public static Kind<Double> notNegative() {
+    return numberThat("a number, zero or greater", n -> n >= 0);
+  }
+
+  /** A finite number that fulfils a condition, described in words that follow "it must be". */
+  public static Kind<Double> numberThat(String allowed, DoublePredicate condition) {
+    return new Kind<>(Form.SINGLE, allowed, argument -> numberIn(argument, condition));
+  }
+
+  /** A whole number from {@code least} to {@code most}. */
+  public static Kind<Integer> whole(int least, int most) {
+    String allowed = "a whole number from " + least + " to " + most;
+    return new Kind<>(
+        Form.SINGLE,
+        allowed,
+        argument -> (int) numberIn(argument, n -> n == Math.rint(n) && n >= least && n <= most));
+  }
+
+  /** Any text; a number is taken as its shortest decimal form. */
+  public static Kind<String> text() {
+    return new Kind<>(Form.SINGLE, "a text", Kinds::textIn);
+  }
+
+  /** One constant of an enum, written as its name in lower case, in any letter case. */
+  public static <E extends Enum<E>> Kind<E> choice(Class<E> type) {
+    E[] constants = type.getEnumConstants();
+    return new Kind<>(
+        Form.SINGLE,
+        Arrays.stream(constants).map(Kinds::word).collect(Collectors.joining(", ", "one of ", "")),
+        argument -> {
+          String word = textIn(argument).strip().toLowerCase(Locale.ROOT);
+          return Arrays.stream(constants)
+              .filter(constant -> word(constant).equals(word))
+              .findFirst()
+              .orElseThrow(argument::refused);
+        });
+  }
+
+  /** The word that a user types for an enum constant. */
+  public static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The cells of a range as a rectangle, whatever they hold; a single value is a 1 by 1 table. */
+  public static Kind<Value.Table> table() {
+    return new Kind<>(Form.RANGE, "a range", Kinds::tableIn);
+  }
+
+  /**
+   * The numbers of a range, row by row, blank cells left out; text and errors are refused by place.
+   * Every number must fulfil the condition and at least {@code least} must be there.
+   */
+  public static Kind<List<Double>> numbers(int least, String each, DoublePredicate condition) {
+    String allowed = "a range with at least " + least + (least == 1 ? " number" : " numbers");
+    return new Kind<>(
+        Form.RANGE,
+        allowed,
+        argument -> {
+          List<Double> numbers = new ArrayList<>();
+          column(argument, each, condition).forEach(cell -> cell.ifPresent(numbers::add));
+          if (numbers.size() < least) {
+            throw ArgumentException.notAllowed(argument.name(), inNumbers(numbers.size()), allowed);
+          }
+          return List.copyOf(numbers);
+        });
+  }
+
+  /**
+   * The cells of a range, row by row, with blank cells kept as empty, so that several ranges can be
+   * paired cell by cell.
+   */
+  public static Kind<List<OptionalDouble>> column(String each, DoublePredicate condition) {
+    return new Kind<>(
+        Form.RANGE, "a range of numbers", argument -> column(argument, each, condition));
+  }
+
+  /** The cells themselves. */
+  public static Kind<CellBlock> reference() {
+    return new Kind<>(
+        Form.REFERENCE,
+        "a reference to cells",
+        argument -> {
+          if (argument.value() instanceof Value.Reference reference) {
+            return reference.block();
+          }
+          throw argument.refused();
+        });
+  }
+
+  private static List<OptionalDouble> column(
+      Argument argument, String each, DoublePredicate condition) {
+    Value.Table table = tableIn(argument);
+    List<OptionalDouble> column = new ArrayList<>();
+    for (int row = 0; row < table.height(); row++) {
+      for (int col = 0; col < table.width(); col++) {
+        Argument cell = argument.cell(row, col, table, each);
+        column.add(
+            cell.value() instanceof Value.Blank
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(numberIn(cell, condition)));
+      }
+    }
+    return column;
+  }
+
+  private static String inNumbers(int count) {
+    return count == 0
+        ? "a range without numbers"
+        : "a range with " + count + (count == 1 ? " number" : " numbers");
+  }
+
+  private static double numberIn(Argument argument, DoublePredicate condition) {
+    if (single(argument) instanceof Value.Numeric numeric
+        && Double.isFinite(numeric.number())
+        && condition.test(numeric.number())) {
+      return numeric.number();
+    }
+    throw argument.refused();
+  }
+
+  private static String textIn(Argument argument) {
+    Value value = single(argument);
+    if (value instanceof Value.Text text) {
+      return text.text();
+    }
+    if (value instanceof Value.Numeric numeric) {
+      return Numbers.show(numeric.number());
+    }
+    throw argument.refused();
+  }
+
+  private static Value.Table tableIn(Argument argument) {
+    if (argument.value() instanceof Value.Table table) {
+      return table;
+    }
+    if (argument.value() instanceof Value.Reference) {
+      throw argument.refused();
+    }
+    return new Value.Table(List.of(List.of(argument.value())));
+  }
+
+  /** A range of one cell counts as that cell. */
+  private static Value single(Argument argument) {
+    return argument.value() instanceof Value.Table table && table.height() * table.width() == 1
+        ? table.rows().get(0).get(0)
+        : argument.value();
+  }
+}

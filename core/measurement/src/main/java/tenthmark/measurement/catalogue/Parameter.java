@@ -1,0 +1,107 @@
+package tenthmark.measurement.catalogue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * One parameter of a worksheet function. Its name is one lower-case word, as the function wizard
+ * and the error sentences show it.
+ *
+ * @param <T> the type that the function works with
+ */
+public final class Parameter<T> {
+
+  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*");
+
+  private final String name;
+  private final String description;
+  private final Kind<T> kind;
+  private final Optional<T> fallback;
+  private final boolean optional;
+  private final boolean repeated;
+
+  private Parameter(
+      String name,
+      String description,
+      Kind<T> kind,
+      Optional<T> fallback,
+      boolean optional,
+      boolean repeated) {
+    if (!NAME.matcher(name).matches()) {
+      throw new IllegalArgumentException("not a parameter name: " + name);
+    }
+    this.name = name;
+    this.description = description;
+    this.kind = kind;
+    this.fallback = fallback;
+    this.optional = optional;
+    this.repeated = repeated;
+  }
+
+  /** A parameter that must be given. */
+  public static <T> Parameter<T> required(String name, String description, Kind<T> kind) {
+    return new Parameter<>(name, description, kind, Optional.empty(), false, false);
+  }
+
+  /** A parameter that may be left out or blank, with the value it then has. */
+  public static <T> Parameter<T> optional(
+      String name, String description, Kind<T> kind, T fallback) {
+    return new Parameter<>(name, description, kind, Optional.of(fallback), true, false);
+  }
+
+  /** A parameter that may be left out or blank and then has no value. */
+  public static <T> Parameter<T> optional(String name, String description, Kind<T> kind) {
+    return new Parameter<>(name, description, kind, Optional.empty(), true, false);
+  }
+
+  /** A last parameter that must be given once and may be given any number of times. */
+  public static <T> Parameter<T> repeated(String name, String description, Kind<T> kind) {
+    return new Parameter<>(name, description, kind, Optional.empty(), false, true);
+  }
+
+  /** One lower-case word. */
+  public String name() {
+    return name;
+  }
+
+  /** What it is, in one sentence, with the default if there is one. */
+  public String description() {
+    return description;
+  }
+
+  /** What is allowed, in words that follow "it must be". */
+  public String allowed() {
+    return kind.allowed();
+  }
+
+  /** How the argument reaches the function. */
+  public Kind.Form form() {
+    return kind.form();
+  }
+
+  /** Whether it may be left out. */
+  public boolean isOptional() {
+    return optional;
+  }
+
+  /** Whether it may be given more than once. */
+  public boolean isRepeated() {
+    return repeated;
+  }
+
+  /** The value of an argument for this parameter; empty only where there is no default. */
+  Optional<T> read(Value value) {
+    if (value instanceof Value.Blank && optional) {
+      return fallback;
+    }
+    return Optional.of(kind.read(new Argument(name, value, kind.allowed())));
+  }
+
+  List<T> readAll(List<Value> values) {
+    return values.stream()
+        .filter(value -> !(value instanceof Value.Blank))
+        .map(value -> kind.read(new Argument(name, value, kind.allowed())))
+        .toList();
+  }
+}

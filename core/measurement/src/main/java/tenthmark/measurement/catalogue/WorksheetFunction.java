@@ -1,0 +1,56 @@
+package tenthmark.measurement.catalogue;
+
+import java.util.List;
+
+/**
+ * A worksheet function: what it is and how it is computed. A class that implements it and carries
+ * {@code @AutoService(WorksheetFunction.class)} is all that a new function needs in this module.
+ */
+public interface WorksheetFunction {
+
+  /** Everything said about the function. */
+  Declaration declaration();
+
+  /**
+   * Computes the result from arguments read by parameter.
+   *
+   * @throws ArgumentException if an argument cannot be used
+   */
+  Value evaluate(Arguments arguments);
+
+  /**
+   * Computes the result from values as cells hand them over. A bad argument gives what a user then
+   * sees: the sentence that explains it where the function gives a text or a table, and a fault
+   * with that sentence as its reason where it gives a number.
+   */
+  default Value call(List<Value> values) {
+    Declaration declaration = declaration();
+    try {
+      Value result = evaluate(new Arguments(declaration, values));
+      requireFinite(result);
+      return result;
+    } catch (ArgumentException problem) {
+      String sentence = declaration.displayName() + ": " + problem.getMessage();
+      return switch (declaration.result()) {
+        case NUMBER, EITHER -> new Value.Fault(sentence);
+        case TEXT -> Value.of(sentence);
+        case TABLE -> explained(sentence);
+      };
+    }
+  }
+
+  private static void requireFinite(Value result) {
+    if (result instanceof Value.Table table) {
+      table.cells().forEach(WorksheetFunction::requireFinite);
+    } else if (result instanceof Value.Numeric numeric && !Double.isFinite(numeric.number())) {
+      throw new ArgumentException(
+          "the result is too large or not defined; check the size of the arguments.");
+    }
+  }
+
+  /** Two by two cells, so that an array formula does not repeat the sentence in every cell. */
+  private static Value explained(String sentence) {
+    Value rest = new Value.Fault("#N/A");
+    return new Value.Table(List.of(List.of(Value.of(sentence), rest), List.of(rest, rest)));
+  }
+}

@@ -1,0 +1,93 @@
+package tenthmark.measurement.functions;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Locale;
+import tenthmark.measurement.catalogue.Argument;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.Example;
+import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.Kind;
+import tenthmark.measurement.catalogue.Kinds;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.recording.ScaleReading;
+import tenthmark.measurement.recording.Spacing;
+
+/** LAB_READING: the reading uncertainty of a scale with marks. */
+@AutoService(WorksheetFunction.class)
+public final class LabReading implements WorksheetFunction {
+
+  private static final Parameter<Double> DIVISION =
+      Parameter.required(
+          "division",
+          "Smallest step marked on the scale, in the unit of the reading.",
+          Kinds.positive());
+
+  private static final Parameter<Double> SPACING =
+      Parameter.optional(
+          "spacing",
+          "Wide marks (a tenth is judged), fine marks (a quarter is judged), or the fraction of a"
+              + " division that you can judge, such as 0.5. Wide if left out.",
+          spacing(),
+          Convention.BENCH.fraction(Spacing.WIDE));
+
+  private static final Parameter<Integer> ENDS =
+      Parameter.optional(
+          "ends",
+          "Number of places read: 2 for a length, which has a zero end and a far end. 1 if left"
+              + " out.",
+          Kinds.whole(1, 100),
+          1);
+
+  private static final Declaration DECLARATION =
+      new Declaration(
+          "READING",
+          Family.RECORDING,
+          ResultKind.NUMBER,
+          "Gives the uncertainty of reading a scale by eye.",
+          List.of(DIVISION, SPACING, ENDS),
+          "division x fraction x ends, with fraction 1/10 for wide and 1/4 for fine marks",
+          "common practice, no source",
+          Example.of("=LAB_READING(1;\"fine\";2)", "0.5"));
+
+  @Override
+  public Declaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Value evaluate(Arguments arguments) {
+    return Value.of(
+        new ScaleReading(arguments.get(DIVISION), arguments.get(SPACING), arguments.get(ENDS))
+            .uncertainty());
+  }
+
+  private static Kind<Double> spacing() {
+    return new Kind<>(
+        Kind.Form.SINGLE,
+        "wide, fine, or a fraction greater than 0 and at most 1",
+        LabReading::fractionIn);
+  }
+
+  private static double fractionIn(Argument argument) {
+    if (argument.value() instanceof Value.Text text) {
+      String word = text.text().strip().toUpperCase(Locale.ROOT);
+      for (Spacing spacing : Spacing.values()) {
+        if (spacing.name().equals(word)) {
+          return Convention.BENCH.fraction(spacing);
+        }
+      }
+    }
+    if (argument.value() instanceof Value.Numeric fraction
+        && fraction.number() > 0
+        && fraction.number() <= 1) {
+      return fraction.number();
+    }
+    throw argument.refused();
+  }
+}

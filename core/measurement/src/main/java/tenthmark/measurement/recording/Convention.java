@@ -1,0 +1,30 @@
+package tenthmark.measurement.recording;
+
+/**
+ * A named set of choices by which a course writes its measurements down.
+ *
+ * @param name what the course calls it
+ * @param wideFraction part of a division judged between wide marks
+ * @param fineFraction part of a division judged between fine marks
+ * @param combine how contributions make a total
+ * @param reactionSeconds human reaction time in hand timing, in seconds
+ */
+public record Convention(
+    String name,
+    double wideFraction,
+    double fineFraction,
+    Combine combine,
+    double reactionSeconds) {
+
+  /** The classroom convention and the default of the worksheet functions. */
+  public static final Convention BENCH = new Convention("bench", 0.1, 0.25, Combine.STRAIGHT, 0.2);
+
+  /** The convention that follows JCGM 100:2008. */
+  public static final Convention STANDARD =
+      new Convention("standard", 0.1, 0.25, Combine.QUADRATURE, 0.2);
+
+  /** The part of a division that is judged at this spacing. */
+  public double fraction(Spacing spacing) {
+    return spacing == Spacing.WIDE ? wideFraction : fineFraction;
+  }
+}
