@@ -1,0 +1,68 @@
+package tenthmark.addin.generator;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.ResultKind;
+
+/**
+ * The class that implements the UNO interface. Each method only names its function and hands its
+ * arguments to the hand-written {@code tenthmark.addin.LabComponent}.
+ */
+final class Implementation {
+
+  private Implementation() {}
+
+  static String of(List<Declaration> declarations) {
+    return """
+        package tenthmark.addin;
+
+        import com.sun.star.lang.IllegalArgumentException;
+        import tenthmark.XLab;
+
+        /** The worksheet functions as Calc calls them. */
+        public final class Lab extends LabComponent implements XLab {
+
+        %s}
+        """
+        .formatted(declarations.stream().map(Implementation::method).collect(Collectors.joining()));
+  }
+
+  private static String method(Declaration declaration) {
+    return """
+          @Override
+          public %s {
+            return %s("%s", %s);
+          }
+
+        """
+        .formatted(
+            UnoInterface.signature(declaration),
+            caller(declaration.result()),
+            declaration.displayName(),
+            arguments(declaration.parameters()));
+  }
+
+  private static String caller(ResultKind result) {
+    return switch (result) {
+      case NUMBER -> "number";
+      case TEXT -> "text";
+      case EITHER -> "either";
+      case TABLE -> "table";
+    };
+  }
+
+  private static String arguments(List<Parameter<?>> parameters) {
+    String arguments =
+        parameters.stream().map(Implementation::argument).collect(Collectors.joining(", "));
+    boolean open = !parameters.isEmpty() && parameters.get(parameters.size() - 1).isRepeated();
+    return open ? "flat(%s)".formatted(arguments) : "new Object[] {%s}".formatted(arguments);
+  }
+
+  private static String argument(Parameter<?> parameter) {
+    return UnoType.of(parameter) == UnoType.CELL_RANGE
+        ? "cells(%s, %s)".formatted(Method.DOCUMENT, parameter.name())
+        : parameter.name();
+  }
+}

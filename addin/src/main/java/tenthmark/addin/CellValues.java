@@ -1,0 +1,54 @@
+package tenthmark.addin;
+
+import com.sun.star.uno.Any;
+import com.sun.star.uno.AnyConverter;
+import java.util.Arrays;
+import java.util.List;
+import tenthmark.measurement.catalogue.Value;
+
+/** Values as Calc hands them over, and as it takes them. */
+final class CellValues {
+
+  private CellValues() {}
+
+  /** An argument as a value. */
+  static Value fromCalc(Object argument) {
+    if (argument instanceof Object[][] rows) {
+      return new Value.Table(Arrays.stream(rows).map(CellValues::row).toList());
+    }
+    if (argument instanceof Value value) {
+      return value;
+    }
+    if (argument instanceof Double number) {
+      return Value.of(number);
+    }
+    if (argument instanceof String text) {
+      return Value.of(text);
+    }
+    if (argument == null || AnyConverter.isVoid(argument)) {
+      return Value.BLANK;
+    }
+    throw new IllegalStateException("Calc passed a " + argument.getClass().getName());
+  }
+
+  private static List<Value> row(Object[] cells) {
+    return Arrays.stream(cells).map(CellValues::fromCalc).toList();
+  }
+
+  /** A result; blank is an empty text, and an error is void, which Calc shows as #N/A. */
+  static Object toCalc(Value result) {
+    if (result instanceof Value.Numeric numeric) {
+      return numeric.number();
+    }
+    if (result instanceof Value.Text text) {
+      return text.text();
+    }
+    if (result instanceof Value.Blank) {
+      return "";
+    }
+    if (result instanceof Value.Fault) {
+      return Any.VOID;
+    }
+    throw new IllegalStateException("not a result for a cell: " + result);
+  }
+}

@@ -1,0 +1,92 @@
+package tenthmark.addin;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lang.XServiceInfo;
+import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.table.XCellRange;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import tenthmark.measurement.catalogue.Catalogue;
+import tenthmark.measurement.catalogue.Value;
+
+/**
+ * What the generated methods share: they hand over a function's name and its arguments as Calc
+ * passes them, and get the result as Calc takes it.
+ */
+public abstract class LabComponent extends WeakBase implements XServiceInfo {
+
+  static final String SERVICE = "tenthmark.Lab";
+
+  private final Catalogue catalogue = Catalogue.load();
+
+  /** A number; what else the function gives is an error in the cell. */
+  protected final double number(String name, Object... arguments) throws IllegalArgumentException {
+    Value result = call(name, arguments);
+    if (result instanceof Value.Numeric numeric) {
+      return numeric.number();
+    }
+    throw new IllegalStateException(name + " gave no number: " + result);
+  }
+
+  /** A text. */
+  protected final String text(String name, Object... arguments) throws IllegalArgumentException {
+    Value result = call(name, arguments);
+    return result instanceof Value.Text text ? text.text() : "";
+  }
+
+  /** A number or a text. */
+  protected final Object either(String name, Object... arguments) throws IllegalArgumentException {
+    return CellValues.toCalc(call(name, arguments));
+  }
+
+  /** Several rows of numbers and texts. */
+  protected final Object[][] table(String name, Object... arguments)
+      throws IllegalArgumentException {
+    Value result = call(name, arguments);
+    if (result instanceof Value.Table table) {
+      return table.rows().stream()
+          .map(row -> row.stream().map(CellValues::toCalc).toArray())
+          .toArray(Object[][]::new);
+    }
+    return new Object[][] {{CellValues.toCalc(result)}};
+  }
+
+  /** The arguments of a function whose last parameter takes any number of values. */
+  protected static Object[] flat(Object... arguments) {
+    int last = arguments.length - 1;
+    return Stream.concat(
+            Arrays.stream(arguments, 0, last), Arrays.stream((Object[]) arguments[last]))
+        .toArray();
+  }
+
+  /** The cells of a document as an argument; left out, they are blank. */
+  protected static Object cells(XPropertySet document, XCellRange range) {
+    return range == null ? Value.BLANK : new Value.Reference(OfficeCells.block(document, range));
+  }
+
+  private Value call(String name, Object... arguments) throws IllegalArgumentException {
+    List<Value> values = Arrays.stream(arguments).map(CellValues::fromCalc).toList();
+    Value result = catalogue.find(name).orElseThrow().call(values);
+    if (result instanceof Value.Fault fault) {
+      throw new IllegalArgumentException(fault.reason(), this, (short) 0);
+    }
+    return result;
+  }
+
+  @Override
+  public final String getImplementationName() {
+    return Lab.class.getName();
+  }
+
+  @Override
+  public final boolean supportsService(String name) {
+    return SERVICE.equals(name);
+  }
+
+  @Override
+  public final String[] getSupportedServiceNames() {
+    return new String[] {SERVICE};
+  }
+}

@@ -1,0 +1,2 @@
+/** The worksheet functions as a Calc extension. */
+package tenthmark.addin;

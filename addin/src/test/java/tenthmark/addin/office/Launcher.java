@@ -1,0 +1,65 @@
+package tenthmark.addin.office;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.UserPrincipal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * How an office program is run: a command that takes the program's name ({@code soffice} or {@code
+ * unopkg}) and its arguments. The office's own installer refuses root, so root runs both as nobody.
+ *
+ * @param command what stands before the program's name; may be empty
+ */
+public record Launcher(List<String> command) {
+
+  private static final String UNPRIVILEGED = "nobody";
+
+  /** The office on the path. */
+  public static Launcher installed() {
+    return new Launcher(
+        isRoot()
+            ? List.of("setpriv", "--reuid=nobody", "--regid=nogroup", "--clear-groups")
+            : List.of());
+  }
+
+  /** Another office, if the environment names the command that runs it. */
+  public static Optional<Launcher> second() {
+    return Optional.ofNullable(System.getenv("TENTHMARK_SECOND_OFFICE"))
+        .filter(command -> !command.isBlank())
+        .map(command -> new Launcher(List.of(command.strip().split("\\s+"))));
+  }
+
+  /** A process of one of the office's programs with {@code home} as its home folder. */
+  ProcessBuilder program(Path home, String name, String... arguments) {
+    List<String> line = new ArrayList<>(command);
+    line.add(name);
+    line.addAll(List.of(arguments));
+    ProcessBuilder builder = new ProcessBuilder(line).redirectErrorStream(true);
+    builder.environment().put("HOME", home.toString());
+    builder.environment().remove("DISPLAY");
+    return builder;
+  }
+
+  /** Gives a folder and all in it to the account that runs the office. */
+  static void handOver(Path folder) throws IOException {
+    if (!isRoot()) {
+      return;
+    }
+    UserPrincipal user =
+        folder.getFileSystem().getUserPrincipalLookupService().lookupPrincipalByName(UNPRIVILEGED);
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : (Iterable<Path>) files::iterator) {
+        Files.setOwner(file, user);
+      }
+    }
+  }
+
+  private static boolean isRoot() {
+    return "root".equals(System.getProperty("user.name"));
+  }
+}

@@ -1,0 +1,64 @@
+package tenthmark.addin.office;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a throwaway user profile holds when the office starts.
+ *
+ * @param extension an extension to install
+ * @param settings entries of the office's registry, as its user layer spells them
+ */
+public record Profile(Optional<Path> extension, List<String> settings) {
+
+  private static final String LAYER =
+      """
+      <?xml version="1.0" encoding="UTF-8"?>
+      <oor:items xmlns:oor="http://openoffice.org/2001/registry" \
+      xmlns:xs="http://www.w3.org/2001/XMLSchema" \
+      xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+      %s
+      </oor:items>
+      """;
+
+  /** A profile with the extension that this build made. */
+  public static Profile withExtension() {
+    String path = System.getProperty("tenthmark.extension");
+    if (path == null) {
+      throw new IllegalStateException(
+          "the system property tenthmark.extension does not name tenthmark.oxt; run these tests"
+              + " with mvn verify -Preal-calc");
+    }
+    return new Profile(Optional.of(Path.of(path)), List.of());
+  }
+
+  /** A profile without any extension. */
+  public static Profile plain() {
+    return new Profile(Optional.empty(), List.of());
+  }
+
+  /** The same with the locale for numbers and separators, for instance de-DE. */
+  public Profile inLocale(String locale) {
+    return with("/org.openoffice.Setup/L10N", "ooSetupSystemLocale", locale);
+  }
+
+  /** The same with the option that functions keep their English names in any language. */
+  public Profile withEnglishFunctionNames() {
+    return with("/org.openoffice.Office.Calc/Formula/Syntax", "EnglishFunctionName", "true");
+  }
+
+  private Profile with(String path, String property, String value) {
+    List<String> more = new ArrayList<>(settings);
+    more.add(
+        "<item oor:path=\"%s\"><prop oor:name=\"%s\" oor:op=\"fuse\"><value>%s</value></prop></item>"
+            .formatted(path, property, value));
+    return new Profile(extension, more);
+  }
+
+  /** The text of the profile's registry file. */
+  String registry() {
+    return LAYER.formatted(String.join("\n", settings));
+  }
+}

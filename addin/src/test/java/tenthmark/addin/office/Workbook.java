@@ -1,0 +1,141 @@
+package tenthmark.addin.office;
+
+import static com.sun.star.uno.UnoRuntime.queryInterface;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.frame.XStorable;
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.text.XText;
+import com.sun.star.util.CloseVetoException;
+import com.sun.star.util.XCloseable;
+import java.nio.file.Path;
+
+/** A spreadsheet that is open in a real Calc. Addresses are on its first sheet. */
+public final class Workbook implements AutoCloseable {
+
+  /** A file format that Calc saves. */
+  public enum Format {
+    ODS("calc8", ".ods"),
+    XLSX("Calc MS Excel 2007 XML", ".xlsx");
+
+    private final String filter;
+    private final String ending;
+
+    Format(String filter, String ending) {
+      this.filter = filter;
+      this.ending = ending;
+    }
+  }
+
+  private final Office office;
+  private final XSpreadsheetDocument document;
+
+  Workbook(Office office, XSpreadsheetDocument document) {
+    this.office = office;
+    this.document = document;
+  }
+
+  /** The document itself, for what this class does not offer. */
+  public XSpreadsheetDocument document() {
+    return document;
+  }
+
+  /** Writes a formula in English with semicolons, a number as {@code 1.5}, or a text. */
+  public Workbook set(String address, String content) throws Exception {
+    cell(address).setFormula(content);
+    return this;
+  }
+
+  /** Writes a number. */
+  public Workbook set(String address, double number) throws Exception {
+    cell(address).setValue(number);
+    return this;
+  }
+
+  /** Writes a formula as a user types it in the office's language. */
+  public Workbook type(String address, String formula) throws Exception {
+    queryInterface(XPropertySet.class, cell(address)).setPropertyValue("FormulaLocal", formula);
+    return this;
+  }
+
+  /** Writes a matrix formula over a range. */
+  public Workbook setMatrix(String range, String formula) throws Exception {
+    queryInterface(XArrayFormulaRange.class, range(range)).setArrayFormula(formula);
+    return this;
+  }
+
+  /** The number that a cell holds. */
+  public double number(String address) throws Exception {
+    return cell(address).getValue();
+  }
+
+  /** What a cell shows. */
+  public String shown(String address) throws Exception {
+    return queryInterface(XText.class, cell(address)).getString();
+  }
+
+  /** A cell's error code as Calc counts them, 0 for none. */
+  public int error(String address) throws Exception {
+    return cell(address).getError();
+  }
+
+  /** A cell's formula in English. */
+  public String formula(String address) throws Exception {
+    return cell(address).getFormula();
+  }
+
+  /** A cell's formula as the office's language shows it. */
+  public String localFormula(String address) throws Exception {
+    return (String)
+        queryInterface(XPropertySet.class, cell(address)).getPropertyValue("FormulaLocal");
+  }
+
+  /** The values of a range by rows: numbers and texts. */
+  public Object[][] values(String range) throws Exception {
+    return queryInterface(XCellRangeData.class, range(range)).getDataArray();
+  }
+
+  /** Computes all formulas anew, whether or not something changed. */
+  public Workbook recalculateHard() {
+    queryInterface(XCalculatable.class, document).calculateAll();
+    return this;
+  }
+
+  /** Saves a copy; the open document stays what it is. */
+  public Path save(String name, Format format) throws Exception {
+    Path file = office.folder().resolve(name + format.ending);
+    PropertyValue filter = new PropertyValue();
+    filter.Name = "FilterName";
+    filter.Value = format.filter;
+    queryInterface(XStorable.class, document)
+        .storeToURL(file.toUri().toString(), new PropertyValue[] {filter});
+    return file;
+  }
+
+  /** The first sheet. */
+  public XSpreadsheet sheet() throws Exception {
+    return queryInterface(
+        XSpreadsheet.class, queryInterface(XIndexAccess.class, document.getSheets()).getByIndex(0));
+  }
+
+  private XCellRange range(String address) throws Exception {
+    return sheet().getCellRangeByName(address);
+  }
+
+  private XCell cell(String address) throws Exception {
+    return range(address).getCellByPosition(0, 0);
+  }
+
+  @Override
+  public void close() throws CloseVetoException {
+    queryInterface(XCloseable.class, document).close(true);
+  }
+}

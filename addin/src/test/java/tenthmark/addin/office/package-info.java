@@ -1,0 +1,2 @@
+/** A real headless Calc for tests, with a throwaway profile. */
+package tenthmark.addin.office;
