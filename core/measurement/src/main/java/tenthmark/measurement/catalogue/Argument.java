@@ -1,5 +1,7 @@
 package tenthmark.measurement.catalogue;
 
+import java.util.List;
+
 /**
  * One argument on its way to a function.
  *
@@ -14,11 +16,24 @@ public record Argument(String name, Value value, String allowed) {
     return ArgumentException.notAllowed(name, inWords(value), allowed);
   }
 
-  /** One cell of this argument's range, named by its place there. */
-  Argument cell(int row, int column, Value.Table table, String each) {
+  /** This argument as a rectangle of cells; a single value is one cell. */
+  public Value.Table table() {
+    if (value instanceof Value.Table table) {
+      return table;
+    }
+    if (value instanceof Value.Reference) {
+      throw refused();
+    }
+    return new Value.Table(List.of(List.of(value)));
+  }
+
+  /** One cell of this argument's range, counted from 0; refused by its place there. */
+  public <T> T cell(int row, int column, Kind<T> each) {
+    Value.Table table = table();
     String place =
         table.width() == 1 ? "row " + (row + 1) : "row " + (row + 1) + ", column " + (column + 1);
-    return new Argument(name + " (" + place + ")", table.rows().get(row).get(column), each);
+    return each.read(
+        new Argument(name + " (" + place + ")", table.rows().get(row).get(column), each.allowed()));
   }
 
   /** A value as an error sentence shows it. */

@@ -11,7 +11,7 @@ public final class Arguments {
 
   Arguments(Declaration declaration, List<Value> values) {
     this.parameters = declaration.parameters();
-    this.values = List.copyOf(values);
+    this.values = values.stream().map(Arguments::single).toList();
     boolean open = !parameters.isEmpty() && parameters.get(parameters.size() - 1).isRepeated();
     if (!open && values.size() > parameters.size()) {
       throw new ArgumentException(
@@ -44,6 +44,13 @@ public final class Arguments {
       throw ArgumentException.notAllowed(parameter.name(), "blank", parameter.allowed());
     }
     return all;
+  }
+
+  /** A range of one cell counts as that cell. */
+  private static Value single(Value value) {
+    return value instanceof Value.Table table && table.height() == 1 && table.width() == 1
+        ? table.rows().get(0).get(0)
+        : value;
   }
 
   private int indexOf(Parameter<?> parameter) {

@@ -36,6 +36,9 @@ public record Declaration(
     if (!NAME.matcher(name).matches()) {
       throw new IllegalArgumentException("not a function name: " + name);
     }
+    if (parameters.stream().map(Parameter::name).distinct().count() < parameters.size()) {
+      throw new IllegalArgumentException(name + ": two parameters have one name");
+    }
     boolean optional = false;
     for (Parameter<?> parameter : parameters) {
       if (optional && !parameter.isOptional()) {

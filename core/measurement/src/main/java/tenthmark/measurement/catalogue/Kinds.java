@@ -71,25 +71,29 @@ public final class Kinds {
 
   /** The cells of a range as a rectangle, whatever they hold; a single value is a 1 by 1 table. */
   public static Kind<Value.Table> table() {
-    return new Kind<>(Form.RANGE, "a range", Kinds::tableIn);
+    return new Kind<>(Form.RANGE, "a range", Argument::table);
   }
 
   /**
-   * The numbers of a range, row by row, blank cells left out; text and errors are refused by place.
-   * Every number must fulfil the condition and at least {@code least} must be there.
+   * The numbers of a range, row by row, blank cells left out; any other cell that is not of the
+   * kind {@code each} is refused by its place. At least {@code least} numbers must be there.
    */
-  public static Kind<List<Double>> numbers(int least, String each, DoublePredicate condition) {
-    String allowed = "a range with at least " + least + (least == 1 ? " number" : " numbers");
+  public static Kind<List<Double>> numbers(int least, Kind<Double> each) {
+    String allowed = "a range with at least " + count(least);
     return new Kind<>(
         Form.RANGE,
         allowed,
         argument -> {
-          List<Double> numbers = new ArrayList<>();
-          column(argument, each, condition).forEach(cell -> cell.ifPresent(numbers::add));
+          List<Double> numbers =
+              column(argument, each).stream()
+                  .flatMapToDouble(OptionalDouble::stream)
+                  .boxed()
+                  .toList();
           if (numbers.size() < least) {
-            throw ArgumentException.notAllowed(argument.name(), inNumbers(numbers.size()), allowed);
+            throw ArgumentException.notAllowed(
+                argument.name(), "a range with " + count(numbers.size()), allowed);
           }
-          return List.copyOf(numbers);
+          return numbers;
         });
   }
 
@@ -97,9 +101,8 @@ public final class Kinds {
    * The cells of a range, row by row, with blank cells kept as empty, so that several ranges can be
    * paired cell by cell.
    */
-  public static Kind<List<OptionalDouble>> column(String each, DoublePredicate condition) {
-    return new Kind<>(
-        Form.RANGE, "a range of numbers", argument -> column(argument, each, condition));
+  public static Kind<List<OptionalDouble>> column(Kind<Double> each) {
+    return new Kind<>(Form.RANGE, "a range of numbers", argument -> column(argument, each));
   }
 
   /** The cells themselves. */
@@ -115,30 +118,30 @@ public final class Kinds {
         });
   }
 
-  private static List<OptionalDouble> column(
-      Argument argument, String each, DoublePredicate condition) {
-    Value.Table table = tableIn(argument);
+  private static List<OptionalDouble> column(Argument argument, Kind<Double> each) {
+    Value.Table table = argument.table();
     List<OptionalDouble> column = new ArrayList<>();
     for (int row = 0; row < table.height(); row++) {
       for (int col = 0; col < table.width(); col++) {
-        Argument cell = argument.cell(row, col, table, each);
         column.add(
-            cell.value() instanceof Value.Blank
+            table.rows().get(row).get(col) instanceof Value.Blank
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(numberIn(cell, condition)));
+                : OptionalDouble.of(argument.cell(row, col, each)));
       }
     }
     return column;
   }
 
-  private static String inNumbers(int count) {
-    return count == 0
-        ? "a range without numbers"
-        : "a range with " + count + (count == 1 ? " number" : " numbers");
+  private static String count(int numbers) {
+    return switch (numbers) {
+      case 0 -> "no numbers";
+      case 1 -> "1 number";
+      default -> numbers + " numbers";
+    };
   }
 
   private static double numberIn(Argument argument, DoublePredicate condition) {
-    if (single(argument) instanceof Value.Numeric numeric
+    if (argument.value() instanceof Value.Numeric numeric
         && Double.isFinite(numeric.number())
         && condition.test(numeric.number())) {
       return numeric.number();
@@ -147,7 +150,7 @@ public final class Kinds {
   }
 
   private static String textIn(Argument argument) {
-    Value value = single(argument);
+    Value value = argument.value();
     if (value instanceof Value.Text text) {
       return text.text();
     }
@@ -155,22 +158,5 @@ public final class Kinds {
       return Numbers.show(numeric.number());
     }
     throw argument.refused();
-  }
-
-  private static Value.Table tableIn(Argument argument) {
-    if (argument.value() instanceof Value.Table table) {
-      return table;
-    }
-    if (argument.value() instanceof Value.Reference) {
-      throw argument.refused();
-    }
-    return new Value.Table(List.of(List.of(argument.value())));
-  }
-
-  /** A range of one cell counts as that cell. */
-  private static Value single(Argument argument) {
-    return argument.value() instanceof Value.Table table && table.height() * table.width() == 1
-        ? table.rows().get(0).get(0)
-        : argument.value();
   }
 }

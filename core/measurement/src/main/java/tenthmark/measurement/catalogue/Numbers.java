@@ -1,6 +1,7 @@
 package tenthmark.measurement.catalogue;
 
 import java.math.BigDecimal;
+import tenthmark.measurement.rounding.Decimals;
 
 /** Shows a double in its shortest decimal form, as a cell would. */
 final class Numbers {
@@ -16,7 +17,7 @@ final class Numbers {
     if (!Double.isFinite(number)) {
       return "not a finite number";
     }
-    BigDecimal decimal = new BigDecimal(Double.toString(number)).stripTrailingZeros();
+    BigDecimal decimal = Decimals.shortest(number);
     String plain = decimal.toPlainString();
     return plain.length() <= LONGEST_PLAIN ? plain : decimal.toString();
   }

@@ -1,0 +1,67 @@
+package tenthmark.measurement.functions;
+
+import java.util.ArrayList;
+import java.util.List;
+import tenthmark.measurement.catalogue.Argument;
+import tenthmark.measurement.catalogue.ArgumentException;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Kind;
+import tenthmark.measurement.catalogue.Kinds;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.recording.Budget;
+import tenthmark.measurement.recording.Contribution;
+import tenthmark.measurement.recording.ContributionKind;
+
+/** The table of contributions that several worksheet functions take. */
+final class BudgetParameters {
+
+  static final Parameter<List<Contribution>> TABLE =
+      Parameter.required(
+          "table",
+          "Three columns, one row for each contribution: kind (reading, physical, instrument, repeat"
+              + " or timing), what it is due to, and its size. Blank rows are skipped.",
+          new Kind<>(
+              Kind.Form.RANGE,
+              "a range of three columns (kind, due to, size) with at least one contribution",
+              BudgetParameters::contributionsIn));
+
+  private static final Kind<ContributionKind> KIND = Kinds.choice(ContributionKind.class);
+  private static final Kind<String> DUE_TO = Kinds.text();
+  private static final Kind<Double> SIZE = Kinds.notNegative();
+
+  private BudgetParameters() {}
+
+  static Budget budgetIn(Arguments arguments) {
+    return new Budget(arguments.get(TABLE), arguments.get(CommonParameters.COMBINE));
+  }
+
+  private static List<Contribution> contributionsIn(Argument argument) {
+    Value.Table table = argument.table();
+    if (table.width() != 3) {
+      throw argument.refused();
+    }
+    List<Contribution> contributions = new ArrayList<>();
+    for (int row = 0; row < table.height(); row++) {
+      if (!isBlank(table.rows().get(row))) {
+        contributions.add(contribution(argument, table, row));
+      }
+    }
+    if (contributions.isEmpty()) {
+      throw ArgumentException.notAllowed(argument.name(), "blank in every row", argument.allowed());
+    }
+    return contributions;
+  }
+
+  private static Contribution contribution(Argument argument, Value.Table table, int row) {
+    boolean unexplained = table.rows().get(row).get(1) instanceof Value.Blank;
+    return new Contribution(
+        argument.cell(row, 0, KIND),
+        unexplained ? "" : argument.cell(row, 1, DUE_TO).strip(),
+        argument.cell(row, 2, SIZE));
+  }
+
+  private static boolean isBlank(List<Value> row) {
+    return row.stream().allMatch(Value.Blank.class::isInstance);
+  }
+}

@@ -1,0 +1,24 @@
+package tenthmark.measurement.functions;
+
+import tenthmark.measurement.catalogue.Kinds;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.recording.Combine;
+import tenthmark.measurement.recording.Convention;
+
+/** Parameters that mean the same in several families of worksheet functions. */
+final class CommonParameters {
+
+  static final Parameter<Combine> COMBINE =
+      Parameter.optional(
+          "combine",
+          "How the uncertainties combine: straight (sum, an upper bound) or quadrature (root of the"
+              + " sum of squares, for independent ones). Straight if left out.",
+          Kinds.choice(Combine.class),
+          Convention.BENCH.combine());
+
+  static final Parameter<String> UNIT =
+      Parameter.optional(
+          "unit", "Unit to write behind the numbers, such as mm. None if left out.", Kinds.text());
+
+  private CommonParameters() {}
+}

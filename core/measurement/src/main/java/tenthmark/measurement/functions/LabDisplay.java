@@ -1,0 +1,75 @@
+package tenthmark.measurement.functions;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Optional;
+import tenthmark.measurement.catalogue.ArgumentException;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.Example;
+import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.Kinds;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.recording.DisplaySpecification;
+
+/** LAB_DISPLAY: the instrument uncertainty of a digital display. */
+@AutoService(WorksheetFunction.class)
+public final class LabDisplay implements WorksheetFunction {
+
+  private static final Parameter<Double> RESOLUTION =
+      Parameter.required(
+          "resolution",
+          "One count of the last digit shown, in the unit of the reading.",
+          Kinds.positive());
+
+  private static final Parameter<Double> READING =
+      Parameter.optional(
+          "reading", "What the display shows; needed only with a percentage.", Kinds.number());
+
+  private static final Parameter<Double> PERCENT =
+      Parameter.optional(
+          "percent",
+          "Percent of the reading in the maker's specification, such as 0.5 for 0.5 %. 0 if left"
+              + " out.",
+          Kinds.notNegative(),
+          0.0);
+
+  private static final Parameter<Double> COUNTS =
+      Parameter.optional(
+          "counts",
+          "Counts of the last digit in the maker's specification. 1 if left out.",
+          Kinds.notNegative(),
+          1.0);
+
+  private static final Declaration DECLARATION =
+      new Declaration(
+          "DISPLAY",
+          Family.RECORDING,
+          ResultKind.NUMBER,
+          "Gives the instrument uncertainty of a digital display from the maker's specification.",
+          List.of(RESOLUTION, READING, PERCENT, COUNTS),
+          "|reading| x percent / 100 + counts x resolution",
+          "common practice, no source",
+          Example.of("=LAB_DISPLAY(0.1;412.6;0.5;2)", "2.263"));
+
+  @Override
+  public Declaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Value evaluate(Arguments arguments) {
+    double percent = arguments.get(PERCENT);
+    Optional<Double> reading = arguments.find(READING);
+    if (percent > 0 && reading.isEmpty()) {
+      throw new ArgumentException(
+          "reading is blank; with a percentage it must be the number that the display shows.");
+    }
+    return Value.of(
+        new DisplaySpecification(arguments.get(RESOLUTION), percent, arguments.get(COUNTS))
+            .uncertainty(reading.orElse(0.0)));
+  }
+}

@@ -1,0 +1,55 @@
+package tenthmark.measurement.functions;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.Example;
+import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.Kinds;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.recording.HandTiming;
+
+/** LAB_HANDTIMED: the timing uncertainty of one cycle timed by hand. */
+@AutoService(WorksheetFunction.class)
+public final class LabHandtimed implements WorksheetFunction {
+
+  private static final Parameter<Integer> CYCLES =
+      Parameter.optional(
+          "cycles",
+          "Number of cycles timed in one go, such as turns of a wheel. 1 if left out.",
+          Kinds.whole(1, 1_000_000),
+          1);
+
+  private static final Parameter<Double> REACTION =
+      Parameter.optional(
+          "reaction",
+          "Reaction time of the person with the watch, in the unit of the time. 0.2 s if left out.",
+          Kinds.positive(),
+          Convention.BENCH.reactionSeconds());
+
+  private static final Declaration DECLARATION =
+      new Declaration(
+          "HANDTIMED",
+          Family.RECORDING,
+          ResultKind.NUMBER,
+          "Gives the timing uncertainty of one cycle when several are timed together by hand.",
+          List.of(CYCLES, REACTION),
+          "reaction / cycles",
+          "common practice, no source",
+          Example.of("=LAB_HANDTIMED(20)", "0.01"));
+
+  @Override
+  public Declaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Value evaluate(Arguments arguments) {
+    return Value.of(new HandTiming(arguments.get(CYCLES), arguments.get(REACTION)).uncertainty());
+  }
+}

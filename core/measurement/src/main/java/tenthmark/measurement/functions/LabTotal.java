@@ -1,0 +1,50 @@
+package tenthmark.measurement.functions;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.Example;
+import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.Kinds;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.recording.Combine;
+
+/** LAB_TOTAL: the total of several contributions. */
+@AutoService(WorksheetFunction.class)
+public final class LabTotal implements WorksheetFunction {
+
+  private static final Parameter<List<Double>> CONTRIBUTIONS =
+      Parameter.required(
+          "contributions",
+          "Range with the sizes of the contributions, all in one unit. Blank cells are skipped.",
+          Kinds.numbers(1, Kinds.notNegative()));
+
+  private static final Declaration DECLARATION =
+      new Declaration(
+          "TOTAL",
+          Family.RECORDING,
+          ResultKind.NUMBER,
+          "Gives the total uncertainty from its contributions.",
+          List.of(CONTRIBUTIONS, CommonParameters.COMBINE),
+          "straight: sum of the sizes; quadrature: square root of the sum of their squares",
+          "straight: common practice, no source; quadrature: JCGM 100:2008, 5.1.2",
+          Example.of(
+              "=LAB_TOTAL(A1:A3;\"quadrature\")",
+              List.of(List.of(0.3), List.of(0.4), List.of(1.2)),
+              "1.3"));
+
+  @Override
+  public Declaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Value evaluate(Arguments arguments) {
+    Combine combine = arguments.get(CommonParameters.COMBINE);
+    return Value.of(combine.total(arguments.get(CONTRIBUTIONS)));
+  }
+}

@@ -1,0 +1,77 @@
+package tenthmark.measurement.functions;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static tenthmark.measurement.functions.Calls.fault;
+import static tenthmark.measurement.functions.Calls.number;
+
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LabDisplayTest {
+
+  @Nested
+  class Specification {
+
+    // common practice, no source: one count of the last digit unless the maker says more
+    @Test
+    void isOneCountWhenNothingElseIsGiven() {
+      assertThat(number("LAB_DISPLAY", 0.1)).isEqualTo(0.1);
+      assertThat(number("LAB_DISPLAY", 0.1, null, null, 0.5)).isEqualTo(0.05);
+    }
+
+    // common practice, no source: percent of the reading plus counts, added straight
+    @ParameterizedTest
+    @CsvSource({
+      "0.1, 412.6, 0.5, 2, 2.263",
+      "0.01, -12.34, 0.8, 3, 0.12872",
+      "1, 0, 5, 0, 0",
+    })
+    void addsPercentAndCounts(
+        double resolution, double reading, double percent, double counts, double expected) {
+      assertThat(number("LAB_DISPLAY", resolution, reading, percent, counts))
+          .isCloseTo(expected, within(1e-14));
+    }
+
+    // JCGM 100:2008, 4.3.7 example 2 (from memory, recomputed): 14e-6 of the reading plus 2e-6 of
+    // the 1 V range, half-width printed as 15 uV
+    @Test
+    void givesTheBoundOfAVoltmeter() {
+      assertThat(number("LAB_DISPLAY", 1e-6, 0.928571, 14e-4, 2)).isCloseTo(15e-6, within(0.5e-6));
+    }
+
+    @Test
+    void keepsAVeryLargeReading() {
+      assertThat(number("LAB_DISPLAY", 1, 1e308, 50)).isEqualTo(5e307);
+    }
+  }
+
+  @Nested
+  class BadArguments {
+
+    @Test
+    void includeAPercentageWithoutReading() {
+      assertThat(fault("LAB_DISPLAY", 0.1, null, 0.5))
+          .isEqualTo(
+              "LAB_DISPLAY: reading is blank; with a percentage it must be the number that the"
+                  + " display shows.");
+    }
+
+    @Test
+    void nameTheArgument() {
+      assertThat(fault("LAB_DISPLAY", 0))
+          .isEqualTo("LAB_DISPLAY: resolution is 0; it must be a number greater than zero.");
+      assertThat(fault("LAB_DISPLAY", 0.1, 5, -1)).contains("percent is -1");
+      assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, -1)).contains("counts is -1");
+      assertThat(fault("LAB_DISPLAY", 0.1, "5 V")).contains("reading is the text \"5 V\"");
+      assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, 1, 1)).contains("it takes at most 4");
+    }
+
+    @Test
+    void includeAResultBeyondTheLargestNumber() {
+      assertThat(fault("LAB_DISPLAY", 1, 1e308, 500)).contains("the result is too large");
+    }
+  }
+}
