@@ -9,6 +9,7 @@ import com.sun.star.container.XNameAccess;
 import com.sun.star.container.XNamed;
 import com.sun.star.lang.IndexOutOfBoundsException;
 import com.sun.star.lang.WrappedTargetException;
+import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XSheetCellRange;
@@ -19,6 +20,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellContent;
@@ -57,11 +59,32 @@ final class OfficeCells implements Cells {
 
   @Override
   public CellContent at(CellAddress address) {
+    return cell(address).map(OfficeCells::content).orElseGet(CellContent.Empty::new);
+  }
+
+  @Override
+  public OptionalDouble shown(CellAddress address) {
+    return cell(address)
+        .filter(cell -> cell.getError() == 0 && isNumber(cell))
+        .map(cell -> OptionalDouble.of(cell.getValue()))
+        .orElseGet(OptionalDouble::empty);
+  }
+
+  private static boolean isNumber(XCell cell) {
+    try {
+      return Integer.valueOf(FormulaResult.VALUE)
+          .equals(queryInterface(XPropertySet.class, cell).getPropertyValue("FormulaResultType2"));
+    } catch (UnknownPropertyException | WrappedTargetException failure) {
+      throw new IllegalStateException(failure);
+    }
+  }
+
+  private Optional<XCell> cell(CellAddress address) {
     try {
       XSpreadsheet sheet = queryInterface(XSpreadsheet.class, sheets.getByName(address.sheet()));
-      return content(sheet.getCellByPosition(address.column(), address.row()));
+      return Optional.of(sheet.getCellByPosition(address.column(), address.row()));
     } catch (NoSuchElementException | IndexOutOfBoundsException outside) {
-      return new CellContent.Empty();
+      return Optional.empty();
     } catch (WrappedTargetException failure) {
       throw new IllegalStateException(failure);
     }

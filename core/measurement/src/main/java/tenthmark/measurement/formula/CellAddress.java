@@ -7,4 +7,20 @@ package tenthmark.measurement.formula;
  * @param column 0 for column A
  * @param row 0 for row 1
  */
-public record CellAddress(String sheet, int column, int row) {}
+public record CellAddress(String sheet, int column, int row) {
+
+  /** The place on the sheet as a user writes it: {@code B4}. */
+  public String place() {
+    StringBuilder letters = new StringBuilder();
+    for (int rest = column + 1; rest > 0; rest = (rest - 1) / 26) {
+      letters.insert(0, (char) ('A' + (rest - 1) % 26));
+    }
+    return letters.append(row + 1).toString();
+  }
+
+  /** The cell as a sentence names it, with its sheet: {@code Timing.B4}. */
+  @Override
+  public String toString() {
+    return sheet + "." + place();
+  }
+}

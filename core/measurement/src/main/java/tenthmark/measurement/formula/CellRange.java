@@ -1,8 +1,43 @@
 package tenthmark.measurement.formula;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A rectangle of cells on one sheet, corners included, counted from 0.
  *
  * @param sheet the sheet's name
  */
-public record CellRange(String sheet, int left, int top, int right, int bottom) {}
+public record CellRange(String sheet, int left, int top, int right, int bottom) {
+
+  /** The range of one cell. */
+  public static CellRange of(CellAddress cell) {
+    return new CellRange(cell.sheet(), cell.column(), cell.row(), cell.column(), cell.row());
+  }
+
+  /** Number of rows, at least 1. */
+  public int height() {
+    return bottom - top + 1;
+  }
+
+  /** Number of columns, at least 1. */
+  public int width() {
+    return right - left + 1;
+  }
+
+  /** The top left cell. */
+  public CellAddress first() {
+    return new CellAddress(sheet, left, top);
+  }
+
+  /** Every cell, row by row. */
+  public List<CellAddress> cells() {
+    List<CellAddress> cells = new ArrayList<>();
+    for (int row = top; row <= bottom; row++) {
+      for (int column = left; column <= right; column++) {
+        cells.add(new CellAddress(sheet, column, row));
+      }
+    }
+    return cells;
+  }
+}
