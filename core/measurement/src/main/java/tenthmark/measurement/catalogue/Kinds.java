@@ -64,6 +64,20 @@ public final class Kinds {
         });
   }
 
+  /**
+   * What a kind of single value accepts, or one word, in any letter case, that stands for a value.
+   */
+  public static <T> Kind<T> orWord(Kind<T> kind, String word, T meaning) {
+    return new Kind<>(
+        kind.form(),
+        kind.allowed() + ", or the word " + word,
+        argument ->
+            argument.value() instanceof Value.Text text
+                    && text.text().strip().equalsIgnoreCase(word)
+                ? meaning
+                : kind.read(argument));
+  }
+
   /** The word that a user types for an enum constant. */
   public static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT);

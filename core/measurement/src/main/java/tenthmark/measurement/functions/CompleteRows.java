@@ -1,0 +1,66 @@
+package tenthmark.measurement.functions;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import tenthmark.measurement.catalogue.ArgumentException;
+
+/** Ranges paired cell by cell: a row counts only if no range is blank there. */
+final class CompleteRows {
+
+  private final List<String> names = new ArrayList<>();
+  private final List<List<OptionalDouble>> columns = new ArrayList<>();
+
+  /**
+   * Adds a range.
+   *
+   * @throws ArgumentException if it has not as many cells as the first one
+   */
+  CompleteRows with(String name, List<OptionalDouble> cells) {
+    if (!columns.isEmpty() && columns.get(0).size() != cells.size()) {
+      throw new ArgumentException(
+          name
+              + " has "
+              + counted(cells.size(), "cell")
+              + " and "
+              + names.get(0)
+              + " has "
+              + counted(columns.get(0).size(), "cell")
+              + "; they must have equally many.");
+    }
+    names.add(name);
+    columns.add(cells);
+    return this;
+  }
+
+  /**
+   * The numbers of each complete row, in the order in which the ranges were added.
+   *
+   * @throws ArgumentException if there are fewer than {@code least} complete rows
+   */
+  List<double[]> atLeast(int least, String purpose) {
+    List<double[]> rows = new ArrayList<>();
+    for (int row = 0; row < columns.get(0).size(); row++) {
+      int place = row;
+      if (columns.stream().allMatch(column -> column.get(place).isPresent())) {
+        rows.add(columns.stream().mapToDouble(column -> column.get(place).getAsDouble()).toArray());
+      }
+    }
+    if (rows.size() < least) {
+      throw new ArgumentException(
+          String.join(", ", names)
+              + " have "
+              + counted(rows.size(), "row")
+              + " without a blank cell; "
+              + purpose
+              + " needs at least "
+              + least
+              + ".");
+    }
+    return rows;
+  }
+
+  private static String counted(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,91 @@
+package tenthmark.measurement.functions;
+
+import com.google.auto.service.AutoService;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.PrimitiveIterator;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.Example;
+import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.Kinds;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.repeats.StrayTest;
+import tenthmark.measurement.repeats.Strays;
+
+/** LAB_STRAYS: which of several repeated readings are suspect. */
+@AutoService(WorksheetFunction.class)
+public final class LabStrays implements WorksheetFunction {
+
+  private static final int FEWEST = 3;
+
+  private static final Parameter<List<OptionalDouble>> VALUES =
+      Parameter.required(
+          "values",
+          "Repeated readings of one quantity, at least 3. A blank cell keeps its row.",
+          Kinds.column(Kinds.number()));
+
+  private static final Parameter<StrayTest> TEST =
+      Parameter.optional(
+          "test",
+          "Grubbs (two-sided, 5 %) or chauvenet. Grubbs if left out.",
+          Kinds.choice(StrayTest.class),
+          StrayTest.GRUBBS);
+
+  private static final Declaration DECLARATION =
+      new Declaration(
+          "STRAYS",
+          Family.REPEATS,
+          ResultKind.TABLE,
+          "Gives each reading's distance from the mean in standard deviations, and whether it is"
+              + " suspect.",
+          List.of(VALUES, TEST),
+          "score = |value - mean|/s, with s the standard deviation of all n values (n - 1); suspect"
+              + " if the score is above the limit. grubbs: (n-1)/sqrt(n) sqrt(t²/(n-2+t²)), t"
+              + " Student's quantile with n-2 degrees of freedom that leaves 0.05/(2n) above it;"
+              + " chauvenet: the normal quantile at 1 - 1/(4n). One row per cell, in their order."
+              + " Suspect means: look for the cause in the notes; it is no leave to delete.",
+          "F. E. Grubbs, Technometrics 11 (1969) 1, and ASTM E178; Chauvenet (1863), common practice"
+              + " in teaching laboratories",
+          Example.of(
+              "=LAB_STRAYS(A1:A6)",
+              List.of(
+                  List.of(2.31),
+                  List.of(2.34),
+                  List.of(2.29),
+                  List.of(2.33),
+                  List.of(2.71),
+                  List.of(2.30)),
+              "0.4291"));
+
+  @Override
+  public Declaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Value evaluate(Arguments arguments) {
+    List<OptionalDouble> cells = arguments.get(VALUES);
+    double[] values =
+        new CompleteRows()
+            .with(VALUES.name(), cells).atLeast(FEWEST, "a test for strays").stream()
+                .mapToDouble(row -> row[0])
+                .toArray();
+    double limit = arguments.get(TEST).limit(values.length);
+    PrimitiveIterator.OfDouble scores = Arrays.stream(Strays.scores(values)).iterator();
+    return new Value.Table(
+        cells.stream()
+            .map(cell -> cell.isPresent() ? scored(scores.nextDouble(), limit) : EMPTY)
+            .toList());
+  }
+
+  private static final List<Value> EMPTY = List.of(Value.BLANK, Value.BLANK);
+
+  private static List<Value> scored(double score, double limit) {
+    return List.of(Value.of(score), Value.of(score > limit ? "suspect" : "ok"));
+  }
+}
