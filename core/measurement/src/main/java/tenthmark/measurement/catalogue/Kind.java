@@ -45,7 +45,12 @@ public final class Kind<T> {
     return allowed;
   }
 
-  T read(Argument argument) {
+  /**
+   * Reads an argument that is not blank where a blank one has a meaning.
+   *
+   * @throws ArgumentException if it is not of this kind
+   */
+  public T read(Argument argument) {
     return reader.apply(argument);
   }
 }

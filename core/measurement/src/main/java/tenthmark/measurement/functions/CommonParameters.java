@@ -1,9 +1,12 @@
 package tenthmark.measurement.functions;
 
+import tenthmark.measurement.catalogue.Argument;
+import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.result.RecordText;
 
 /** Parameters that mean the same in several families of worksheet functions. */
 final class CommonParameters {
@@ -18,7 +21,23 @@ final class CommonParameters {
 
   static final Parameter<String> UNIT =
       Parameter.optional(
-          "unit", "Unit to write behind the numbers, such as mm. None if left out.", Kinds.text());
+          "unit",
+          "Unit to write behind the numbers, such as mm. None if left out.",
+          new Kind<>(
+              Kind.Form.SINGLE,
+              "a text that starts with a letter, a sign such as % or 1/, and has no ±",
+              CommonParameters::unitIn),
+          "");
+
+  private static final Kind<String> TEXT = Kinds.text();
 
   private CommonParameters() {}
+
+  private static String unitIn(Argument argument) {
+    String unit = TEXT.read(argument).strip();
+    if (!RecordText.UNIT.matcher(unit).matches()) {
+      throw argument.refused();
+    }
+    return unit;
+  }
 }

@@ -1,5 +1,7 @@
 package tenthmark.measurement.recording;
 
+import tenthmark.measurement.rounding.DigitsRule;
+
 /**
  * A named set of choices by which a course writes its measurements down.
  *
@@ -7,6 +9,7 @@ package tenthmark.measurement.recording;
  * @param wideFraction part of a division judged between wide marks
  * @param fineFraction part of a division judged between fine marks
  * @param combine how contributions make a total
+ * @param digits how many digits of an uncertainty are kept
  * @param reactionSeconds human reaction time in hand timing, in seconds
  */
 public record Convention(
@@ -14,14 +17,16 @@ public record Convention(
     double wideFraction,
     double fineFraction,
     Combine combine,
+    DigitsRule digits,
     double reactionSeconds) {
 
   /** The classroom convention and the default of the worksheet functions. */
-  public static final Convention BENCH = new Convention("bench", 0.1, 0.25, Combine.STRAIGHT, 0.2);
+  public static final Convention BENCH =
+      new Convention("bench", 0.1, 0.25, Combine.STRAIGHT, new DigitsRule.Bench(), 0.2);
 
   /** The convention that follows JCGM 100:2008. */
   public static final Convention STANDARD =
-      new Convention("standard", 0.1, 0.25, Combine.QUADRATURE, 0.2);
+      new Convention("standard", 0.1, 0.25, Combine.QUADRATURE, new DigitsRule.Fixed(2), 0.2);
 
   /** The part of a division that is judged at this spacing. */
   public double fraction(Spacing spacing) {

@@ -1,0 +1,68 @@
+package tenthmark.measurement.functions;
+
+import java.util.Locale;
+import tenthmark.measurement.catalogue.Argument;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Kind;
+import tenthmark.measurement.catalogue.Kinds;
+import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.result.MeasurementResult;
+import tenthmark.measurement.rounding.DigitsRule;
+import tenthmark.measurement.rounding.Rounded;
+
+/** The value, its uncertainty and the digits kept, which several worksheet functions take. */
+final class ResultParameters {
+
+  static final Parameter<Double> VALUE =
+      Parameter.required("value", "The measured or calculated value.", Kinds.number());
+
+  static final Parameter<Double> UNCERTAINTY =
+      Parameter.required(
+          "uncertainty",
+          "Its total uncertainty in the same unit; 0 for an exact value.",
+          Kinds.notNegative());
+
+  static final Parameter<DigitsRule> DIGITS =
+      Parameter.optional(
+          "digits",
+          "Significant digits of the uncertainty: a number, bench (one, and two if the first is 1),"
+              + " standard (two) or pdg (by its first three digits). Bench if left out.",
+          new Kind<>(
+              Kind.Form.SINGLE,
+              "a whole number from 1 to 15, bench, standard or pdg",
+              ResultParameters::digitsIn),
+          Convention.BENCH.digits());
+
+  /** The rounding as the function reference states it. */
+  static final String ROUNDING =
+      "uncertainty to the digits asked for, half up; value to the same place, half to even; decimal,"
+          + " on the shortest decimal form of each number";
+
+  /** Where the rounding is from. */
+  static final String ROUNDING_SOURCE =
+      "JCGM 100:2008, 7.2.6; ISO 80000-1:2009, Annex B; pdg: Review of Particle Physics,"
+          + " Introduction, 5.3; bench: common practice, no source";
+
+  private static final Kind<Integer> COUNT = Kinds.whole(1, 15);
+
+  private ResultParameters() {}
+
+  static Rounded roundedIn(Arguments arguments) {
+    return MeasurementResult.of(arguments.get(VALUE), arguments.get(UNCERTAINTY), "")
+        .rounded(arguments.get(DIGITS));
+  }
+
+  private static DigitsRule digitsIn(Argument argument) {
+    if (!(argument.value() instanceof Value.Text text)) {
+      return new DigitsRule.Fixed(COUNT.read(argument));
+    }
+    return switch (text.text().strip().toLowerCase(Locale.ROOT)) {
+      case "bench" -> Convention.BENCH.digits();
+      case "standard" -> Convention.STANDARD.digits();
+      case "pdg" -> new DigitsRule.ParticleData();
+      default -> throw argument.refused();
+    };
+  }
+}

@@ -1,0 +1,94 @@
+package tenthmark.measurement.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Holds every worksheet function to what the function reference and the wizard need. */
+class CatalogueTest {
+
+  private static final Catalogue CATALOGUE = Catalogue.load();
+  private static final String SENTENCE = "(?s)\\p{Lu}.*[^.]\\.";
+
+  @Test
+  void namesAreUnique() {
+    assertThat(CATALOGUE.functions())
+        .isNotEmpty()
+        .extracting(function -> function.declaration().name())
+        .doesNotHaveDuplicates();
+  }
+
+  @ParameterizedTest
+  @MethodSource("declarations")
+  void functionsAreFoundByBothNamesInAnyCase(Declaration declaration) {
+    assertThat(CATALOGUE.find(declaration.displayName().toLowerCase()))
+        .hasValueSatisfying(found -> assertThat(found.declaration()).isSameAs(declaration));
+    assertThat(CATALOGUE.find(declaration.storedName().toLowerCase()))
+        .hasValueSatisfying(found -> assertThat(found.declaration()).isSameAs(declaration));
+  }
+
+  @ParameterizedTest
+  @MethodSource("declarations")
+  void descriptionsAreSentences(Declaration declaration) {
+    assertThat(declaration.description()).matches(SENTENCE);
+    assertThat(declaration.formula()).isNotBlank();
+    assertThat(declaration.source()).isNotBlank();
+    assertThat(declaration.parameters())
+        .allSatisfy(
+            parameter -> {
+              assertThat(parameter.description()).matches(SENTENCE);
+              assertThat(parameter.allowed()).isNotBlank();
+            });
+  }
+
+  @ParameterizedTest
+  @MethodSource("declarations")
+  void defaultsAreDescribed(Declaration declaration) {
+    assertThat(declaration.parameters())
+        .filteredOn(Parameter::isOptional)
+        .allSatisfy(
+            parameter -> assertThat(parameter.description()).containsAnyOf("left out", "only"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("examplesWithoutReferences")
+  void examplesGiveTheirResult(Example example) {
+    Value result = firstCell(ExampleCall.of(example).run(CATALOGUE));
+    if (result instanceof Value.Numeric numeric) {
+      BigDecimal printed = new BigDecimal(example.result());
+      assertThat(new BigDecimal(numeric.number()).setScale(printed.scale(), RoundingMode.HALF_UP))
+          .isEqualTo(printed);
+    } else {
+      assertThat(result).isEqualTo(Value.of(example.result()));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("declarations")
+  void examplesCallTheirFunction(Declaration declaration) {
+    assertThat(declaration.example().formula()).startsWith("=" + declaration.displayName() + "(");
+  }
+
+  static Stream<Declaration> declarations() {
+    return CATALOGUE.functions().stream().map(WorksheetFunction::declaration);
+  }
+
+  /** Examples that follow a formula in a cell are run by the formula engine's tests. */
+  static Stream<Example> examplesWithoutReferences() {
+    return declarations()
+        .filter(
+            declaration ->
+                declaration.parameters().stream()
+                    .noneMatch(parameter -> parameter.form() == Kind.Form.REFERENCE))
+        .map(Declaration::example);
+  }
+
+  private static Value firstCell(Value result) {
+    return result instanceof Value.Table table ? table.cells().get(0) : result;
+  }
+}
