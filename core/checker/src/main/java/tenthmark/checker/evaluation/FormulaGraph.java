@@ -1,0 +1,114 @@
+package tenthmark.checker.evaluation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
+import org.apache.poi.ss.formula.ptg.Area3DPxg;
+import org.apache.poi.ss.formula.ptg.AreaPtgBase;
+import org.apache.poi.ss.formula.ptg.NamePtg;
+import org.apache.poi.ss.formula.ptg.NameXPxg;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.Ref3DPxg;
+import org.apache.poi.ss.formula.ptg.RefPtgBase;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.Sheet;
+import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.formula.CellRange;
+
+/** Which cells a formula refers to. */
+final class FormulaGraph {
+
+  private static final Set<String> VOLATILE =
+      Set.of("RAND", "RANDBETWEEN", "RANDARRAY", "NOW", "TODAY", "INFO", "CELL");
+
+  private final Workbook workbook;
+  private final ModelWorkbook model;
+
+  FormulaGraph(Workbook workbook, ModelWorkbook model) {
+    this.workbook = workbook;
+    this.model = model;
+  }
+
+  /** The ranges that a cell's formula names; none for a cell without a formula. */
+  List<CellRange> ranges(Cell cell) {
+    return cell.content() instanceof Content.Formula formula
+        ? ranges(model.tokens(cell.address(), formula), cell.address().sheet())
+        : List.of();
+  }
+
+  /** The range that a defined name stands for, if it stands for one. */
+  Optional<CellRange> named(String name, String sheet) {
+    return workbook
+        .name(name, sheet)
+        .map(defined -> model.getName(defined.name(), model.getSheetIndex(sheet)))
+        .map(defined -> ranges(defined.getNameDefinition(), sheet))
+        .filter(ranges -> ranges.size() == 1)
+        .map(ranges -> ranges.get(0));
+  }
+
+  /** The cells with content that a cell's formula refers to. */
+  Stream<Cell> precedents(Cell cell) {
+    return ranges(cell).stream().flatMap(this::cells);
+  }
+
+  private Stream<Cell> cells(CellRange range) {
+    return workbook.sheet(range.sheet()).stream().flatMap(sheet -> sheet.cells(range));
+  }
+
+  /** Whether the formula's value changes without any cell being changed. */
+  boolean isVolatile(Cell cell) {
+    return cell.content() instanceof Content.Formula formula
+        && Stream.of(model.tokens(cell.address(), formula)).anyMatch(FormulaGraph::isVolatile);
+  }
+
+  private static boolean isVolatile(Ptg token) {
+    if (token instanceof AbstractFunctionPtg function && !function.isExternalFunction()) {
+      return VOLATILE.contains(function.getName());
+    }
+    return token instanceof NameXPxg name
+        && VOLATILE.contains(name.getNameName().toUpperCase(Locale.ROOT));
+  }
+
+  private List<CellRange> ranges(Ptg[] tokens, String sheet) {
+    List<CellRange> ranges = new ArrayList<>();
+    for (Ptg token : tokens) {
+      if (token instanceof Area3DPxg area) {
+        sheets(area.getSheetName(), area.getLastSheetName())
+            .forEach(name -> ranges.add(range(name, area)));
+      } else if (token instanceof Ref3DPxg cell) {
+        sheets(cell.getSheetName(), cell.getLastSheetName())
+            .forEach(name -> ranges.add(range(name, cell)));
+      } else if (token instanceof AreaPtgBase area) {
+        ranges.add(range(sheet, area));
+      } else if (token instanceof RefPtgBase cell) {
+        ranges.add(range(sheet, cell));
+      } else if (token instanceof NamePtg name) {
+        ranges.addAll(ranges(model.getName(name).getNameDefinition(), sheet));
+      }
+    }
+    return ranges;
+  }
+
+  private Stream<String> sheets(String first, String last) {
+    int from = model.getSheetIndex(first);
+    int to = last == null ? from : model.getSheetIndex(last);
+    return from < 0 || to < 0
+        ? Stream.empty()
+        : workbook.sheets().subList(Math.min(from, to), Math.max(from, to) + 1).stream()
+            .map(Sheet::name);
+  }
+
+  private static CellRange range(String sheet, AreaPtgBase area) {
+    return new CellRange(
+        sheet, area.getFirstColumn(), area.getFirstRow(), area.getLastColumn(), area.getLastRow());
+  }
+
+  private static CellRange range(String sheet, RefPtgBase cell) {
+    return new CellRange(sheet, cell.getColumn(), cell.getRow(), cell.getColumn(), cell.getRow());
+  }
+}

@@ -1,0 +1,62 @@
+package tenthmark.checker.evaluation;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.Sheet;
+import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellContent;
+import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.formula.Cells;
+
+/** A workbook as the formula engine of the measurement module reads it. */
+record ModelCells(Workbook workbook, Evaluation evaluation) implements Cells {
+
+  private static final CellContent EMPTY = new CellContent.Empty();
+
+  @Override
+  public CellContent at(CellAddress address) {
+    return workbook.at(address).map(Cell::content).map(ModelCells::content).orElse(EMPTY);
+  }
+
+  @Override
+  public List<List<CellContent>> rows(CellRange range) {
+    int last = workbook.sheet(range.sheet()).map(Sheet::lastRow).orElse(-1);
+    int bottom = Math.max(range.top(), Math.min(range.bottom(), last));
+    return Cells.super.rows(
+        new CellRange(range.sheet(), range.left(), range.top(), range.right(), bottom));
+  }
+
+  @Override
+  public Optional<CellRange> named(String name, String sheet) {
+    return evaluation.named(name, sheet);
+  }
+
+  @Override
+  public OptionalDouble shown(CellAddress address) {
+    return evaluation.at(address) instanceof Outcome.Known known
+            && known.value() instanceof Value.Numeric number
+        ? OptionalDouble.of(number.number())
+        : OptionalDouble.empty();
+  }
+
+  private static CellContent content(Content content) {
+    if (content instanceof Content.Number number) {
+      return new CellContent.Number(number.value());
+    }
+    if (content instanceof Content.Logical logical) {
+      return new CellContent.Number(logical.value() ? 1 : 0);
+    }
+    if (content instanceof Content.Text text) {
+      return new CellContent.Text(text.text());
+    }
+    if (content instanceof Content.Formula formula) {
+      return new CellContent.Formula("=" + formula.text());
+    }
+    return new CellContent.Fault(((Content.Error) content).name());
+  }
+}

@@ -1,0 +1,263 @@
+package tenthmark.checker.evaluation;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.formula.EvaluationCell;
+import org.apache.poi.ss.formula.EvaluationName;
+import org.apache.poi.ss.formula.EvaluationSheet;
+import org.apache.poi.ss.formula.EvaluationWorkbook;
+import org.apache.poi.ss.formula.FormulaParser;
+import org.apache.poi.ss.formula.FormulaParsingWorkbook;
+import org.apache.poi.ss.formula.FormulaType;
+import org.apache.poi.ss.formula.SheetIdentifier;
+import org.apache.poi.ss.formula.function.FunctionMetadataRegistry;
+import org.apache.poi.ss.formula.ptg.Area3DPxg;
+import org.apache.poi.ss.formula.ptg.NamePtg;
+import org.apache.poi.ss.formula.ptg.NameXPtg;
+import org.apache.poi.ss.formula.ptg.NameXPxg;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.Ref3DPxg;
+import org.apache.poi.ss.formula.udf.UDFFinder;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Table;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
+import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.DefinedName;
+import tenthmark.checker.workbook.FormulaText;
+import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.formula.CellAddress;
+
+/** A workbook of any format as POI's formula parser and evaluator see it. */
+final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
+
+  private final Workbook workbook;
+  private final UDFFinder functions;
+  private final List<ModelSheet> sheets;
+  private final Map<CellAddress, Ptg[]> tokens = new HashMap<>();
+
+  ModelWorkbook(Workbook workbook, UDFFinder functions) {
+    this.workbook = workbook;
+    this.functions = functions;
+    this.sheets = workbook.sheets().stream().map(ModelSheet::new).toList();
+  }
+
+  /** The cell at an address, or null as POI wants it if it holds nothing. */
+  EvaluationCell cell(CellAddress address) {
+    return sheets.get(getSheetIndex(address.sheet())).getCell(address.row(), address.column());
+  }
+
+  /** The tokens of a formula in reverse Polish order. */
+  Ptg[] tokens(CellAddress address, Content.Formula formula) {
+    return tokens.computeIfAbsent(address, key -> parse(key, formula));
+  }
+
+  private Ptg[] parse(CellAddress address, Content.Formula formula) {
+    FormulaType type = formula.array().isPresent() ? FormulaType.ARRAY : FormulaType.CELL;
+    return parse(formula.text(), type, getSheetIndex(address.sheet()), address.row());
+  }
+
+  private Ptg[] parse(String formula, FormulaType type, int sheet, int row) {
+    try {
+      return Precedence.corrected(FormulaParser.parse(formula, this, type, sheet, row));
+    } catch (NotCheckableException known) {
+      throw known;
+    } catch (RuntimeException problem) {
+      // Unknown functions may have arguments of their own grammar, such as the names in LET.
+      throw FormulaText.calls(formula).stream()
+          .filter(name -> !isKnown(name))
+          .findFirst()
+          .map(NotCheckableException::unknownFunction)
+          .orElseGet(() -> NotCheckableException.unreadable(problem));
+    }
+  }
+
+  private boolean isKnown(String function) {
+    return functions.findFunction(function) != null
+        || FunctionMetadataRegistry.getFunctionByName(function.toUpperCase(Locale.ROOT)) != null;
+  }
+
+  @Override
+  public Ptg[] getFormulaTokens(EvaluationCell cell) {
+    ModelCell model = (ModelCell) cell;
+    return tokens(model.address(), (Content.Formula) model.content());
+  }
+
+  @Override
+  public UDFFinder getUDFFinder() {
+    return functions;
+  }
+
+  @Override
+  public SpreadsheetVersion getSpreadsheetVersion() {
+    return SpreadsheetVersion.EXCEL2007;
+  }
+
+  @Override
+  public String getSheetName(int index) {
+    return workbook.sheets().get(index).name();
+  }
+
+  @Override
+  public int getSheetIndex(EvaluationSheet sheet) {
+    return sheets.indexOf((ModelSheet) sheet);
+  }
+
+  @Override
+  public int getSheetIndex(String name) {
+    for (int i = 0; i < sheets.size(); i++) {
+      if (getSheetName(i).equalsIgnoreCase(name)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  @Override
+  public EvaluationSheet getSheet(int index) {
+    return sheets.get(index);
+  }
+
+  @Override
+  public EvaluationName getName(String name, int sheet) {
+    Optional<DefinedName> defined = workbook.name(name, sheet < 0 ? "" : getSheetName(sheet));
+    return defined.map(ModelName::new).orElse(null);
+  }
+
+  @Override
+  public EvaluationName getName(NamePtg token) {
+    return new ModelName(workbook.names().get(token.getIndex()));
+  }
+
+  @Override
+  public Ptg getNameXPtg(String name, SheetIdentifier sheet) {
+    requireThisFile(sheet);
+    if (sheet == null) {
+      return functions.findFunction(name) == null ? null : new NameXPxg(name);
+    }
+    return new NameXPxg(sheet.getSheetIdentifier().getName(), name);
+  }
+
+  @Override
+  public Ptg get3DReferencePtg(CellReference cell, SheetIdentifier sheet) {
+    requireThisFile(sheet);
+    return new Ref3DPxg(sheet, cell);
+  }
+
+  @Override
+  public Ptg get3DReferencePtg(AreaReference area, SheetIdentifier sheet) {
+    requireThisFile(sheet);
+    return new Area3DPxg(sheet, area);
+  }
+
+  private void requireThisFile(SheetIdentifier sheet) {
+    if (sheet != null && sheet.getBookName() != null) {
+      throw new NotCheckableException("the formula refers to another file, which is never opened");
+    }
+  }
+
+  @Override
+  public ExternalSheet getExternalSheet(String first, String last, int otherWorkbook) {
+    if (first != null && (getSheetIndex(first) < 0 || last != null && getSheetIndex(last) < 0)) {
+      throw new NotCheckableException("the formula refers to a sheet that does not exist");
+    }
+    return last == null || last.equals(first)
+        ? new ExternalSheet(null, first)
+        : new ExternalSheetRange(null, first, last);
+  }
+
+  @Override
+  public ExternalName getExternalName(String name, String sheet, int otherWorkbook) {
+    return new ExternalName(name, -1, 0);
+  }
+
+  @Override
+  public int getExternalSheetIndex(String sheet) {
+    return getSheetIndex(sheet);
+  }
+
+  @Override
+  public int convertFromExternSheetIndex(int index) {
+    return index;
+  }
+
+  @Override
+  public void clearAllCachedResultValues() {
+    tokens.clear();
+  }
+
+  @Override
+  public Table getTable(String name) {
+    throw new NotCheckableException("the formula refers to a named table, " + name);
+  }
+
+  @Override
+  public Name createName() {
+    throw new UnsupportedOperationException("the checker never changes a workbook");
+  }
+
+  @Override
+  public ExternalSheet getExternalSheet(int index) {
+    throw new UnsupportedOperationException("numbered sheets belong to .xls files");
+  }
+
+  @Override
+  public ExternalName getExternalName(int sheet, int name) {
+    throw new UnsupportedOperationException("numbered names belong to .xls files");
+  }
+
+  @Override
+  public int getExternalSheetIndex(String otherWorkbook, String sheet) {
+    throw new UnsupportedOperationException("numbered sheets belong to .xls files");
+  }
+
+  @Override
+  public String resolveNameXText(NameXPtg token) {
+    throw new UnsupportedOperationException("numbered names belong to .xls files");
+  }
+
+  /** A defined name as POI sees it. */
+  private final class ModelName implements EvaluationName {
+
+    private final DefinedName name;
+
+    ModelName(DefinedName name) {
+      this.name = name;
+    }
+
+    @Override
+    public String getNameText() {
+      return name.name();
+    }
+
+    @Override
+    public boolean isFunctionName() {
+      return false;
+    }
+
+    @Override
+    public boolean hasFormula() {
+      return true;
+    }
+
+    @Override
+    public boolean isRange() {
+      return true;
+    }
+
+    @Override
+    public Ptg[] getNameDefinition() {
+      int sheet = name.sheet().map(ModelWorkbook.this::getSheetIndex).orElse(-1);
+      return parse(name.formula(), FormulaType.NAMEDRANGE, sheet, 0);
+    }
+
+    @Override
+    public NamePtg createPtg() {
+      return new NamePtg(workbook.names().indexOf(name));
+    }
+  }
+}

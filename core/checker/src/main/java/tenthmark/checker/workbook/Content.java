@@ -1,0 +1,32 @@
+package tenthmark.checker.workbook;
+
+import java.util.Optional;
+import tenthmark.measurement.formula.CellRange;
+
+/** What a cell of a file holds. */
+public sealed interface Content {
+
+  /** A number; a date or a time is a number of days too. */
+  record Number(double value) implements Content {}
+
+  /** A text, perhaps empty. */
+  record Text(String text) implements Content {}
+
+  /** TRUE or FALSE. */
+  record Logical(boolean value) implements Content {}
+
+  /** An error by the name that the file gives it, such as {@code #NAME?} or {@code Err:502}. */
+  record Error(String name) implements Content {}
+
+  /**
+   * A formula.
+   *
+   * @param written as the file spells it
+   * @param text the same in one notation for every format, without the equals sign: A1 references,
+   *     {@code Sheet!A1}, commas between arguments, LAB functions by display name
+   * @param stored the value that the program which saved the file computed, if it stored one
+   * @param array the cells that one array formula fills, this one included
+   */
+  record Formula(String written, String text, Optional<Content> stored, Optional<CellRange> array)
+      implements Content {}
+}

@@ -1,0 +1,64 @@
+package tenthmark.checker.workbook;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Spellings of function names in formula text. */
+public final class FormulaText {
+
+  private static final String STORED_PREFIX = "TENTHMARK.LAB.";
+  private static final String DISPLAY_PREFIX = "LAB_";
+
+  /** A quoted text, a quoted sheet name, a bracketed part, or a name that a bracket follows. */
+  private static final Pattern TOKEN =
+      Pattern.compile(
+          "\"[^\"]*+(?:\"\"[^\"]*+)*+\""
+              + "|'[^']*+(?:''[^']*+)*+'"
+              + "|\\[[^\\]]*+\\]"
+              + "|(?<name>[\\p{L}_\\\\][\\p{L}\\p{N}_.\\\\]*+)(?=\\s*+\\()"
+              + "|[\\p{L}\\p{N}_.\\\\]++");
+
+  private FormulaText() {}
+
+  /** The names of the functions that a formula calls, in order. */
+  public static List<String> calls(String formula) {
+    return TOKEN
+        .matcher(formula)
+        .results()
+        .map(found -> found.group(1))
+        .filter(Objects::nonNull)
+        .toList();
+  }
+
+  /** Changes the names of the functions that are called and nothing else. */
+  static String renameCalls(String formula, UnaryOperator<String> rename) {
+    Matcher token = TOKEN.matcher(formula);
+    return token.replaceAll(
+        found -> {
+          String name = token.group("name");
+          return Matcher.quoteReplacement(name == null ? found.group() : rename.apply(name));
+        });
+  }
+
+  /**
+   * Spells LAB functions by their display names, which POI's formula parser accepts: stored names
+   * are written in full and in any letter case, some with a prefix of the program that wrote them.
+   */
+  static String withDisplayNames(String formula) {
+    return renameCalls(formula, FormulaText::displayName);
+  }
+
+  private static String displayName(String name) {
+    String upper = name.toUpperCase(Locale.ROOT);
+    int stored = upper.indexOf(STORED_PREFIX);
+    if (stored >= 0) {
+      return DISPLAY_PREFIX + upper.substring(stored + STORED_PREFIX.length());
+    }
+    int display = upper.lastIndexOf('.') + 1;
+    return upper.startsWith(DISPLAY_PREFIX, display) ? upper.substring(display) : name;
+  }
+}

@@ -1,0 +1,348 @@
+package tenthmark.checker.workbook;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import tenthmark.measurement.formula.CellRange;
+
+/** The content.xml of an .ods file (OASIS OpenDocument 1.3, part 3) as a workbook. */
+final class OdsContent {
+
+  private static final String OFFICE = "urn:oasis:names:tc:opendocument:xmlns:office:1.0";
+  private static final String TABLE = "urn:oasis:names:tc:opendocument:xmlns:table:1.0";
+  private static final String TEXT = "urn:oasis:names:tc:opendocument:xmlns:text:1.0";
+  private static final String STYLE = "urn:oasis:names:tc:opendocument:xmlns:style:1.0";
+  private static final String DRAW = "urn:oasis:names:tc:opendocument:xmlns:drawing:1.0";
+  private static final String CALC_EXTENSION =
+      "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0";
+
+  /** Elements whose tables or texts are no cells: deleted ones, drawings, linked data, comments. */
+  private static final Set<String> ASIDE =
+      Set.of(
+          "annotation",
+          "consolidation",
+          "content-validations",
+          "data-pilot-tables",
+          "database-ranges",
+          "dde-links",
+          "forms",
+          "shapes",
+          "tracked-changes");
+
+  private static final Pattern ERROR_NAME =
+      Pattern.compile("Err:\\d+|#(?:N/A|NAME\\?|(?:DIV/0|NULL|NUM|REF|VALUE)!)");
+
+  private final XMLStreamReader xml;
+  private final Limits limits;
+  private final List<Sheet> sheets = new ArrayList<>();
+  private final List<DefinedName> names = new ArrayList<>();
+  private final Set<String> hiddenStyles = new HashSet<>();
+  private LocalDate firstDay = LocalDate.of(1899, 12, 30);
+  private int cells;
+
+  OdsContent(XMLStreamReader xml, Limits limits) {
+    this.xml = xml;
+    this.limits = limits;
+  }
+
+  Workbook read() throws XMLStreamException, UnreadableFileException {
+    String style = "";
+    boolean spreadsheet = false;
+    while (xml.hasNext()) {
+      if (xml.next() != XMLStreamConstants.START_ELEMENT || skipped()) {
+        continue;
+      }
+      spreadsheet |= at(OFFICE, "spreadsheet");
+      if (at(STYLE, "style")) {
+        style = attribute(STYLE, "name").orElse("");
+      } else if (at(STYLE, "table-properties")) {
+        if (attribute(TABLE, "display").orElse("").equals("false")) {
+          hiddenStyles.add(style);
+        }
+      } else if (at(TABLE, "null-date")) {
+        attribute(TABLE, "date-value").map(LocalDate::parse).ifPresent(day -> firstDay = day);
+      } else if (at(TABLE, "table")) {
+        sheets.add(new Table().read());
+      } else {
+        definedName(Optional.empty()).ifPresent(names::add);
+      }
+    }
+    if (!spreadsheet) {
+      throw new UnreadableFileException("the file is damaged: it holds no spreadsheet");
+    }
+    return new Workbook(sheets, names);
+  }
+
+  /** Passes over an element that holds no cells. */
+  private boolean skipped() throws XMLStreamException {
+    if (!ASIDE.contains(xml.getLocalName()) && !DRAW.equals(xml.getNamespaceURI())) {
+      return false;
+    }
+    for (int depth = 1; depth > 0; ) {
+      int event = xml.next();
+      depth += event == XMLStreamConstants.START_ELEMENT ? 1 : 0;
+      depth -= event == XMLStreamConstants.END_ELEMENT ? 1 : 0;
+    }
+    return true;
+  }
+
+  private Optional<DefinedName> definedName(Optional<String> sheet) {
+    if (at(TABLE, "named-range")) {
+      return attribute(TABLE, "cell-range-address")
+          .map(OpenFormula::range)
+          .map(range -> new DefinedName(attribute(TABLE, "name").orElse(""), sheet, range));
+    }
+    if (at(TABLE, "named-expression")) {
+      return attribute(TABLE, "expression")
+          .map(OpenFormula::translate)
+          .map(FormulaText::withDisplayNames)
+          .map(formula -> new DefinedName(attribute(TABLE, "name").orElse(""), sheet, formula));
+    }
+    return Optional.empty();
+  }
+
+  private boolean at(String namespace, String element) {
+    return xml.getLocalName().equals(element) && namespace.equals(xml.getNamespaceURI());
+  }
+
+  private Optional<String> attribute(String namespace, String attribute) {
+    return Optional.ofNullable(xml.getAttributeValue(namespace, attribute));
+  }
+
+  private int count(String attribute) {
+    int count = attribute(TABLE, attribute).map(Integer::parseInt).orElse(1);
+    if (count < 1) {
+      throw new IllegalArgumentException(attribute + " is " + count);
+    }
+    return count;
+  }
+
+  /** One sheet while it is read. */
+  private final class Table {
+
+    private final String name = attribute(TABLE, "name").orElse("");
+    private final Sheet.Builder sheet = new Sheet.Builder(name);
+    private final List<CellRange> arrays = new ArrayList<>();
+    private int row;
+
+    Sheet read() throws XMLStreamException, UnreadableFileException {
+      if (hiddenStyles.contains(attribute(TABLE, "style-name").orElse(""))) {
+        sheet.hide();
+      }
+      while (!ended("table")) {
+        if (xml.getEventType() == XMLStreamConstants.START_ELEMENT && !skipped()) {
+          if (at(TABLE, "table-row")) {
+            readRow();
+          } else {
+            definedName(Optional.of(name)).ifPresent(names::add);
+          }
+        }
+      }
+      for (CellRange array : arrays) {
+        spread(array);
+      }
+      return sheet.build();
+    }
+
+    private void readRow() throws XMLStreamException, UnreadableFileException {
+      int repeats = count("number-rows-repeated");
+      List<Placed> placed = new ArrayList<>();
+      int column = 0;
+      while (!ended("table-row")) {
+        if (xml.getEventType() == XMLStreamConstants.START_ELEMENT
+            && !skipped()
+            && (at(TABLE, "table-cell") || at(TABLE, "covered-table-cell"))) {
+          column = readCell(column, placed);
+        }
+      }
+      place(placed, repeats);
+      row = Math.addExact(row, repeats);
+    }
+
+    private int readCell(int column, List<Placed> placed)
+        throws XMLStreamException, UnreadableFileException {
+      int repeats = count("number-columns-repeated");
+      merge(column);
+      Optional<CellRange> array = array(column);
+      Optional<Content> content = new CellElement().read(array);
+      if (content.isPresent()) {
+        if (column + (long) repeats > Limits.COLUMNS || placed.size() + repeats > limits.cells()) {
+          throw limits.tooManyCells();
+        }
+        for (int i = 0; i < repeats; i++) {
+          placed.add(new Placed(column + i, content.get()));
+        }
+      }
+      return Math.addExact(column, repeats);
+    }
+
+    private void place(List<Placed> placed, int repeats) throws UnreadableFileException {
+      if (placed.isEmpty()) {
+        return;
+      }
+      long last = row + (long) repeats;
+      if (last > Limits.ROWS || cells + (long) placed.size() * repeats > limits.cells()) {
+        throw limits.tooManyCells();
+      }
+      cells += placed.size() * repeats;
+      for (int i = 0; i < repeats; i++) {
+        for (Placed cell : placed) {
+          sheet.put(cell.column(), row + i, cell.content());
+        }
+      }
+    }
+
+    private void merge(int column) {
+      CellRange area = area(column, "number-columns-spanned", "number-rows-spanned");
+      if (size(area) > 1) {
+        sheet.merge(area);
+      }
+    }
+
+    private Optional<CellRange> array(int column) throws UnreadableFileException {
+      if (attribute(TABLE, "number-matrix-columns-spanned").isEmpty()) {
+        return Optional.empty();
+      }
+      CellRange area = area(column, "number-matrix-columns-spanned", "number-matrix-rows-spanned");
+      if (size(area) > limits.cells()) {
+        throw limits.tooManyCells();
+      }
+      arrays.add(area);
+      return Optional.of(area);
+    }
+
+    private static long size(CellRange area) {
+      return (long) area.height() * area.width();
+    }
+
+    private CellRange area(int column, String columns, String rows) {
+      return new CellRange(
+          name,
+          column,
+          row,
+          Math.addExact(column, count(columns) - 1),
+          Math.addExact(row, count(rows) - 1));
+    }
+
+    /** The file gives an array formula once; the cells that it fills hold only their values. */
+    private void spread(CellRange array) throws UnreadableFileException {
+      if (cells + size(array) > limits.cells()) {
+        throw limits.tooManyCells();
+      }
+      cells += (int) size(array);
+      if (sheet.at(array.left(), array.top()).orElse(null) instanceof Content.Formula formula) {
+        for (int r = array.top(); r <= array.bottom(); r++) {
+          for (int c = array.left(); c <= array.right(); c++) {
+            Optional<Content> stored =
+                r == array.top() && c == array.left() ? formula.stored() : sheet.at(c, r);
+            sheet.put(
+                c,
+                r,
+                new Content.Formula(formula.written(), formula.text(), stored, formula.array()));
+          }
+        }
+      }
+    }
+
+    private boolean ended(String element) throws XMLStreamException {
+      return xml.next() == XMLStreamConstants.END_ELEMENT && at(TABLE, element);
+    }
+  }
+
+  private record Placed(int column, Content content) {}
+
+  /** One cell while it is read. */
+  private final class CellElement {
+
+    private final String type = attribute(OFFICE, "value-type").orElse("");
+    private final boolean error =
+        attribute(CALC_EXTENSION, "value-type").orElse("").equals("error");
+    private final Optional<String> formula = attribute(TABLE, "formula");
+    private final Optional<String> string = attribute(OFFICE, "string-value");
+    private final Optional<Double> number = number();
+    private final boolean logical = attribute(OFFICE, "boolean-value").orElse("").equals("true");
+
+    Optional<Content> read(Optional<CellRange> array) throws XMLStreamException {
+      String shown = text();
+      Optional<Content> value = value(shown);
+      return formula
+          .<Content>map(
+              written -> {
+                String text = FormulaText.withDisplayNames(OpenFormula.translate(written));
+                return new Content.Formula(written, text, value, array);
+              })
+          .or(() -> value);
+    }
+
+    private Optional<Double> number() {
+      return switch (type) {
+        case "float", "percentage", "currency" ->
+            attribute(OFFICE, "value").map(Double::parseDouble);
+        case "date" -> attribute(OFFICE, "date-value").map(this::days);
+        case "time" ->
+            attribute(OFFICE, "time-value")
+                .map(Duration::parse)
+                .map(time -> time.toNanos() / (double) Duration.ofDays(1).toNanos());
+        default -> Optional.empty();
+      };
+    }
+
+    private double days(String date) {
+      LocalDateTime moment =
+          date.contains("T") ? LocalDateTime.parse(date) : LocalDate.parse(date).atStartOfDay();
+      long days = ChronoUnit.DAYS.between(firstDay, moment.toLocalDate());
+      return days + moment.toLocalTime().toNanoOfDay() / (double) Duration.ofDays(1).toNanos();
+    }
+
+    private Optional<Content> value(String shown) {
+      if (error || formula.isPresent() && ERROR_NAME.matcher(shown).matches()) {
+        return Optional.of(new Content.Error(shown));
+      }
+      return switch (type) {
+        case "" -> Optional.empty();
+        case "string" -> Optional.of(new Content.Text(string.orElse(shown)));
+        case "boolean" -> Optional.of(new Content.Logical(logical));
+        default -> number.map(Content.Number::new);
+      };
+    }
+
+    /** The paragraphs that the cell shows, and on to the end of the cell. */
+    private String text() throws XMLStreamException {
+      StringBuilder text = new StringBuilder();
+      int paragraphs = 0;
+      int open = 0;
+      while (true) {
+        int event = xml.next();
+        if (event == XMLStreamConstants.START_ELEMENT && !skipped()) {
+          open++;
+          if (at(TEXT, "p") && paragraphs++ > 0) {
+            text.append('\n');
+          }
+          text.append(blank());
+        } else if (event == XMLStreamConstants.END_ELEMENT && open-- == 0) {
+          return text.toString();
+        } else if (event == XMLStreamConstants.CHARACTERS && open > 0) {
+          text.append(xml.getText());
+        }
+      }
+    }
+
+    private String blank() {
+      if (at(TEXT, "s")) {
+        int count = attribute(TEXT, "c").map(Integer::parseInt).orElse(1);
+        return " ".repeat(Math.max(0, Math.min(count, 1000)));
+      }
+      return at(TEXT, "tab") ? "\t" : at(TEXT, "line-break") ? "\n" : "";
+    }
+  }
+}

@@ -1,0 +1,177 @@
+package tenthmark.checker.workbook;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Turns a formula of an .ods file (OpenFormula: OASIS OpenDocument 1.3, part 4) into the notation
+ * of {@link Content.Formula#text()}.
+ */
+final class OpenFormula {
+
+  private static final Pattern PREFIX = Pattern.compile("^(?<namespace>[A-Za-z][\\w.-]*+):=");
+
+  /** Namespaces that Calc puts before functions which the standard does not define. */
+  private static final Pattern FUNCTION_NAMESPACE =
+      Pattern.compile(
+          "^(?:COM\\.MICROSOFT|ORG\\.LIBREOFFICE|ORG\\.OPENOFFICE|LEGACY)\\.(?<rest>.+)");
+
+  private static final Pattern SHEET =
+      Pattern.compile("\\$?(?<name>'[^']*+(?:''[^']*+)*+'|[^'.$]*+)\\.(?<cell>[^.]*+)");
+
+  private static final String BROKEN = "#REF!";
+
+  private final String source;
+  private final StringBuilder target = new StringBuilder();
+  private int position;
+
+  private OpenFormula(String source) {
+    this.source = source;
+  }
+
+  /** The formula without its namespace prefix and its equals sign, in the common notation. */
+  static String translate(String formula) {
+    Matcher prefix = PREFIX.matcher(formula);
+    String namespace = prefix.find() ? prefix.group("namespace") : "of";
+    String body = prefix.replaceFirst("=").replaceFirst("^=+", "");
+    return namespace.equals("msoxl") ? body : new OpenFormula(body).translated();
+  }
+
+  /** The cells that a name stands for: {@code $Sheet1.$A$1:.$B$4}, without brackets. */
+  static String range(String address) {
+    return reference(address);
+  }
+
+  private String translated() {
+    while (position < source.length()) {
+      char next = source.charAt(position);
+      switch (next) {
+        case '"', '\'' -> target.append(quoted(next));
+        case '[' -> target.append(reference(bracketed()));
+        case '{' -> target.append(array());
+        case ';' -> put(',');
+        case '~' -> put(',');
+        case '!' -> put(' ');
+        default -> put(next);
+      }
+    }
+    return FormulaText.renameCalls(target.toString(), OpenFormula::withoutNamespace);
+  }
+
+  private void put(char replacement) {
+    boolean error = replacement == ' ' && target.length() > 0 && endsInErrorName();
+    target.append(error ? '!' : replacement);
+    position++;
+  }
+
+  /** An exclamation mark ends an error such as #REF! or #DIV/0!, else it is an intersection. */
+  private boolean endsInErrorName() {
+    int hash = target.lastIndexOf("#");
+    return hash >= 0 && target.substring(hash).matches("#(REF|VALUE|DIV/0|NUM|NULL)");
+  }
+
+  /** A quoted part, its quotes included; a doubled quote does not end it. */
+  private String quoted(char quote) {
+    int end = position + 1;
+    while (end < source.length()) {
+      if (source.charAt(end) == quote) {
+        if (end + 1 < source.length() && source.charAt(end + 1) == quote) {
+          end++;
+        } else {
+          break;
+        }
+      }
+      end++;
+    }
+    String part = source.substring(position, Math.min(end + 1, source.length()));
+    position += part.length();
+    return part;
+  }
+
+  /** What stands between brackets; a bracket within a quoted sheet name does not count. */
+  private String bracketed() {
+    StringBuilder inside = new StringBuilder();
+    position++;
+    while (position < source.length() && source.charAt(position) != ']') {
+      if (source.charAt(position) == '\'') {
+        inside.append(quoted('\''));
+      } else {
+        inside.append(source.charAt(position++));
+      }
+    }
+    position++;
+    return inside.toString();
+  }
+
+  /** An inline array: semicolons between columns, bars between rows. */
+  private String array() {
+    StringBuilder array = new StringBuilder();
+    while (position < source.length()) {
+      char next = source.charAt(position);
+      if (next == '"') {
+        array.append(quoted('"'));
+        continue;
+      }
+      array.append(next == ';' ? ',' : next == '|' ? ';' : next);
+      position++;
+      if (next == '}') {
+        break;
+      }
+    }
+    return array.toString();
+  }
+
+  private static String reference(String inside) {
+    if (inside.contains(BROKEN)) {
+      return BROKEN;
+    }
+    int colon = colonOutsideQuotes(inside);
+    if (colon < 0) {
+      Matcher cell = SHEET.matcher(inside);
+      return cell.matches()
+          ? sheet(cell.group("name"), "") + cell.group("cell")
+          : "[" + inside + "]";
+    }
+    Matcher first = SHEET.matcher(inside.substring(0, colon));
+    Matcher last = SHEET.matcher(inside.substring(colon + 1));
+    if (!first.matches() || !last.matches()) {
+      return "[" + inside + "]";
+    }
+    return sheet(first.group("name"), last.group("name"))
+        + first.group("cell")
+        + ":"
+        + last.group("cell");
+  }
+
+  private static int colonOutsideQuotes(String inside) {
+    boolean quoted = false;
+    for (int i = 0; i < inside.length(); i++) {
+      if (inside.charAt(i) == '\'') {
+        quoted = !quoted;
+      } else if (inside.charAt(i) == ':' && !quoted) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static String sheet(String first, String last) {
+    if (first.isEmpty()) {
+      return "";
+    }
+    if (last.isEmpty() || last.equals(first)) {
+      return "'" + bare(first).replace("'", "''") + "'!";
+    }
+    return "'" + (bare(first) + ":" + bare(last)).replace("'", "''") + "'!";
+  }
+
+  private static String bare(String name) {
+    return name.startsWith("'") ? name.substring(1, name.length() - 1).replace("''", "'") : name;
+  }
+
+  private static String withoutNamespace(String function) {
+    Matcher namespace = FUNCTION_NAMESPACE.matcher(function.toUpperCase(Locale.ROOT));
+    return namespace.matches() ? namespace.group("rest") : function;
+  }
+}

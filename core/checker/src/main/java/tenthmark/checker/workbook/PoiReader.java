@@ -1,0 +1,142 @@
+package tenthmark.checker.workbook;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.EncryptedDocumentException;
+import org.apache.poi.ss.formula.FormulaParseException;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import tenthmark.measurement.formula.CellRange;
+
+/** Reads .xlsx, .xlsm and .xls files through POI. */
+final class PoiReader {
+
+  private final org.apache.poi.ss.usermodel.Workbook source;
+  private final Limits limits;
+  private int cells;
+
+  private PoiReader(org.apache.poi.ss.usermodel.Workbook source, Limits limits) {
+    this.source = source;
+    this.limits = limits;
+  }
+
+  static Workbook read(Path file, Limits limits) throws UnreadableFileException {
+    try (var source = WorkbookFactory.create(file.toFile(), null, true)) {
+      return new PoiReader(source, limits).workbook();
+    } catch (EncryptedDocumentException locked) {
+      throw Archive.isProtected();
+    } catch (IOException | RuntimeException damage) {
+      // POI reports damage by many unchecked exceptions; none may stop the files that follow.
+      throw Archive.damaged(damage);
+    }
+  }
+
+  private Workbook workbook() throws UnreadableFileException {
+    List<Sheet> sheets = new ArrayList<>();
+    for (int i = 0; i < source.getNumberOfSheets(); i++) {
+      sheets.add(sheet(i));
+    }
+    return new Workbook(sheets, names());
+  }
+
+  private Sheet sheet(int index) throws UnreadableFileException {
+    Sheet.Builder sheet = new Sheet.Builder(source.getSheetName(index));
+    if (source.getSheetVisibility(index) != SheetVisibility.VISIBLE) {
+      sheet.hide();
+    }
+    for (Row row : source.getSheetAt(index)) {
+      for (org.apache.poi.ss.usermodel.Cell cell : row) {
+        Optional<Content> content = content(cell);
+        if (content.isPresent()) {
+          if (++cells > limits.cells()) {
+            throw limits.tooManyCells();
+          }
+          sheet.put(cell.getColumnIndex(), cell.getRowIndex(), content.get());
+        }
+      }
+    }
+    source
+        .getSheetAt(index)
+        .getMergedRegions()
+        .forEach(region -> sheet.merge(area(source.getSheetAt(index), region)));
+    return sheet.build();
+  }
+
+  private static Optional<Content> content(org.apache.poi.ss.usermodel.Cell cell) {
+    return cell.getCellType() == CellType.FORMULA
+        ? Optional.of(formula(cell))
+        : value(cell, cell.getCellType());
+  }
+
+  private static Content formula(org.apache.poi.ss.usermodel.Cell cell) {
+    String written = written(cell);
+    return new Content.Formula(
+        written, FormulaText.withDisplayNames(written), stored(cell), array(cell));
+  }
+
+  private static String written(org.apache.poi.ss.usermodel.Cell cell) {
+    try {
+      return cell.getCellFormula();
+    } catch (FormulaParseException unreadable) {
+      // A shared formula that POI cannot move to this cell: evaluation will say so, here.
+      return "";
+    }
+  }
+
+  private static Optional<Content> stored(org.apache.poi.ss.usermodel.Cell cell) {
+    boolean stored = !(cell instanceof XSSFCell xssf) || xssf.getCTCell().isSetV();
+    return stored ? value(cell, cell.getCachedFormulaResultType()) : Optional.empty();
+  }
+
+  private static Optional<CellRange> array(org.apache.poi.ss.usermodel.Cell cell) {
+    return cell.isPartOfArrayFormulaGroup()
+        ? Optional.of(area(cell.getSheet(), cell.getArrayFormulaRange()))
+        : Optional.empty();
+  }
+
+  private static Optional<Content> value(org.apache.poi.ss.usermodel.Cell cell, CellType type) {
+    return switch (type) {
+      case NUMERIC -> Optional.of(new Content.Number(cell.getNumericCellValue()));
+      case STRING -> Optional.of(new Content.Text(cell.getRichStringCellValue().getString()));
+      case BOOLEAN -> Optional.of(new Content.Logical(cell.getBooleanCellValue()));
+      case ERROR ->
+          Optional.of(new Content.Error(FormulaError.forInt(cell.getErrorCellValue()).getString()));
+      default -> Optional.empty();
+    };
+  }
+
+  private List<DefinedName> names() {
+    List<DefinedName> names = new ArrayList<>();
+    for (Name name : source.getAllNames()) {
+      String formula = name.isFunctionName() ? null : name.getRefersToFormula();
+      if (formula != null) {
+        names.add(
+            new DefinedName(
+                name.getNameName(),
+                name.getSheetIndex() < 0
+                    ? Optional.empty()
+                    : Optional.of(source.getSheetName(name.getSheetIndex())),
+                FormulaText.withDisplayNames(formula)));
+      }
+    }
+    return names;
+  }
+
+  private static CellRange area(org.apache.poi.ss.usermodel.Sheet sheet, CellRangeAddress range) {
+    return new CellRange(
+        sheet.getSheetName(),
+        range.getFirstColumn(),
+        range.getFirstRow(),
+        range.getLastColumn(),
+        range.getLastRow());
+  }
+}

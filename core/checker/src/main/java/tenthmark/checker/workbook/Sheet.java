@@ -1,0 +1,114 @@
+package tenthmark.checker.workbook;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellRange;
+
+/** A sheet: its cells that hold something, and its merged areas. */
+public final class Sheet {
+
+  private static final NavigableMap<Integer, Cell> EMPTY_ROW =
+      Collections.unmodifiableNavigableMap(new TreeMap<>());
+
+  private final String name;
+  private final boolean hidden;
+  private final NavigableMap<Integer, NavigableMap<Integer, Cell>> rows;
+  private final List<CellRange> merged;
+
+  private Sheet(Builder builder) {
+    this.name = builder.name;
+    this.hidden = builder.hidden;
+    this.rows = builder.rows;
+    this.merged = List.copyOf(builder.merged);
+  }
+
+  /** The sheet's name. */
+  public String name() {
+    return name;
+  }
+
+  /** Whether the sheet is hidden from the user. */
+  public boolean hidden() {
+    return hidden;
+  }
+
+  /** The cell in a column and a row, counted from 0, if it holds something. */
+  public Optional<Cell> at(int column, int row) {
+    return Optional.ofNullable(rows.getOrDefault(row, EMPTY_ROW).get(column));
+  }
+
+  /** The row numbers that hold something, in order. */
+  public Collection<Integer> rows() {
+    return Collections.unmodifiableSet(rows.navigableKeySet());
+  }
+
+  /** The cells of a row, left to right. */
+  public Collection<Cell> row(int row) {
+    return Collections.unmodifiableCollection(rows.getOrDefault(row, EMPTY_ROW).values());
+  }
+
+  /** All cells, row by row. */
+  public Stream<Cell> cells() {
+    return rows.values().stream().flatMap(row -> row.values().stream());
+  }
+
+  /** The cells within an area, row by row. */
+  public Stream<Cell> cells(CellRange area) {
+    return rows.subMap(area.top(), true, area.bottom(), true).values().stream()
+        .map(row -> row.subMap(area.left(), true, area.right(), true))
+        .map(SortedMap::values)
+        .flatMap(Collection::stream);
+  }
+
+  /** The last row that holds something, or -1. */
+  public int lastRow() {
+    return rows.isEmpty() ? -1 : rows.lastKey();
+  }
+
+  /** The merged areas. */
+  public List<CellRange> merged() {
+    return merged;
+  }
+
+  /** Collects the cells of a sheet while a file is read. */
+  static final class Builder {
+
+    private final String name;
+    private final NavigableMap<Integer, NavigableMap<Integer, Cell>> rows = new TreeMap<>();
+    private final List<CellRange> merged = new ArrayList<>();
+    private boolean hidden;
+
+    Builder(String name) {
+      this.name = name;
+    }
+
+    void hide() {
+      hidden = true;
+    }
+
+    void put(int column, int row, Content content) {
+      CellAddress address = new CellAddress(name, column, row);
+      rows.computeIfAbsent(row, key -> new TreeMap<>()).put(column, new Cell(address, content));
+    }
+
+    Optional<Content> at(int column, int row) {
+      return Optional.ofNullable(rows.getOrDefault(row, EMPTY_ROW).get(column)).map(Cell::content);
+    }
+
+    void merge(CellRange area) {
+      merged.add(area);
+    }
+
+    Sheet build() {
+      return new Sheet(this);
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package tenthmark.checker.workbook;
+
+import java.util.List;
+import java.util.Optional;
+import tenthmark.measurement.formula.CellAddress;
+
+/** A workbook as a file holds it, whatever the format. */
+public record Workbook(List<Sheet> sheets, List<DefinedName> names) {
+
+  /** Copies the lists. */
+  public Workbook {
+    sheets = List.copyOf(sheets);
+    names = List.copyOf(names);
+  }
+
+  /** The sheet with this name, in any letter case. */
+  public Optional<Sheet> sheet(String name) {
+    return sheets.stream().filter(sheet -> sheet.name().equalsIgnoreCase(name)).findFirst();
+  }
+
+  /** The cell at an address, if it holds something. */
+  public Optional<Cell> at(CellAddress address) {
+    return sheet(address.sheet()).flatMap(sheet -> sheet.at(address.column(), address.row()));
+  }
+
+  /** The name as seen from a sheet: one that holds there only comes before one for all sheets. */
+  public Optional<DefinedName> name(String name, String sheet) {
+    return names.stream()
+        .filter(defined -> defined.name().equalsIgnoreCase(name))
+        .filter(defined -> defined.sheet().map(sheet::equalsIgnoreCase).orElse(true))
+        .reduce((one, other) -> one.sheet().isPresent() ? one : other);
+  }
+}
