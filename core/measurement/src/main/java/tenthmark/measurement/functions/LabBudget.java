@@ -55,7 +55,7 @@ public final class LabBudget implements WorksheetFunction {
               Value.of(contribution.size()),
               Value.of(shares.get(i))));
     }
-    double total = budget.total();
+    double total = budget.total().doubleValue();
     rows.add(
         List.of(Value.of("total"), Value.BLANK, Value.of(total), Value.of(total == 0 ? 0 : 1)));
     return new Value.Table(rows);

@@ -48,7 +48,7 @@ public final class LabFreedom implements WorksheetFunction {
           Example.of(
               "=LAB_FREEDOM(A1:A3;B1:B3)",
               List.of(List.of(0.04, 4), List.of(0.02, 9), List.of(0.03, "")),
-              "12.9"));
+              "12.8"));
 
   @Override
   public Declaration declaration() {

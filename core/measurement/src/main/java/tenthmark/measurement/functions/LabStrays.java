@@ -60,7 +60,7 @@ public final class LabStrays implements WorksheetFunction {
                   List.of(2.33),
                   List.of(2.71),
                   List.of(2.30)),
-              "0.4291"));
+              "0.4302"));
 
   @Override
   public Declaration declaration() {

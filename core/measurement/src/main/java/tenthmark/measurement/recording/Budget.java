@@ -1,6 +1,8 @@
 package tenthmark.measurement.recording;
 
+import java.math.BigDecimal;
 import java.util.List;
+import tenthmark.measurement.rounding.Decimals;
 
 /**
  * The contributions to the uncertainty of one value and how they are combined.
@@ -16,8 +18,11 @@ public record Budget(List<Contribution> contributions, Combine combine) {
   }
 
   /** The total uncertainty, in the unit of the contributions. */
-  public double total() {
-    return combine.total(contributions.stream().map(Contribution::size).toList());
+  public BigDecimal total() {
+    return combine.totalOf(
+        contributions.stream()
+            .map(contribution -> Decimals.shortest(contribution.size()))
+            .toList());
   }
 
   /**
@@ -25,7 +30,7 @@ public record Budget(List<Contribution> contributions, Combine combine) {
    * If the total is zero, every share is zero.
    */
   public List<Double> shares() {
-    double total = total();
+    double total = total().doubleValue();
     return contributions.stream()
         .map(contribution -> total == 0 ? 0 : combine.share(contribution.size(), total))
         .toList();

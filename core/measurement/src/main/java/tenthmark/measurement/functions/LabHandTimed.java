@@ -16,7 +16,7 @@ import tenthmark.measurement.recording.HandTiming;
 
 /** LAB_HANDTIMED: the timing uncertainty of one cycle timed by hand. */
 @AutoService(WorksheetFunction.class)
-public final class LabHandtimed implements WorksheetFunction {
+public final class LabHandTimed implements WorksheetFunction {
 
   private static final Parameter<Integer> CYCLES =
       Parameter.optional(

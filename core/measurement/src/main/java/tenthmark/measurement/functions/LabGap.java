@@ -1,7 +1,6 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
-import java.util.List;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
@@ -10,20 +9,21 @@ import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 
-/** LAB_ROUNDEDVALUE: a value rounded to its uncertainty, as a number. */
+/** LAB_GAP: the difference of two results over the difference that their uncertainties allow. */
 @AutoService(WorksheetFunction.class)
-public final class LabRoundedvalue implements WorksheetFunction {
+public final class LabGap implements WorksheetFunction {
 
   private static final Declaration DECLARATION =
       new Declaration(
-          "ROUNDEDVALUE",
-          Family.RESULTS,
+          "GAP",
+          Family.COMPARING,
           ResultKind.NUMBER,
-          "Rounds a value to the last digit kept of its uncertainty.",
-          List.of(ResultParameters.VALUE, ResultParameters.UNCERTAINTY, ResultParameters.DIGITS),
-          ResultParameters.ROUNDING,
-          ResultParameters.ROUNDING_SOURCE,
-          Example.of("=LAB_ROUNDEDVALUE(172.46;0.48)", "172.5"));
+          "Gives the difference of two results over the difference that their uncertainties allow;"
+              + " up to 1 they agree.",
+          ComparisonParameters.ALL,
+          ComparisonParameters.FORMULA,
+          ComparisonParameters.SOURCE,
+          Example.of("=LAB_GAP(172.5;0.5;170;2)", "1.0"));
 
   @Override
   public Declaration declaration() {
@@ -32,6 +32,6 @@ public final class LabRoundedvalue implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
-    return Value.of(ResultParameters.roundedIn(arguments).value().doubleValue());
+    return Value.of(ComparisonParameters.comparisonIn(arguments).gap().doubleValue());
   }
 }

@@ -12,7 +12,7 @@ import tenthmark.measurement.catalogue.WorksheetFunction;
 
 /** LAB_ROUNDEDERROR: an uncertainty rounded to the digits kept, as a number. */
 @AutoService(WorksheetFunction.class)
-public final class LabRoundederror implements WorksheetFunction {
+public final class LabRoundedError implements WorksheetFunction {
 
   private static final Declaration DECLARATION =
       new Declaration(

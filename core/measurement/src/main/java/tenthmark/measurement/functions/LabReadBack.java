@@ -16,7 +16,7 @@ import tenthmark.measurement.result.RecordText;
 
 /** LAB_READBACK: the value, uncertainty or unit out of a record text. */
 @AutoService(WorksheetFunction.class)
-public final class LabReadback implements WorksheetFunction {
+public final class LabReadBack implements WorksheetFunction {
 
   private enum Part {
     VALUE,

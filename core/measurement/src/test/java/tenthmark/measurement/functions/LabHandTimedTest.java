@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class LabHandtimedTest {
+class LabHandTimedTest {
 
   // common practice, no source: 0.2 s, spread over the cycles timed in one go
   @Test

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.measurement.catalogue.Value;
 
-class LabReadbackTest {
+class LabReadBackTest {
 
   @Nested
   class Records {

@@ -1,0 +1,37 @@
+package tenthmark.measurement.functions;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.Example;
+import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+
+/** LAB_ROUNDEDVALUE: a value rounded to its uncertainty, as a number. */
+@AutoService(WorksheetFunction.class)
+public final class LabRoundedValue implements WorksheetFunction {
+
+  private static final Declaration DECLARATION =
+      new Declaration(
+          "ROUNDEDVALUE",
+          Family.RESULTS,
+          ResultKind.NUMBER,
+          "Rounds a value to the last digit kept of its uncertainty.",
+          List.of(ResultParameters.VALUE, ResultParameters.UNCERTAINTY, ResultParameters.DIGITS),
+          ResultParameters.ROUNDING,
+          ResultParameters.ROUNDING_SOURCE,
+          Example.of("=LAB_ROUNDEDVALUE(172.46;0.48)", "172.5"));
+
+  @Override
+  public Declaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Value evaluate(Arguments arguments) {
+    return Value.of(ResultParameters.roundedIn(arguments).value().doubleValue());
+  }
+}
