@@ -78,6 +78,19 @@ public final class Kinds {
                 : kind.read(argument));
   }
 
+  /** TRUE or FALSE, 1 or 0, yes or no. */
+  public static Kind<Boolean> yesOrNo() {
+    return new Kind<>(
+        Form.SINGLE,
+        "TRUE or FALSE, 1 or 0, yes or no",
+        argument ->
+            switch (textIn(argument).strip().toLowerCase(Locale.ROOT)) {
+              case "1", "true", "yes" -> true;
+              case "0", "false", "no" -> false;
+              default -> throw argument.refused();
+            });
+  }
+
   /** The word that a user types for an enum constant. */
   public static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT);

@@ -1,6 +1,7 @@
 package tenthmark.measurement.functions;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import tenthmark.measurement.catalogue.ArgumentException;
@@ -30,6 +31,18 @@ final class CompleteRows {
     }
     names.add(name);
     columns.add(cells);
+    return this;
+  }
+
+  /** Adds a range, or one number that counts for every row. */
+  CompleteRows withEach(String name, List<OptionalDouble> cells) {
+    if (cells.size() != 1) {
+      return with(name, cells);
+    }
+    if (cells.get(0).isEmpty()) {
+      throw ArgumentException.notAllowed(name, "blank", "a number or a range of numbers");
+    }
+    columns.add(Collections.nCopies(columns.get(0).size(), cells.get(0)));
     return this;
   }
 

@@ -1,0 +1,19 @@
+package tenthmark.measurement.functions;
+
+import com.google.auto.service.AutoService;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.line.Line;
+
+/** LAB_INTERCEPT: the intercept of a fitted line. */
+@AutoService(WorksheetFunction.class)
+public final class LabIntercept extends LineNumber {
+
+  /** For the service loader. */
+  public LabIntercept() {
+    super(
+        "INTERCEPT",
+        "Gives the intercept of the straight line fitted to points.",
+        Line::intercept,
+        "0.05");
+  }
+}

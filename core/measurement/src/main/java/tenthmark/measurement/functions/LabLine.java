@@ -1,0 +1,57 @@
+package tenthmark.measurement.functions;
+
+import com.google.auto.service.AutoService;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.Example;
+import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.line.Line;
+
+/** LAB_LINE: a straight line fitted to points, with all that is known about it. */
+@AutoService(WorksheetFunction.class)
+public final class LabLine implements WorksheetFunction {
+
+  private static final Declaration DECLARATION =
+      new Declaration(
+          "LINE",
+          Family.LINES,
+          ResultKind.TABLE,
+          "Fits a straight line to points and gives slope, intercept, their uncertainties and how"
+              + " well the points fit.",
+          LineParameters.ALL,
+          LineParameters.METHOD
+              + " The correlation is that of slope and intercept, 0 through the origin. The residual"
+              + " standard deviation is sqrt(sum((y - line)²)/degrees of freedom), without weights, in"
+              + " the unit of y. Without ux and uy there is no chi-squared.",
+          LineParameters.SOURCE,
+          Example.of("=LAB_LINE(A1:A5;B1:B5;;0.2)", LineParameters.LEVER, "slope"));
+
+  @Override
+  public Declaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Value evaluate(Arguments arguments) {
+    Line line = LineParameters.line(arguments);
+    return new LabelledRows()
+        .with("slope", line.slope())
+        .with("intercept", line.intercept())
+        .with("slope uncertainty", line.slopeUncertainty())
+        .with("intercept uncertainty", line.interceptUncertainty())
+        .with("correlation of slope and intercept", line.correlation())
+        .with("chi-squared", chiSquared(line))
+        .with("degrees of freedom", line.freedom())
+        .with("residual standard deviation", line.residualDeviation())
+        .table();
+  }
+
+  private static Value chiSquared(Line line) {
+    return line.chiSquared().isPresent()
+        ? Value.of(line.chiSquared().getAsDouble())
+        : Value.of("needs ux or uy");
+  }
+}
