@@ -1,0 +1,90 @@
+package tenthmark.measurement.formula;
+
+import java.util.List;
+
+/** A function of single numbers; inside SUMPRODUCT it works cell by cell. */
+sealed interface Elementwise extends Function {
+
+  /** Its values, cell by cell. */
+  <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments);
+
+  /** A function of one number. */
+  record OfOne(Unary function) implements Elementwise {
+
+    @Override
+    public String name() {
+      return function.name();
+    }
+
+    @Override
+    public int least() {
+      return 1;
+    }
+
+    @Override
+    public int most() {
+      return 1;
+    }
+
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return value(evaluator, evaluator.operand(arguments.get(0)));
+    }
+
+    @Override
+    public <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments) {
+      Operand.Block<T> block = evaluator.block(arguments.get(0));
+      return evaluator.paired(block, block, (x, same) -> value(evaluator, x));
+    }
+
+    private <T> Operand<T> value(Evaluator<T> evaluator, Operand<T> x) {
+      return new Operand.Number<>(evaluator.field().apply(function, evaluator.numberIn(x)));
+    }
+  }
+
+  /**
+   * A function of two numbers.
+   *
+   * @param second what the second number is if it is left out, or null if it must be given
+   */
+  record OfTwo(Binary function, Expression second) implements Elementwise {
+
+    @Override
+    public String name() {
+      return function.name();
+    }
+
+    @Override
+    public int least() {
+      return second == null ? 2 : 1;
+    }
+
+    @Override
+    public int most() {
+      return 2;
+    }
+
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return value(
+          evaluator, evaluator.operand(arguments.get(0)), evaluator.operand(second(arguments)));
+    }
+
+    @Override
+    public <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments) {
+      return evaluator.paired(
+          evaluator.block(arguments.get(0)),
+          evaluator.block(second(arguments)),
+          (x, y) -> value(evaluator, x, y));
+    }
+
+    private Expression second(List<Expression> arguments) {
+      return arguments.size() > 1 ? arguments.get(1) : second;
+    }
+
+    private <T> Operand<T> value(Evaluator<T> evaluator, Operand<T> x, Operand<T> y) {
+      return new Operand.Number<>(
+          evaluator.field().apply(function, evaluator.numberIn(x), evaluator.numberIn(y)));
+    }
+  }
+}

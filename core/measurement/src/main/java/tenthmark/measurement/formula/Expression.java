@@ -1,0 +1,72 @@
+package tenthmark.measurement.formula;
+
+import java.util.List;
+
+/** A formula as a tree. */
+public sealed interface Expression {
+
+  /** A number written in the formula; a logical value is 1 or 0. */
+  record Constant(double value) implements Expression {}
+
+  /** A text written in the formula. */
+  record Text(String text) implements Expression {}
+
+  /** An argument left empty between two separators. */
+  record Omitted() implements Expression {}
+
+  /** What a formula refers to. */
+  sealed interface Reference extends Expression {}
+
+  /**
+   * One cell.
+   *
+   * @param sheet the sheet's name, or null for the sheet of the formula
+   */
+  record CellReference(String sheet, int column, int row) implements Reference {
+
+    CellAddress from(String ownSheet) {
+      return new CellAddress(sheet == null ? ownSheet : sheet, column, row);
+    }
+  }
+
+  /**
+   * A rectangle of cells.
+   *
+   * @param sheet the sheet's name, or null for the sheet of the formula
+   */
+  record RangeReference(String sheet, int left, int top, int right, int bottom)
+      implements Reference {
+
+    CellRange from(String ownSheet) {
+      return new CellRange(sheet == null ? ownSheet : sheet, left, top, right, bottom);
+    }
+  }
+
+  /** A name: of a range in a document, or of an input in a formula of names. */
+  record Name(String name) implements Reference {}
+
+  /** The same value with the other sign. */
+  record Negative(Expression operand) implements Expression {}
+
+  /**
+   * Operators of one precedence, worked off from the left, so that a sum of thousands of terms is
+   * not thousands of levels deep.
+   */
+  record Chain(Expression first, List<Link> rest) implements Expression {}
+
+  /** One operator of a chain with the operand on its right. */
+  record Link(Binary operator, Expression operand) {}
+
+  /** A comparison, whose sides may be texts. */
+  record Compared(Expression left, Binary operator, Expression right) implements Expression {}
+
+  /** A call of a function that the engine knows. */
+  record Call(Function function, List<Expression> arguments) implements Expression {}
+
+  /**
+   * Something that can be read but not computed, such as a function that the engine does not know.
+   *
+   * @param reason a sentence that names it
+   */
+  record Unsupported(String reason) implements Expression {}
+}

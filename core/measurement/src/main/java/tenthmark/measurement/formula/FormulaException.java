@@ -1,0 +1,33 @@
+package tenthmark.measurement.formula;
+
+/**
+ * A formula that cannot be read, followed or computed. The message is a plain sentence for the
+ * student that names the cell where one is known.
+ */
+public final class FormulaException extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final boolean placed;
+
+  /** Makes the exception from its whole sentence. */
+  public FormulaException(String sentence) {
+    this(sentence, false);
+  }
+
+  private FormulaException(String sentence, boolean placed) {
+    super(sentence);
+    this.placed = placed;
+  }
+
+  /** The same, said of a cell; the cell nearest to the cause is kept. */
+  FormulaException in(String cell) {
+    return placed ? this : new FormulaException("cell " + cell + ": " + getMessage(), true);
+  }
+
+  /** No stack trace: it is an answer to a user, and a range may hold thousands. */
+  @Override
+  public synchronized Throwable fillInStackTrace() {
+    return this;
+  }
+}

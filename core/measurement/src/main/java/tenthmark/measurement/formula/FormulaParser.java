@@ -1,0 +1,402 @@
+package tenthmark.measurement.formula;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import tenthmark.measurement.formula.Expression.Link;
+import tenthmark.measurement.formula.Expression.Reference;
+import tenthmark.measurement.formula.Token.Kind;
+
+/**
+ * Reads the spreadsheet formula language, as Calc shows it, as .xlsx and as .ods store it. From
+ * loose to tight: comparison, joining of texts, sum, product, power, percent, sign; operators of
+ * one level work off from the left, so that {@code -2^2} is 4 and {@code 2^3^2} is 64.
+ */
+final class FormulaParser {
+
+  private static final Pattern START = Pattern.compile("\\s*(?:of:|oooc:|msoxl:)?=?");
+  private static final int DEEPEST = 100;
+  private static final int LONGEST = 8192;
+
+  private static final Map<String, Binary> COMPARISONS =
+      Map.of(
+          "=", Binary.EQUAL,
+          "<>", Binary.NOT_EQUAL,
+          "<", Binary.LESS,
+          "<=", Binary.LESS_OR_EQUAL,
+          ">", Binary.GREATER,
+          ">=", Binary.GREATER_OR_EQUAL);
+  private static final Map<String, Binary> SUMS = Map.of("+", Binary.ADD, "-", Binary.SUBTRACT);
+  private static final Map<String, Binary> PRODUCTS =
+      Map.of("*", Binary.MULTIPLY, "/", Binary.DIVIDE);
+  private static final Map<String, Binary> POWERS = Map.of("^", Binary.POWER);
+
+  private final Functions functions;
+  private final boolean cells;
+  private final String text;
+  private final Lexer lexer;
+  private final List<Reference> references = new ArrayList<>();
+  private final Set<String> called = new LinkedHashSet<>();
+  private Token token;
+  private int depth;
+
+  private FormulaParser(Functions functions, String text, boolean cells) {
+    this.functions = functions;
+    this.cells = cells;
+    this.text = text;
+    Matcher start = START.matcher(text);
+    this.lexer = new Lexer(text, start.lookingAt() ? start.end() : 0);
+  }
+
+  /** Reads the formula of a cell. */
+  static Formula readCell(String text, Functions functions) {
+    return new FormulaParser(functions, text, true).read();
+  }
+
+  /** Reads a formula in which every word that is not a function is the name of an input. */
+  static Formula readNames(String text, Functions functions) {
+    return new FormulaParser(functions, text, false).read();
+  }
+
+  private Formula read() {
+    if (text.length() > LONGEST) {
+      throw new FormulaException("the formula is longer than " + LONGEST + " characters.");
+    }
+    if (text.startsWith("{")) {
+      throw new FormulaException("an array formula is not supported; use an ordinary one.");
+    }
+    advance();
+    Expression tree = comparison();
+    if (token.kind() != Kind.END) {
+      throw unexpected();
+    }
+    return new Formula(text, tree, List.copyOf(references), Set.copyOf(called));
+  }
+
+  private Expression comparison() {
+    Expression left = joined();
+    int levels = 0;
+    while (token.kind() == Kind.SIGN && COMPARISONS.containsKey(token.text())) {
+      Binary operator = COMPARISONS.get(token.text());
+      advance();
+      deeper();
+      levels++;
+      left = new Expression.Compared(left, operator, joined());
+    }
+    depth -= levels;
+    return left;
+  }
+
+  private Expression joined() {
+    Expression left = sum();
+    while (token.isSign("&")) {
+      advance();
+      sum();
+      left = new Expression.Unsupported("joining of texts with & has no number as its result.");
+    }
+    return left;
+  }
+
+  private Expression sum() {
+    return chain(SUMS, this::product);
+  }
+
+  private Expression product() {
+    return chain(PRODUCTS, this::power);
+  }
+
+  private Expression power() {
+    return chain(POWERS, this::percent);
+  }
+
+  private Expression chain(Map<String, Binary> operators, Supplier<Expression> operand) {
+    Expression first = operand.get();
+    List<Link> rest = null;
+    while (token.kind() == Kind.SIGN && operators.containsKey(token.text())) {
+      Binary operator = operators.get(token.text());
+      advance();
+      rest = rest == null ? new ArrayList<>() : rest;
+      rest.add(new Link(operator, operand.get()));
+    }
+    return rest == null ? first : new Expression.Chain(first, rest);
+  }
+
+  private Expression percent() {
+    Expression operand = signed();
+    if (!token.isSign("%")) {
+      return operand;
+    }
+    List<Link> divisions = new ArrayList<>();
+    while (token.isSign("%")) {
+      advance();
+      divisions.add(new Link(Binary.DIVIDE, new Expression.Constant(100)));
+    }
+    return new Expression.Chain(operand, divisions);
+  }
+
+  private Expression signed() {
+    boolean negative = false;
+    while (token.isSign("-") || token.isSign("+")) {
+      negative ^= token.isSign("-");
+      advance();
+    }
+    Expression operand = primary();
+    return negative ? new Expression.Negative(operand) : operand;
+  }
+
+  private Expression primary() {
+    Token first = token;
+    switch (first.kind()) {
+      case NUMBER:
+        return number();
+      case TEXT:
+        advance();
+        return new Expression.Text(first.text());
+      case WORD:
+        return word();
+      case SHEET:
+        advance();
+        return onSheet(first.text());
+      case BRACKETED:
+        advance();
+        return bracketed(first);
+      default:
+        if (first.isSign("(")) {
+          return parenthesised();
+        }
+        throw unexpected();
+    }
+  }
+
+  private Expression number() {
+    Token first = token;
+    advance();
+    if (token.isSign(":") && cells) {
+      return range(null, first.text());
+    }
+    double value = Double.parseDouble(first.text());
+    if (Double.isInfinite(value)) {
+      throw new FormulaException("the number " + first.text() + " is too large.");
+    }
+    return new Expression.Constant(value);
+  }
+
+  private Expression parenthesised() {
+    advance();
+    deeper();
+    Expression content = comparison();
+    depth--;
+    expect(")");
+    return content;
+  }
+
+  private Expression word() {
+    String word = token.text();
+    advance();
+    if (token.isSign("(")) {
+      return call(word);
+    }
+    if (word.equalsIgnoreCase("TRUE") || word.equalsIgnoreCase("FALSE")) {
+      return new Expression.Constant(word.equalsIgnoreCase("TRUE") ? 1 : 0);
+    }
+    return cells ? inDocument(word) : reference(new Expression.Name(word));
+  }
+
+  private Expression inDocument(String word) {
+    if (token.isSign("!")) {
+      advance();
+      return corner(References.sheetName(word));
+    }
+    if (token.kind() == Kind.BRACKETED) {
+      throw new FormulaException(
+          "a reference to a part of a table is not supported: " + word + ".");
+    }
+    int dot = word.lastIndexOf('.');
+    if (dot > 0) {
+      Optional<Expression> found =
+          cellOrRange(References.sheetName(word.substring(0, dot)), word.substring(dot + 1));
+      if (found.isPresent()) {
+        return found.get();
+      }
+    }
+    return cellOrRange(null, word).orElseGet(() -> reference(new Expression.Name(word)));
+  }
+
+  private Expression onSheet(String sheet) {
+    if (token.isSign("#")) {
+      throw new FormulaException("a reference to another file is not supported: " + sheet + ".");
+    }
+    if (!cells || !token.isSign("!") && !token.isSign(".")) {
+      throw unexpected();
+    }
+    advance();
+    return corner(sheet);
+  }
+
+  private Expression corner(String sheet) {
+    String word = cornerWord();
+    return cellOrRange(sheet, word)
+        .orElseThrow(() -> new FormulaException(sheet + "." + word + " is not a cell of a sheet."));
+  }
+
+  private String cornerWord() {
+    Token corner = token;
+    if (corner.kind() != Kind.WORD && corner.kind() != Kind.NUMBER) {
+      throw unexpected();
+    }
+    advance();
+    return corner.text();
+  }
+
+  private Optional<Expression> cellOrRange(String sheet, String word) {
+    if (token.isSign(":")) {
+      return Optional.of(range(sheet, word));
+    }
+    return References.cell(sheet, word).map(this::reference);
+  }
+
+  private Expression range(String sheet, String from) {
+    advance();
+    String to = token.kind() == Kind.SHEET ? quotedSheetCorner(sheet) : cornerWord();
+    References.Part last =
+        to.lastIndexOf('.') > 0 ? References.Part.of(to) : new References.Part(sheet, to);
+    if (token.isSign("!")) {
+      advance();
+      last = new References.Part(References.sheetName(to), cornerWord());
+    }
+    boolean oneSheet = last.sheet() == null || last.sheet().equals(sheet);
+    if (!oneSheet) {
+      throw new FormulaException("a range over several sheets is not supported.");
+    }
+    String corner = last.corner();
+    return References.range(sheet, from, corner)
+        .map(this::reference)
+        .orElseThrow(() -> new FormulaException(from + ":" + corner + " is not a range of cells."));
+  }
+
+  private String quotedSheetCorner(String sheet) {
+    String last = token.text();
+    advance();
+    if (!last.equals(sheet)) {
+      throw new FormulaException("a range over several sheets is not supported.");
+    }
+    advance();
+    return cornerWord();
+  }
+
+  private Expression bracketed(Token bracketed) {
+    if (!cells) {
+      throw unexpected();
+    }
+    if (bracketed.text().contains("#")) {
+      throw new FormulaException(
+          bracketed.text().contains("#REF!")
+              ? "a reference is lost (#REF!)."
+              : "a reference to another file is not supported.");
+    }
+    return References.bracketed(bracketed.text())
+        .map(this::reference)
+        .orElseThrow(
+            () ->
+                new FormulaException(
+                    "[" + bracketed.text() + "] is not a cell or range of this file."));
+  }
+
+  private Expression reference(Reference reference) {
+    references.add(reference);
+    return reference;
+  }
+
+  private Expression call(String name) {
+    List<Expression> arguments = arguments();
+    String plain = Functions.plain(name);
+    called.add(plain);
+    Optional<Function> function = functions.find(plain);
+    if (function.isEmpty()) {
+      return new Expression.Unsupported(
+          "an uncertainty cannot be carried through the function " + plain + ".");
+    }
+    requireCount(function.get(), arguments.size());
+    return new Expression.Call(function.get(), arguments);
+  }
+
+  private List<Expression> arguments() {
+    advance();
+    deeper();
+    List<Expression> arguments = new ArrayList<>();
+    if (!token.isSign(")")) {
+      arguments.add(argument());
+      while (token.isSign(";") || token.isSign(",")) {
+        advance();
+        arguments.add(argument());
+      }
+    }
+    depth--;
+    expect(")");
+    return arguments;
+  }
+
+  private Expression argument() {
+    return token.isSign(";") || token.isSign(",") || token.isSign(")")
+        ? new Expression.Omitted()
+        : comparison();
+  }
+
+  private static void requireCount(Function function, int count) {
+    if (count < function.least() || count > function.most()) {
+      String range =
+          function.least() == function.most()
+              ? "" + function.least()
+              : function.least() + " to " + function.most();
+      throw new FormulaException(
+          function.name() + " has " + count + " arguments; it takes " + range + ".");
+    }
+  }
+
+  private void deeper() {
+    if (++depth > DEEPEST) {
+      throw new FormulaException(
+          "the formula is nested more than "
+              + DEEPEST
+              + " levels deep; split it over several cells.");
+    }
+  }
+
+  private void expect(String sign) {
+    if (!token.isSign(sign)) {
+      throw unexpected();
+    }
+    advance();
+  }
+
+  private void advance() {
+    token = lexer.next();
+  }
+
+  private FormulaException unexpected() {
+    if (token.kind() == Kind.END) {
+      return new FormulaException("the formula ends too early.");
+    }
+    String hint =
+        switch (token.text()) {
+          case "," -> "; write decimals with a point";
+          case "{" -> "; an array written in a formula is not supported";
+          case "#" -> "; the formula holds an error or a lost reference";
+          default -> "";
+        };
+    return new FormulaException(
+        "the formula cannot be read at place "
+            + token.position()
+            + ", before \""
+            + token.text()
+            + "\""
+            + hint
+            + ".");
+  }
+}

@@ -1,0 +1,52 @@
+package tenthmark.measurement.formula;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * Reads formulas and keeps those lately used, because Calc asks for the same ones at each
+ * recalculation. Safe for several threads.
+ */
+public final class Formulas {
+
+  private static final int KEPT = 10_000;
+
+  private final Functions functions = new Functions();
+  private final Map<String, Formula> ofCells = recent();
+  private final Map<String, Formula> ofNames = recent();
+
+  /**
+   * The formula of a cell, as Calc shows it or a file stores it.
+   *
+   * @throws FormulaException if it cannot be read
+   */
+  public Formula inCell(String text) {
+    return kept(ofCells, text, unread -> FormulaParser.readCell(unread, functions));
+  }
+
+  /**
+   * A formula in which every word that is not a function is the name of an input.
+   *
+   * @throws FormulaException if it cannot be read
+   */
+  public Formula withNames(String text) {
+    return kept(ofNames, text, unread -> FormulaParser.readNames(unread, functions));
+  }
+
+  private static Formula kept(
+      Map<String, Formula> read, String text, Function<String, Formula> reader) {
+    synchronized (read) {
+      return read.computeIfAbsent(text, reader);
+    }
+  }
+
+  private static Map<String, Formula> recent() {
+    return new LinkedHashMap<>(16, 0.75f, true) {
+      @Override
+      protected boolean removeEldestEntry(Map.Entry<String, Formula> eldest) {
+        return size() > KEPT;
+      }
+    };
+  }
+}

@@ -1,0 +1,61 @@
+package tenthmark.measurement.formula;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The functions that the engine can carry an uncertainty through. */
+final class Functions {
+
+  private static final List<String> PREFIXES = List.of("_XLFN.", "COM.MICROSOFT.");
+
+  private static final Map<String, String> OTHER_NAMES =
+      Map.of(
+          "STDEV.S", "STDEV",
+          "STDEV.P", "STDEVP",
+          "VAR.S", "VAR",
+          "VAR.P", "VARP");
+
+  private static final Expression ZERO = new Expression.Constant(0);
+  private static final Expression TEN = new Expression.Constant(10);
+
+  private final Map<String, Function> byName = new HashMap<>();
+
+  Functions() {
+    Stream.of(Unary.values()).map(Elementwise.OfOne::new).forEach(this::put);
+    Stream.of(Binary.POWER, Binary.ATAN2, Binary.MOD)
+        .map(function -> new Elementwise.OfTwo(function, null))
+        .forEach(this::put);
+    Stream.of(Binary.ROUND, Binary.ROUNDUP, Binary.ROUNDDOWN, Binary.TRUNC)
+        .map(function -> new Elementwise.OfTwo(function, ZERO))
+        .forEach(this::put);
+    put(new Elementwise.OfTwo(Binary.LOG, TEN));
+    Stream.of(Statistic.values()).forEach(this::put);
+    Stream.of(Pairing.values()).forEach(this::put);
+    Stream.of(CellByCell.values()).forEach(this::put);
+    Stream.of(Logic.values()).forEach(this::put);
+  }
+
+  private void put(Function function) {
+    byName.put(function.name(), function);
+  }
+
+  /** The function with this name, in any letter case and as any file format writes it. */
+  Optional<Function> find(String name) {
+    String plain = plain(name);
+    return Optional.ofNullable(byName.get(OTHER_NAMES.getOrDefault(plain, plain)));
+  }
+
+  /** A function's name in upper case, without the prefix that a file format puts before it. */
+  static String plain(String name) {
+    String upper = name.toUpperCase(Locale.ROOT);
+    return PREFIXES.stream()
+        .filter(upper::startsWith)
+        .findFirst()
+        .map(prefix -> upper.substring(prefix.length()))
+        .orElse(upper);
+  }
+}

@@ -1,0 +1,88 @@
+package tenthmark.measurement.formula;
+
+import java.util.List;
+
+/** A function of conditions, or one that has no arguments. */
+enum Logic implements Function {
+  IF(2, 3) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      Expression otherwise = arguments.size() > 2 ? arguments.get(2) : new Expression.Constant(0);
+      return new Operand.Number<>(
+          evaluator
+              .field()
+              .choose(
+                  truth(evaluator, evaluator.number(arguments.get(0))),
+                  () -> evaluator.number(arguments.get(1)),
+                  () -> evaluator.number(otherwise)));
+    }
+  },
+  AND(1, 255) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return folded(evaluator, Binary.MIN, arguments);
+    }
+  },
+  OR(1, 255) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return folded(evaluator, Binary.MAX, arguments);
+    }
+  },
+  NOT(1, 1) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      T zero = evaluator.field().constant(0);
+      return new Operand.Number<>(
+          evaluator.field().apply(Binary.EQUAL, evaluator.number(arguments.get(0)), zero));
+    }
+  },
+  PI(0, 0) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return new Operand.Number<>(evaluator.field().constant(Math.PI));
+    }
+  },
+  TRUE(0, 0) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return new Operand.Number<>(evaluator.field().constant(1));
+    }
+  },
+  FALSE(0, 0) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return new Operand.Number<>(evaluator.field().constant(0));
+    }
+  };
+
+  private final int least;
+  private final int most;
+
+  Logic(int least, int most) {
+    this.least = least;
+    this.most = most;
+  }
+
+  @Override
+  public int least() {
+    return least;
+  }
+
+  @Override
+  public int most() {
+    return most;
+  }
+
+  private static <T> T truth(Evaluator<T> evaluator, T number) {
+    return evaluator.field().apply(Binary.NOT_EQUAL, number, evaluator.field().constant(0));
+  }
+
+  <T> Operand<T> folded(Evaluator<T> evaluator, Binary function, List<Expression> arguments) {
+    return new Operand.Number<>(
+        evaluator.numbers(arguments).stream()
+            .map(number -> truth(evaluator, number))
+            .reduce((x, y) -> evaluator.field().apply(function, x, y))
+            .orElseThrow(() -> new FormulaException(name() + " has no condition.")));
+  }
+}

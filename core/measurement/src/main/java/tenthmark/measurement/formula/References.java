@@ -1,0 +1,123 @@
+package tenthmark.measurement.formula;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import tenthmark.measurement.formula.Expression.CellReference;
+import tenthmark.measurement.formula.Expression.RangeReference;
+import tenthmark.measurement.formula.Expression.Reference;
+
+/** Reads cells and ranges as formulas write them. */
+final class References {
+
+  private static final int COLUMNS = 16_384;
+  private static final int ROWS = 1_048_576;
+
+  private static final Pattern CORNER =
+      Pattern.compile("\\$?([A-Za-z]{1,3})?\\$?([1-9][0-9]{0,6})?");
+
+  private References() {}
+
+  /** One corner of a range; a whole column or row has only one part. */
+  private record Corner(int column, int row) {
+
+    private static final int NONE = -1;
+
+    boolean isCell() {
+      return column != NONE && row != NONE;
+    }
+  }
+
+  /** The cell that a word such as {@code $B$4} stands for, if it does. */
+  static Optional<CellReference> cell(String sheet, String word) {
+    return corner(word)
+        .filter(Corner::isCell)
+        .map(corner -> new CellReference(sheet, corner.column(), corner.row()));
+  }
+
+  /** The range between two words such as {@code B4} and {@code $C$9}, if they are corners. */
+  static Optional<Reference> range(String sheet, String from, String to) {
+    Optional<Corner> first = corner(from);
+    Optional<Corner> last = corner(to);
+    if (first.isEmpty()
+        || last.isEmpty()
+        || (first.get().column() < 0) != (last.get().column() < 0)
+        || (first.get().row() < 0) != (last.get().row() < 0)) {
+      return Optional.empty();
+    }
+    return Optional.of(between(sheet, first.get(), last.get()));
+  }
+
+  private static Reference between(String sheet, Corner first, Corner last) {
+    boolean rowsOnly = first.column() < 0;
+    boolean columnsOnly = first.row() < 0;
+    return new RangeReference(
+        sheet,
+        rowsOnly ? 0 : Math.min(first.column(), last.column()),
+        columnsOnly ? 0 : Math.min(first.row(), last.row()),
+        rowsOnly ? COLUMNS - 1 : Math.max(first.column(), last.column()),
+        columnsOnly ? ROWS - 1 : Math.max(first.row(), last.row()));
+  }
+
+  /** What stands in the brackets of OpenFormula: {@code .B4}, {@code $'My sheet'.B4:.B9}. */
+  static Optional<Reference> bracketed(String content) {
+    int colon = outsideQuotes(content, ':');
+    if (colon < 0) {
+      return Optional.of(Part.of(content)).flatMap(part -> cell(part.sheet(), part.corner()));
+    }
+    Part from = Part.of(content.substring(0, colon));
+    Part to = Part.of(content.substring(colon + 1));
+    if (to.sheet() != null && !to.sheet().equals(from.sheet())) {
+      return Optional.empty();
+    }
+    return range(from.sheet(), from.corner(), to.corner());
+  }
+
+  /** The sheet and the corner of {@code Sheet1.A1}, or of {@code .A1} with no sheet. */
+  record Part(String sheet, String corner) {
+
+    static Part of(String text) {
+      int dot = text.lastIndexOf('.');
+      return dot <= 0
+          ? new Part(null, text.substring(dot + 1))
+          : new Part(sheetName(text.substring(0, dot)), text.substring(dot + 1));
+    }
+  }
+
+  /** A sheet's name without dollar sign and quotes. */
+  static String sheetName(String written) {
+    String name = written.startsWith("$") ? written.substring(1) : written;
+    boolean quoted = name.length() > 1 && name.startsWith("'") && name.endsWith("'");
+    return quoted ? name.substring(1, name.length() - 1).replace("''", "'") : name;
+  }
+
+  private static int outsideQuotes(String text, char wanted) {
+    boolean inQuotes = false;
+    for (int i = 0; i < text.length(); i++) {
+      inQuotes ^= text.charAt(i) == '\'';
+      if (text.charAt(i) == wanted && !inQuotes) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static Optional<Corner> corner(String word) {
+    Matcher matcher = CORNER.matcher(word);
+    if (word.isEmpty() || !matcher.matches()) {
+      return Optional.empty();
+    }
+    int column = matcher.group(1) == null ? Corner.NONE : column(matcher.group(1));
+    int row = matcher.group(2) == null ? Corner.NONE : Integer.parseInt(matcher.group(2)) - 1;
+    return column < COLUMNS && row < ROWS ? Optional.of(new Corner(column, row)) : Optional.empty();
+  }
+
+  private static int column(String letters) {
+    int column = 0;
+    for (char letter : letters.toUpperCase(Locale.ROOT).toCharArray()) {
+      column = column * 26 + letter - 'A' + 1;
+    }
+    return column - 1;
+  }
+}

@@ -1,0 +1,81 @@
+package tenthmark.measurement.formula;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * Many samples at once, one array entry each; an array of one entry stands for all samples. A
+ * sample that has no value becomes NaN and stays so, for the others must not suffer.
+ */
+final class Samples implements Field<double[]> {
+
+  @Override
+  public double[] constant(double value) {
+    return new double[] {value};
+  }
+
+  @Override
+  public double[] apply(Unary function, double[] x) {
+    double[] values = new double[x.length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = finite(function.value(x[i]));
+    }
+    return values;
+  }
+
+  @Override
+  public double[] apply(Binary function, double[] x, double[] y) {
+    double[] values = new double[Math.max(x.length, y.length)];
+    int stepX = x.length == 1 ? 0 : 1;
+    int stepY = y.length == 1 ? 0 : 1;
+    for (int i = 0; i < values.length; i++) {
+      values[i] = finite(function.value(x[i * stepX], y[i * stepY]));
+    }
+    return values;
+  }
+
+  @Override
+  public double[] apply(Aggregate function, List<double[]> numbers) {
+    double[] values = new double[numbers.stream().mapToInt(x -> x.length).max().orElse(1)];
+    double[] operands = new double[numbers.size()];
+    for (int i = 0; i < values.length; i++) {
+      for (int k = 0; k < operands.length; k++) {
+        double[] samples = numbers.get(k);
+        operands[k] = samples[samples.length == 1 ? 0 : i];
+      }
+      values[i] = finite(function.value(operands));
+    }
+    return values;
+  }
+
+  @Override
+  public double[] choose(double[] condition, Supplier<double[]> yes, Supplier<double[]> no) {
+    boolean anyYes = false;
+    boolean anyNo = false;
+    for (double sample : condition) {
+      anyYes |= sample != 0;
+      anyNo |= sample == 0;
+    }
+    if (!anyNo) {
+      return blend(condition, yes.get(), constant(Double.NaN));
+    }
+    return blend(condition, anyYes ? yes.get() : constant(Double.NaN), no.get());
+  }
+
+  private static double[] blend(double[] condition, double[] yes, double[] no) {
+    double[] values = new double[Math.max(condition.length, Math.max(yes.length, no.length))];
+    for (int i = 0; i < values.length; i++) {
+      double decides = at(condition, i);
+      values[i] = Double.isNaN(decides) ? Double.NaN : decides != 0 ? at(yes, i) : at(no, i);
+    }
+    return values;
+  }
+
+  private static double at(double[] samples, int index) {
+    return samples[samples.length == 1 ? 0 : index];
+  }
+
+  private static double finite(double value) {
+    return Double.isFinite(value) ? value : Double.NaN;
+  }
+}

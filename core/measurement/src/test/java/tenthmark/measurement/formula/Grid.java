@@ -1,0 +1,91 @@
+package tenthmark.measurement.formula;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import tenthmark.measurement.formula.Expression.CellReference;
+
+/** A document in memory: {@code new Grid().put("B4", 0.25).put("Timing.B9", "=B4*2")}. */
+public final class Grid implements Cells {
+
+  public static final String SHEET = "Sheet1";
+
+  private final Map<CellAddress, CellContent> contents = new HashMap<>();
+  private final Map<String, CellRange> names = new HashMap<>();
+  private final Map<CellAddress, Double> shown = new HashMap<>();
+  private int usedRows = Integer.MAX_VALUE;
+
+  public Grid put(String cell, double number) {
+    contents.put(address(cell), new CellContent.Number(number));
+    return this;
+  }
+
+  /** A text; one that begins with an equals sign is a formula. */
+  public Grid put(String cell, String text) {
+    contents.put(
+        address(cell),
+        text.startsWith("=") || text.startsWith("of:") || text.startsWith("{")
+            ? new CellContent.Formula(text)
+            : new CellContent.Text(text));
+    return this;
+  }
+
+  public Grid fault(String cell, String name) {
+    contents.put(address(cell), new CellContent.Fault(name));
+    return this;
+  }
+
+  public Grid name(String name, String from, String to) {
+    CellAddress first = address(from);
+    CellAddress last = address(to);
+    names.put(
+        name.toUpperCase(Locale.ROOT),
+        new CellRange(first.sheet(), first.column(), first.row(), last.column(), last.row()));
+    return this;
+  }
+
+  public Grid shows(String cell, double number) {
+    shown.put(address(cell), number);
+    return this;
+  }
+
+  /** Answers ranges only down to this row, as a document does that knows what it uses. */
+  public Grid usedRows(int rows) {
+    usedRows = rows;
+    return this;
+  }
+
+  /** {@code B4} on the first sheet, or {@code Timing.B4}. */
+  public static CellAddress address(String cell) {
+    int dot = cell.lastIndexOf('.');
+    CellReference reference = References.cell(null, cell.substring(dot + 1)).orElseThrow();
+    return reference.from(dot < 0 ? SHEET : cell.substring(0, dot));
+  }
+
+  @Override
+  public CellContent at(CellAddress address) {
+    return contents.getOrDefault(address, new CellContent.Empty());
+  }
+
+  @Override
+  public List<List<CellContent>> rows(CellRange range) {
+    int bottom = Math.min(range.bottom(), usedRows - 1);
+    return Cells.super.rows(
+        new CellRange(range.sheet(), range.left(), range.top(), range.right(), bottom));
+  }
+
+  @Override
+  public Optional<CellRange> named(String name, String sheet) {
+    return Optional.ofNullable(names.get(name.toUpperCase(Locale.ROOT)));
+  }
+
+  @Override
+  public OptionalDouble shown(CellAddress address) {
+    return shown.containsKey(address)
+        ? OptionalDouble.of(shown.get(address))
+        : OptionalDouble.empty();
+  }
+}
