@@ -15,12 +15,11 @@ public final class Arguments {
     boolean open = !parameters.isEmpty() && parameters.get(parameters.size() - 1).isRepeated();
     if (!open && values.size() > parameters.size()) {
       throw new ArgumentException(
-          declaration.displayName()
-              + " has "
+          "there are "
               + values.size()
-              + " arguments; it takes at most "
+              + " arguments; at most "
               + parameters.size()
-              + ".");
+              + " are taken.");
     }
   }
 

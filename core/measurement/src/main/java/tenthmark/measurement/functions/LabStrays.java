@@ -1,10 +1,9 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
-import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.PrimitiveIterator;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
@@ -14,8 +13,8 @@ import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.repeats.Repeats;
 import tenthmark.measurement.repeats.StrayTest;
-import tenthmark.measurement.repeats.Strays;
 
 /** LAB_STRAYS: which of several repeated readings are suspect. */
 @AutoService(WorksheetFunction.class)
@@ -70,16 +69,17 @@ public final class LabStrays implements WorksheetFunction {
   @Override
   public Value evaluate(Arguments arguments) {
     List<OptionalDouble> cells = arguments.get(VALUES);
-    double[] values =
-        new CompleteRows()
-            .with(VALUES.name(), cells).atLeast(FEWEST, "a test for strays").stream()
-                .mapToDouble(row -> row[0])
-                .toArray();
-    double limit = arguments.get(TEST).limit(values.length);
-    PrimitiveIterator.OfDouble scores = Arrays.stream(Strays.scores(values)).iterator();
+    Repeats repeats =
+        new Repeats(
+            new CompleteRows()
+                .with(VALUES.name(), cells).atLeast(FEWEST, "a test for strays").stream()
+                    .map(row -> row[0])
+                    .toList());
+    double limit = arguments.get(TEST).limit(repeats.count());
+    Iterator<Double> scores = repeats.scores().iterator();
     return new Value.Table(
         cells.stream()
-            .map(cell -> cell.isPresent() ? scored(scores.nextDouble(), limit) : EMPTY)
+            .map(cell -> cell.isPresent() ? scored(scores.next(), limit) : EMPTY)
             .toList());
   }
 

@@ -2,6 +2,7 @@ package tenthmark.measurement.repeats;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.hipparchus.stat.StatUtils;
 import tenthmark.measurement.rounding.Decimals;
 
@@ -35,16 +36,6 @@ public record Repeats(List<Double> values) {
     return rootOfVarianceOver(count());
   }
 
-  private double rootOfVarianceOver(int divisor) {
-    // Differences from the first value are nearly exact, and the power of two that is taken out
-    // keeps their squares within the range of a double.
-    int exponent = values.stream().mapToInt(value -> Math.getExponent(value)).max().orElseThrow();
-    double first = Math.scalb(values.get(0), -exponent);
-    double[] differences =
-        values.stream().mapToDouble(value -> Math.scalb(value, -exponent) - first).toArray();
-    return Math.scalb(Math.sqrt(StatUtils.variance(differences) / divisor), exponent);
-  }
-
   /** Half the distance between the largest and the smallest reading. Common practice, no source. */
   public double halfRange() {
     double[] sorted = values.stream().mapToDouble(Double::doubleValue).sorted().toArray();
@@ -52,5 +43,38 @@ public record Repeats(List<Double> values) {
         .subtract(Decimals.shortest(sorted[0]))
         .divide(BigDecimal.valueOf(2))
         .doubleValue();
+  }
+
+  /**
+   * How far each reading lies from the mean, |value - mean| in standard deviations of the readings,
+   * in their order; zero if all are equal.
+   */
+  public List<Double> scores() {
+    double[] differences = scaledDifferences();
+    double mean = StatUtils.mean(differences);
+    double deviation = Math.sqrt(StatUtils.variance(differences));
+    return DoubleStream.of(differences)
+        .map(difference -> deviation == 0 ? 0 : Math.abs(difference - mean) / deviation)
+        .boxed()
+        .toList();
+  }
+
+  private double rootOfVarianceOver(int divisor) {
+    double variance = StatUtils.variance(scaledDifferences());
+    return Math.scalb(Math.sqrt(variance / divisor), exponent());
+  }
+
+  /**
+   * The differences from the first value, which are nearly exact, over a power of two that keeps
+   * their squares within the range of a double.
+   */
+  private double[] scaledDifferences() {
+    int exponent = exponent();
+    double first = Math.scalb(values.get(0), -exponent);
+    return values.stream().mapToDouble(value -> Math.scalb(value, -exponent) - first).toArray();
+  }
+
+  private int exponent() {
+    return values.stream().mapToInt(value -> Math.getExponent(value)).max().orElseThrow();
   }
 }

@@ -66,7 +66,8 @@ class LabDisplayTest {
       assertThat(fault("LAB_DISPLAY", 0.1, 5, -1)).contains("percent is -1");
       assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, -1)).contains("counts is -1");
       assertThat(fault("LAB_DISPLAY", 0.1, "5 V")).contains("reading is the text \"5 V\"");
-      assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, 1, 1)).contains("it takes at most 4");
+      assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, 1, 1))
+          .contains("there are 5 arguments; at most 4 are taken");
     }
 
     @Test

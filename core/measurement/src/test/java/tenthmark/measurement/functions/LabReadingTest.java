@@ -56,6 +56,16 @@ class LabReadingTest {
     }
 
     @Test
+    void includeAnInfiniteDivisionAndAFractionAboveOne() {
+      assertThat(fault("LAB_READING", Double.POSITIVE_INFINITY))
+          .contains("division is not a finite number");
+      assertThat(fault("LAB_READING", 1, 1.5)).contains("spacing is 1.5");
+      assertThat(fault("LAB_READING", 1, 0)).contains("spacing is 0");
+      assertThat(fault("LAB_READING", 1, "wide", 0)).contains("ends is 0");
+      assertThat(fault("LAB_READING", 1.7e308, 1, 2)).contains("the result is too large");
+    }
+
+    @Test
     void includeABlankDivisionAndAText() {
       assertThat(fault("LAB_READING", new Object[] {null})).contains("division is blank");
       assertThat(fault("LAB_READING", "1 mm")).contains("division is the text \"1 mm\"");
