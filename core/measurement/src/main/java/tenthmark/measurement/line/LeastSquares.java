@@ -17,7 +17,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  */
 final class LeastSquares {
 
-  private static final int DIRECTIONS = 64;
+  private static final int DIRECTIONS = 180;
   private static final int MOST_STEPS = 200;
   private static final double PRECISION = 1e-15;
   private static final double ROUNDING = 1e-14;
