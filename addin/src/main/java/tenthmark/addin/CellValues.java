@@ -1,6 +1,5 @@
 package tenthmark.addin;
 
-import com.sun.star.uno.Any;
 import com.sun.star.uno.AnyConverter;
 import java.util.Arrays;
 import java.util.List;
@@ -8,6 +7,9 @@ import tenthmark.measurement.catalogue.Value;
 
 /** Values as Calc hands them over, and as it takes them. */
 final class CellValues {
+
+  /** A not-a-number whose payload is the code of #N/A, as Calc marks errors inside a matrix. */
+  private static final double NOT_AVAILABLE = Double.longBitsToDouble(0x7ff8_0000_0000_7fffL);
 
   private CellValues() {}
 
@@ -35,7 +37,7 @@ final class CellValues {
     return Arrays.stream(cells).map(CellValues::fromCalc).toList();
   }
 
-  /** A result; blank is an empty text, and an error is void, which Calc shows as #N/A. */
+  /** A result; blank is an empty text. Nothing (void) would show as an empty cell, not an error. */
   static Object toCalc(Value result) {
     if (result instanceof Value.Numeric numeric) {
       return numeric.number();
@@ -47,7 +49,7 @@ final class CellValues {
       return "";
     }
     if (result instanceof Value.Fault) {
-      return Any.VOID;
+      return NOT_AVAILABLE;
     }
     throw new IllegalStateException("not a result for a cell: " + result);
   }

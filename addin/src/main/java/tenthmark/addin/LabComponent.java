@@ -21,8 +21,8 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   private final Catalogue catalogue = Catalogue.load();
 
-  /** A number; what else the function gives is an error in the cell. */
-  protected final double number(String name, Object... arguments) throws IllegalArgumentException {
+  /** A number. */
+  protected final double number(String name, Object[] arguments) throws IllegalArgumentException {
     Value result = call(name, arguments);
     if (result instanceof Value.Numeric numeric) {
       return numeric.number();
@@ -31,18 +31,18 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
   }
 
   /** A text. */
-  protected final String text(String name, Object... arguments) throws IllegalArgumentException {
+  protected final String text(String name, Object[] arguments) throws IllegalArgumentException {
     Value result = call(name, arguments);
-    return result instanceof Value.Text text ? text.text() : "";
+    return (String) CellValues.toCalc(result);
   }
 
   /** A number or a text. */
-  protected final Object either(String name, Object... arguments) throws IllegalArgumentException {
+  protected final Object either(String name, Object[] arguments) throws IllegalArgumentException {
     return CellValues.toCalc(call(name, arguments));
   }
 
   /** Several rows of numbers and texts. */
-  protected final Object[][] table(String name, Object... arguments)
+  protected final Object[][] table(String name, Object[] arguments)
       throws IllegalArgumentException {
     Value result = call(name, arguments);
     if (result instanceof Value.Table table) {
@@ -54,19 +54,19 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
   }
 
   /** The arguments of a function whose last parameter takes any number of values. */
-  protected static Object[] flat(Object... arguments) {
+  protected static Object[] flat(Object[] arguments) {
     int last = arguments.length - 1;
     return Stream.concat(
             Arrays.stream(arguments, 0, last), Arrays.stream((Object[]) arguments[last]))
         .toArray();
   }
 
-  /** The cells of a document as an argument; left out, they are blank. */
-  protected static Object cells(XPropertySet document, XCellRange range) {
-    return range == null ? Value.BLANK : new Value.Reference(OfficeCells.block(document, range));
+  /** The cells of a document as an argument. */
+  protected static Value cells(XPropertySet document, XCellRange range) {
+    return new Value.Reference(OfficeCells.block(document, range));
   }
 
-  private Value call(String name, Object... arguments) throws IllegalArgumentException {
+  private Value call(String name, Object[] arguments) throws IllegalArgumentException {
     List<Value> values = Arrays.stream(arguments).map(CellValues::fromCalc).toList();
     Value result = catalogue.find(name).orElseThrow().call(values);
     if (result instanceof Value.Fault fault) {

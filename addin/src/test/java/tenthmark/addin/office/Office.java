@@ -35,6 +35,7 @@ public final class Office implements AutoCloseable {
   private final Path home;
   private final Process process;
   private final Thread endWithTheTests = new Thread(this::kill);
+  private final XComponentContext context;
   private final XDesktop desktop;
 
   private Office(Launcher launcher, Path home) throws Exception {
@@ -53,7 +54,8 @@ public final class Office implements AutoCloseable {
             .redirectOutput(home.resolve("office.log").toFile())
             .start();
     Runtime.getRuntime().addShutdownHook(endWithTheTests);
-    this.desktop = connect(port);
+    this.context = connect(port);
+    this.desktop = queryInterface(XDesktop.class, service("com.sun.star.frame.Desktop"));
   }
 
   /** Starts the installed office. */
@@ -119,18 +121,13 @@ public final class Office implements AutoCloseable {
     }
   }
 
-  private XDesktop connect(int port) throws Exception {
+  private XComponentContext connect(int port) throws Exception {
     XUnoUrlResolver resolver = UnoUrlResolver.create(Bootstrap.createInitialComponentContext(null));
     String url = "uno:socket,host=127.0.0.1,port=" + port + ";urp;StarOffice.ComponentContext";
     Instant deadline = Instant.now().plus(START);
     while (process.isAlive() && Instant.now().isBefore(deadline)) {
       try {
-        XComponentContext context = queryInterface(XComponentContext.class, resolver.resolve(url));
-        return queryInterface(
-            XDesktop.class,
-            context
-                .getServiceManager()
-                .createInstanceWithContext("com.sun.star.frame.Desktop", context));
+        return queryInterface(XComponentContext.class, resolver.resolve(url));
       } catch (NoConnectException notYet) {
         Thread.sleep(100);
       }
@@ -139,6 +136,11 @@ public final class Office implements AutoCloseable {
     String end = process.isAlive() ? "no answer" : "exit status " + process.exitValue();
     kill();
     throw new IllegalStateException("the office did not start (" + end + "):\n" + output);
+  }
+
+  /** A service of the office. */
+  public Object service(String name) throws com.sun.star.uno.Exception {
+    return context.getServiceManager().createInstanceWithContext(name, context);
   }
 
   /** A folder that the tests and the office can both read and write. */

@@ -6,10 +6,11 @@ import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.frame.XStorable;
+import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
-import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
@@ -18,7 +19,10 @@ import com.sun.star.util.CloseVetoException;
 import com.sun.star.util.XCloseable;
 import java.nio.file.Path;
 
-/** A spreadsheet that is open in a real Calc. Addresses are on its first sheet. */
+/**
+ * A spreadsheet that is open in a real Calc. Addresses are on its first sheet unless they name
+ * another, as in {@code Data.B2}.
+ */
 public final class Workbook implements AutoCloseable {
 
   /** A file format that Calc saves. */
@@ -77,6 +81,14 @@ public final class Workbook implements AutoCloseable {
     return cell(address).getValue();
   }
 
+  /** Whether a cell's formula gives a text. */
+  public boolean isText(String address) throws Exception {
+    return Integer.valueOf(FormulaResult.STRING)
+        .equals(
+            queryInterface(XPropertySet.class, cell(address))
+                .getPropertyValue("FormulaResultType2"));
+  }
+
   /** What a cell shows. */
   public String shown(String address) throws Exception {
     return queryInterface(XText.class, cell(address)).getString();
@@ -103,6 +115,11 @@ public final class Workbook implements AutoCloseable {
     return queryInterface(XCellRangeData.class, range(range)).getDataArray();
   }
 
+  /** What was typed into the cells of a range, by rows: formulas in English. */
+  public String[][] formulas(String range) throws Exception {
+    return queryInterface(XCellRangeFormula.class, range(range)).getFormulaArray();
+  }
+
   /** Computes all formulas anew, whether or not something changed. */
   public Workbook recalculateHard() {
     queryInterface(XCalculatable.class, document).calculateAll();
@@ -120,14 +137,20 @@ public final class Workbook implements AutoCloseable {
     return file;
   }
 
-  /** The first sheet. */
-  public XSpreadsheet sheet() throws Exception {
-    return queryInterface(
-        XSpreadsheet.class, queryInterface(XIndexAccess.class, document.getSheets()).getByIndex(0));
+  /** Adds a sheet at the end. */
+  public Workbook addSheet(String name) {
+    document.getSheets().insertNewByName(name, Short.MAX_VALUE);
+    return this;
   }
 
-  private XCellRange range(String address) throws Exception {
-    return sheet().getCellRangeByName(address);
+  /** The cells of an address. */
+  public XCellRange range(String address) throws Exception {
+    int dot = address.lastIndexOf('.');
+    Object sheet =
+        dot < 0
+            ? queryInterface(XIndexAccess.class, document.getSheets()).getByIndex(0)
+            : document.getSheets().getByName(address.substring(0, dot));
+    return queryInterface(XCellRange.class, sheet).getCellRangeByName(address.substring(dot + 1));
   }
 
   private XCell cell(String address) throws Exception {

@@ -66,7 +66,7 @@ final class Configuration {
   }
 
   private static String text(String property, String text) {
-    return "     <prop oor:name=\"%s\"><value xml:lang=\"en-US\">%s</value></prop>%n"
+    return "     <prop oor:name=\"%s\"><value xml:lang=\"en-US\">%s</value></prop>\n"
         .formatted(property, Markup.escape(text));
   }
 }

@@ -36,6 +36,7 @@ public final class Generator {
   /** The text of each file by its path. */
   static Map<String, String> files(List<Declaration> declarations) {
     declarations.forEach(ReservedWords::refuseIn);
+    declarations.forEach(Method::check);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("java/tenthmark/XLab.java", UnoInterface.of(declarations));
     files.put("java/tenthmark/addin/Lab.java", Implementation.of(declarations));

@@ -54,10 +54,12 @@ final class Implementation {
   }
 
   private static String arguments(List<Parameter<?>> parameters) {
-    String arguments =
-        parameters.stream().map(Implementation::argument).collect(Collectors.joining(", "));
+    String all =
+        parameters.stream()
+            .map(Implementation::argument)
+            .collect(Collectors.joining(", ", "new Object[] {", "}"));
     boolean open = !parameters.isEmpty() && parameters.get(parameters.size() - 1).isRepeated();
-    return open ? "flat(%s)".formatted(arguments) : "new Object[] {%s}".formatted(arguments);
+    return open ? "flat(%s)".formatted(all) : all;
   }
 
   private static String argument(Parameter<?> parameter) {

@@ -29,7 +29,7 @@ final class InterfaceDefinition {
         Method.parametersOf(declaration).stream()
             .map(parameter -> "[in] " + parameter.type().idl() + " " + parameter.name())
             .collect(Collectors.joining(", "));
-    return "  %s %s(%s) raises (com::sun::star::lang::IllegalArgumentException);%n"
+    return "  %s %s(%s) raises (com::sun::star::lang::IllegalArgumentException);\n"
         .formatted(UnoType.of(declaration.result()).idl(), declaration.methodName(), parameters);
   }
 }

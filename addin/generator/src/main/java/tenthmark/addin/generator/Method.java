@@ -16,6 +16,25 @@ final class Method {
 
   private Method() {}
 
+  /**
+   * Refuses what Calc cannot do: it shows an error where an argument that is a reference is left
+   * out.
+   */
+  static void check(Declaration declaration) {
+    declaration.parameters().stream()
+        .filter(parameter -> parameter.form() == Kind.Form.REFERENCE)
+        .filter(parameter -> parameter.isOptional() || parameter.isRepeated())
+        .findFirst()
+        .ifPresent(
+            parameter -> {
+              throw new IllegalArgumentException(
+                  declaration.displayName()
+                      + ": "
+                      + parameter.name()
+                      + " takes a reference, so it must be required");
+            });
+  }
+
   /** The function's parameters, after the document where one of them is a reference. */
   static List<Parameter> parametersOf(Declaration declaration) {
     List<Parameter> parameters = new ArrayList<>();

@@ -38,8 +38,15 @@ final class ReferencePage {
         <h1>Tenthmark function reference</h1>
         <p>A teaching aid: not for calibration, safety or legal decisions.</p>
         <p>Parameters in brackets may be left out. Between arguments stands the sign that your \
-        language setting asks for, mostly a semicolon or a comma. A number function that cannot \
-        use an argument shows Err:502; a text function says what is wrong.</p>
+        language setting asks for, mostly a semicolon or a comma.</p>
+        <ul>
+        <li>A function that gives a text or a table says in words which argument it cannot use. \
+        One that gives a number shows Err:502 (#VALUE! in an .xlsx file).</li>
+        <li>A range that holds a cell in error gives Err:504.</li>
+        <li>Calc hands over a blank cell that stands alone, such as A3, as the number 0; written \
+        as a range, A3:A3, it stays blank. Blank cells inside a range are always seen as \
+        blank.</li>
+        </ul>
         <nav>
         %s\
         </nav>

@@ -13,6 +13,11 @@ public final class Kind<T> {
   public enum Form {
     /** One cell or a literal. */
     SINGLE,
+    /**
+     * One cell or a literal that holds a text. The number zero counts as blank, since that is how
+     * Calc hands over a blank cell that stands alone.
+     */
+    TEXT,
     /** One cell, a literal or a range, as values. */
     RANGE,
     /** The cells themselves; a literal is not possible. */

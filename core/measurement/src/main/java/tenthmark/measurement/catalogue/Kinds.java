@@ -46,14 +46,14 @@ public final class Kinds {
 
   /** Any text; a number is taken as its shortest decimal form. */
   public static Kind<String> text() {
-    return new Kind<>(Form.SINGLE, "a text", Kinds::textIn);
+    return new Kind<>(Form.TEXT, "a text", Kinds::textIn);
   }
 
   /** One constant of an enum, written as its name in lower case, in any letter case. */
   public static <E extends Enum<E>> Kind<E> choice(Class<E> type) {
     E[] constants = type.getEnumConstants();
     return new Kind<>(
-        Form.SINGLE,
+        Form.TEXT,
         Arrays.stream(constants).map(Kinds::word).collect(Collectors.joining(", ", "one of ", "")),
         argument -> {
           String word = textIn(argument).strip().toLowerCase(Locale.ROOT);

@@ -14,6 +14,8 @@ public final class Parameter<T> {
 
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*");
 
+  private static final Value ZERO = Value.of(0);
+
   private final String name;
   private final String description;
   private final Kind<T> kind;
@@ -91,7 +93,8 @@ public final class Parameter<T> {
   }
 
   /** The value of an argument for this parameter; empty only where there is no default. */
-  Optional<T> read(Value value) {
+  Optional<T> read(Value given) {
+    Value value = form() == Kind.Form.TEXT && ZERO.equals(given) ? Value.BLANK : given;
     if (value instanceof Value.Blank && optional) {
       return fallback;
     }

@@ -24,7 +24,7 @@ final class CommonParameters {
           "unit",
           "Unit to write behind the numbers, such as mm. None if left out.",
           new Kind<>(
-              Kind.Form.SINGLE,
+              Kind.Form.TEXT,
               "a text that starts with a letter, a sign such as % or 1/, and has no ±",
               CommonParameters::unitIn),
           "");

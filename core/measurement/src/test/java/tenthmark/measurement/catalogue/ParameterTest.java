@@ -1,0 +1,43 @@
+package tenthmark.measurement.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class ParameterTest {
+
+  private enum Choice {
+    FIRST,
+    SECOND
+  }
+
+  /** Calc passes 0 for a blank cell that stands alone; measured in tenthmark.addin. */
+  @Nested
+  class AZeroFromCalc {
+
+    @Test
+    void isBlankWhereATextBelongs() {
+      Parameter<String> unit = Parameter.optional("unit", "Unit.", Kinds.text(), "none");
+      Parameter<Choice> choice =
+          Parameter.optional("choice", "One.", Kinds.choice(Choice.class), Choice.SECOND);
+      assertThat(unit.read(Value.of(0))).contains("none");
+      assertThat(choice.read(Value.of(0))).contains(Choice.SECOND);
+    }
+
+    @Test
+    void isRefusedAsBlankWhereATextIsRequired() {
+      Parameter<String> text = Parameter.required("text", "Text.", Kinds.text());
+      assertThatThrownBy(() -> text.read(Value.of(0)))
+          .isInstanceOf(ArgumentException.class)
+          .hasMessage("text is blank; it must be a text.");
+    }
+
+    @Test
+    void staysANumberWhereANumberBelongs() {
+      Parameter<Double> value = Parameter.optional("value", "Value.", Kinds.number(), 7.0);
+      assertThat(value.read(Value.of(0))).contains(0.0);
+    }
+  }
+}
