@@ -56,7 +56,7 @@ class CatalogueTest {
   }
 
   @ParameterizedTest
-  @MethodSource("examplesWithoutReferences")
+  @MethodSource("examples")
   void examplesGiveTheirResult(Example example) {
     Value result = firstCell(ExampleCall.of(example).run(CATALOGUE));
     if (result instanceof Value.Numeric numeric) {
@@ -78,14 +78,8 @@ class CatalogueTest {
     return CATALOGUE.functions().stream().map(WorksheetFunction::declaration);
   }
 
-  /** Examples that follow a formula in a cell are run by the formula engine's tests. */
-  static Stream<Example> examplesWithoutReferences() {
-    return declarations()
-        .filter(
-            declaration ->
-                declaration.parameters().stream()
-                    .noneMatch(parameter -> parameter.form() == Kind.Form.REFERENCE))
-        .map(Declaration::example);
+  static Stream<Example> examples() {
+    return declarations().map(Declaration::example);
   }
 
   private static Value firstCell(Value result) {

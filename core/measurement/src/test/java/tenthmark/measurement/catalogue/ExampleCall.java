@@ -4,8 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellBlock;
+import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.formula.Grid;
 
-/** Runs the call of an example: literals, numbers, left-out arguments, cells and ranges. */
+/**
+ * Runs the call of an example: literals, numbers, left-out arguments, cells, ranges and references.
+ */
 record ExampleCall(String function, List<String> arguments, List<List<Value>> cells) {
 
   private static final Pattern CALL = Pattern.compile("=(\\w+)\\((.*)\\)", Pattern.DOTALL);
@@ -30,13 +37,17 @@ record ExampleCall(String function, List<String> arguments, List<List<Value>> ce
   }
 
   Value run(Catalogue catalogue) {
-    return catalogue
-        .find(function)
-        .orElseThrow()
-        .call(arguments.stream().map(this::value).toList());
+    WorksheetFunction called = catalogue.find(function).orElseThrow();
+    List<Parameter<?>> parameters = called.declaration().parameters();
+    List<Value> values = new ArrayList<>();
+    for (int i = 0; i < arguments.size(); i++) {
+      Parameter<?> parameter = parameters.get(Math.min(i, parameters.size() - 1));
+      values.add(value(arguments.get(i), parameter.form()));
+    }
+    return called.call(values);
   }
 
-  private Value value(String argument) {
+  private Value value(String argument, Kind.Form form) {
     if (argument.startsWith("\"")) {
       return Value.of(argument.substring(1, argument.length() - 1));
     }
@@ -44,18 +55,44 @@ record ExampleCall(String function, List<String> arguments, List<List<Value>> ce
       return Value.BLANK;
     }
     Matcher range = CELLS.matcher(argument);
-    return range.matches() ? range(range) : Value.of(Double.parseDouble(argument));
+    if (!range.matches()) {
+      return Value.of(Double.parseDouble(argument));
+    }
+    CellRange place = place(range);
+    return form == Kind.Form.REFERENCE
+        ? new Value.Reference(new CellBlock(place, document()))
+        : new Value.Table(values(place));
   }
 
-  private Value range(Matcher range) {
+  private static CellRange place(Matcher range) {
     int left = range.group(1).charAt(0) - 'A';
     int top = Integer.parseInt(range.group(2)) - 1;
-    if (range.group(3) == null) {
-      return cells.get(top).get(left);
+    boolean single = range.group(3) == null;
+    int right = single ? left : range.group(3).charAt(0) - 'A';
+    int bottom = single ? top : Integer.parseInt(range.group(4)) - 1;
+    return new CellRange(Grid.SHEET, left, top, right, bottom);
+  }
+
+  private List<List<Value>> values(CellRange place) {
+    return cells.subList(place.top(), place.bottom() + 1).stream()
+        .map(row -> row.subList(place.left(), place.right() + 1))
+        .toList();
+  }
+
+  /** The cells as a document; a text that begins with an equals sign is a formula. */
+  private Cells document() {
+    Grid grid = new Grid();
+    for (int row = 0; row < cells.size(); row++) {
+      for (int column = 0; column < cells.get(row).size(); column++) {
+        String address = new CellAddress(Grid.SHEET, column, row).place();
+        Value value = cells.get(row).get(column);
+        if (value instanceof Value.Numeric numeric) {
+          grid.put(address, numeric.number());
+        } else if (value instanceof Value.Text text) {
+          grid.put(address, text.text());
+        }
+      }
     }
-    int right = range.group(3).charAt(0) - 'A';
-    int bottom = Integer.parseInt(range.group(4)) - 1;
-    return new Value.Table(
-        cells.subList(top, bottom + 1).stream().map(row -> row.subList(left, right + 1)).toList());
+    return grid;
   }
 }

@@ -1,0 +1,91 @@
+package tenthmark.measurement.carrying;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.hipparchus.linear.EigenDecompositionSymmetric;
+import org.hipparchus.linear.MatrixUtils;
+
+/**
+ * The combination of correlated inputs: the square of the total is the sum of r(i,j) c(i)u(i)
+ * c(j)u(j) over all pairs (JCGM 100:2008, 5.2.2, equation 16).
+ */
+public final class Correlations implements Combination {
+
+  /** A coefficient rounded to three decimals may push an eigenvalue this far below zero. */
+  private static final double ROUNDING = 1e-3;
+
+  private static final double EXACT = 1e-12;
+
+  private final double[][] coefficients;
+
+  private Correlations(double[][] coefficients) {
+    this.coefficients = coefficients;
+  }
+
+  /**
+   * Correlation coefficients of the inputs, a square matrix with the inputs in order.
+   *
+   * @throws IllegalArgumentException if {@link #problemOf} finds one
+   */
+  public static Correlations of(double[][] coefficients) {
+    problemOf(coefficients)
+        .ifPresent(
+            problem -> {
+              throw new IllegalArgumentException(problem);
+            });
+    return new Correlations(
+        Arrays.stream(coefficients).map(double[]::clone).toArray(double[][]::new));
+  }
+
+  /** What is wrong with a square matrix of coefficients, in words that follow "correlations". */
+  public static Optional<String> problemOf(double[][] coefficients) {
+    for (int i = 0; i < coefficients.length; i++) {
+      if (Math.abs(coefficients[i][i] - 1) > EXACT) {
+        return Optional.of("must have 1 all along the diagonal; row " + (i + 1) + " has not");
+      }
+      for (int j = 0; j < i; j++) {
+        if (Math.abs(coefficients[i][j] - coefficients[j][i]) > EXACT) {
+          return Optional.of(
+              "must be the same on both sides of the diagonal; row "
+                  + (i + 1)
+                  + ", column "
+                  + (j + 1)
+                  + " differs from row "
+                  + (j + 1)
+                  + ", column "
+                  + (i + 1));
+        }
+      }
+    }
+    double[] eigenvalues =
+        new EigenDecompositionSymmetric(MatrixUtils.createRealMatrix(coefficients))
+            .getEigenvalues();
+    return Arrays.stream(eigenvalues).min().orElse(0) < -ROUNDING
+        ? Optional.of("contradict each other: no quantities can be correlated like that")
+        : Optional.empty();
+  }
+
+  @Override
+  public double total(double[] contributions) {
+    double square = Arrays.stream(parts(contributions)).sum();
+    return Math.sqrt(Math.max(0, square));
+  }
+
+  @Override
+  public double[] shares(double[] contributions) {
+    double[] parts = parts(contributions);
+    double square = Arrays.stream(parts).sum();
+    return Arrays.stream(parts).map(part -> part / square).toArray();
+  }
+
+  /** For each input its own square and half of what it has in common with each other one. */
+  private double[] parts(double[] contributions) {
+    double[] parts = new double[contributions.length];
+    for (int i = 0; i < parts.length; i++) {
+      for (int j = 0; j < parts.length; j++) {
+        parts[i] += coefficients[i][j] * contributions[i] * contributions[j];
+      }
+    }
+    return parts;
+  }
+}

@@ -1,0 +1,135 @@
+package tenthmark.measurement.functions;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import tenthmark.measurement.carrying.Carried;
+import tenthmark.measurement.carrying.Combination;
+import tenthmark.measurement.carrying.Correlations;
+import tenthmark.measurement.carrying.Quadrature;
+import tenthmark.measurement.carrying.Straight;
+import tenthmark.measurement.catalogue.ArgumentException;
+import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellBlock;
+import tenthmark.measurement.formula.Follower;
+import tenthmark.measurement.formula.FormulaException;
+import tenthmark.measurement.formula.Model;
+import tenthmark.measurement.recording.Combine;
+
+/**
+ * What a function is asked to carry: a model with its measured inputs and their uncertainties.
+ *
+ * @param labels what each input is called
+ * @param places which cells of the ranges hold the inputs; the others are blank
+ * @param cells number of cells of each range
+ */
+record CarryTask(
+    Model model,
+    List<String> labels,
+    double[] values,
+    double[] uncertainties,
+    List<Integer> places,
+    int cells) {
+
+  private static final int MOST_INPUTS = 10_000;
+
+  /** The task of a call that gives the cells of the result and of the inputs. */
+  static CarryTask inCells(Arguments arguments, Follower follower) {
+    CellAddress result = resultIn(arguments.get(CarryParameters.RESULT));
+    CellBlock inputs = arguments.get(CarryParameters.INPUTS);
+    List<CellAddress> cells = cellsIn(inputs);
+    List<OptionalDouble> values = explained(() -> follower.numbers(inputs.cells(), inputs.range()));
+    List<OptionalDouble> uncertainties = arguments.get(CarryParameters.UNCERTAINTIES);
+    String name = CarryParameters.INPUTS.name();
+    List<Integer> places = CarryParameters.places(name, values, uncertainties);
+    List<CellAddress> measured = places.stream().map(cells::get).toList();
+    Model model =
+        explained(
+            () -> follower.model(arguments.get(CarryParameters.RESULT).cells(), result, measured));
+    return of(
+        model,
+        measured.stream().map(cell -> label(cell, result)).toList(),
+        places,
+        values,
+        uncertainties);
+  }
+
+  /** The task, once the model and the places of its inputs are known. */
+  static CarryTask of(
+      Model model,
+      List<String> labels,
+      List<Integer> places,
+      List<OptionalDouble> values,
+      List<OptionalDouble> uncertainties) {
+    boolean reached = false;
+    for (int i = 0; i < model.inputs(); i++) {
+      reached |= model.reaches(i);
+    }
+    if (!reached) {
+      throw new ArgumentException(
+          "the formula uses none of the inputs " + String.join(", ", labels) + ".");
+    }
+    return new CarryTask(
+        model, labels, at(places, values), at(places, uncertainties), places, values.size());
+  }
+
+  /** The uncertainties carried to first order. */
+  Carried carried() {
+    return explained(() -> Carried.through(model, values, uncertainties));
+  }
+
+  /** An outcome of the formula engine, or its sentence why there is none. */
+  static <T> T explained(Supplier<T> outcome) {
+    try {
+      return outcome.get();
+    } catch (FormulaException problem) {
+      throw new ArgumentException(problem.getMessage());
+    }
+  }
+
+  private static CellAddress resultIn(CellBlock block) {
+    if (block.range().width() != 1 || block.range().height() != 1) {
+      throw ArgumentException.notAllowed(
+          CarryParameters.RESULT.name(),
+          "a range of " + block.range().height() + " by " + block.range().width() + " cells",
+          "one cell with a formula");
+    }
+    return block.range().first();
+  }
+
+  private static List<CellAddress> cellsIn(CellBlock inputs) {
+    if ((long) inputs.range().width() * inputs.range().height() > MOST_INPUTS) {
+      throw ArgumentException.notAllowed(
+          CarryParameters.INPUTS.name(),
+          "a range of " + inputs.range().height() + " by " + inputs.range().width() + " cells",
+          "a range of at most " + MOST_INPUTS + " cells");
+    }
+    return inputs.range().cells();
+  }
+
+  private static String label(CellAddress cell, CellAddress result) {
+    return cell.sheet().equals(result.sheet()) ? cell.place() : cell.toString();
+  }
+
+  private static double[] at(List<Integer> places, List<OptionalDouble> numbers) {
+    return places.stream().mapToDouble(place -> numbers.get(place).getAsDouble()).toArray();
+  }
+
+  /** How the call asks to combine the contributions. */
+  Combination combination(Arguments arguments) {
+    Optional<double[][]> coefficients = CarryParameters.coefficients(arguments, places, cells);
+    if (coefficients.isEmpty()) {
+      return arguments.get(CommonParameters.COMBINE) == Combine.STRAIGHT
+          ? new Straight()
+          : new Quadrature();
+    }
+    Correlations.problemOf(coefficients.get())
+        .ifPresent(
+            problem -> {
+              throw new ArgumentException("correlations " + problem + ".");
+            });
+    return Correlations.of(coefficients.get());
+  }
+}
