@@ -26,6 +26,5 @@ class ArchitectureTest {
           .resideOutsideOfPackages("tenthmark.checker.workbook..", "tenthmark.checker.evaluation..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("org.apache.poi..")
-          .allowEmptyShould(true);
+          .resideInAnyPackage("org.apache.poi..");
 }

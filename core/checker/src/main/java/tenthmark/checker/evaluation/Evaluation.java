@@ -12,10 +12,12 @@ import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.atp.AnalysisToolPak;
 import org.apache.poi.ss.formula.eval.NotImplementedFunctionException;
+import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.udf.AggregatingUDFFinder;
 import org.apache.poi.ss.formula.udf.UDFFinder;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.FormulaText;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
@@ -32,23 +34,25 @@ public final class Evaluation {
 
   private static final Outcome BLANK = new Outcome.Known(Value.BLANK);
 
+  private final Catalogue catalogue;
   private final ModelWorkbook model;
   private final FormulaGraph graph;
   private final WorkbookEvaluator evaluator;
   private final Map<CellAddress, Outcome> outcomes = new HashMap<>();
   private final Map<CellAddress, String> sentences = new HashMap<>();
   private final Set<CellAddress> changing = new HashSet<>();
+  private final Set<CellAddress> throughLab = new HashSet<>();
 
   private Evaluation(Workbook workbook, Catalogue catalogue) {
+    this.catalogue = catalogue;
     this.model =
         new ModelWorkbook(
-            workbook,
-            new AggregatingUDFFinder(functions(workbook, catalogue), AnalysisToolPak.instance));
+            workbook, new AggregatingUDFFinder(functions(workbook), AnalysisToolPak.instance));
     this.graph = new FormulaGraph(workbook, model);
     this.evaluator = new WorkbookEvaluator(model, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
   }
 
-  private UDFFinder functions(Workbook workbook, Catalogue catalogue) {
+  private UDFFinder functions(Workbook workbook) {
     Cells cells = new ModelCells(workbook, this);
     return name ->
         catalogue
@@ -91,6 +95,38 @@ public final class Evaluation {
     return changing.contains(address);
   }
 
+  /** Whether the formula calls a LAB function or depends on a cell that does. */
+  public boolean dependsOnLab(CellAddress address) {
+    return throughLab.contains(address);
+  }
+
+  /** The calls of LAB functions in a cell's formula; none where it cannot be read. */
+  public List<Call> calls(Cell cell) {
+    String sheet = cell.address().sheet();
+    CallFinder finder =
+        new CallFinder(token -> graph.ranges(new Ptg[] {token}, sheet), this::valueOf);
+    return tokens(cell).map(finder::find).orElse(List.of());
+  }
+
+  private Value valueOf(CellRange range) {
+    return at(range.first()) instanceof Outcome.Known known ? known.value() : Value.BLANK;
+  }
+
+  /** A form of a cell's formula that is the same for copies of it in other cells. */
+  public Optional<String> relativeForm(Cell cell) {
+    return tokens(cell).map(tokens -> RelativeForm.of(tokens, cell.address()));
+  }
+
+  private Optional<Ptg[]> tokens(Cell cell) {
+    try {
+      return cell.content() instanceof Content.Formula formula
+          ? Optional.of(model.tokens(cell.address(), formula))
+          : Optional.empty();
+    } catch (NotCheckableException unreadable) {
+      return Optional.empty();
+    }
+  }
+
   /** The ranges that the formula of a cell refers to; none where it cannot be read. */
   public List<CellRange> references(Cell cell) {
     try {
@@ -130,28 +166,47 @@ public final class Evaluation {
   }
 
   private Outcome outcome(Cell cell) {
-    if (!(cell.content() instanceof Content.Formula)) {
+    if (!(cell.content() instanceof Content.Formula formula)) {
       return new Outcome.Known(Values.stored(cell.content()));
     }
     try {
       List<Cell> precedents = graph.precedents(cell).toList();
-      if (graph.isVolatile(cell)
-          || precedents.stream().map(Cell::address).anyMatch(changing::contains)) {
-        changing.add(cell.address());
-      }
-      for (Cell precedent : precedents) {
-        if (outcomes.get(precedent.address()) instanceof Outcome.NotCheckable) {
-          return new Outcome.NotCheckable(
-              "it depends on "
-                  + place(precedent.address(), cell.address().sheet())
-                  + ", which the checker cannot calculate");
-        }
-      }
-      return new Outcome.Known(Values.single(evaluator.evaluate(model.cell(cell.address()))));
+      mark(changing, cell, graph.isVolatile(cell), precedents);
+      mark(throughLab, cell, callsLab(formula), precedents);
+      return precedents.stream()
+          .map(precedent -> outcomes.get(precedent.address()))
+          .filter(Outcome.NotCheckable.class::isInstance)
+          .map(Outcome.NotCheckable.class::cast)
+          .findFirst()
+          .<Outcome>map(behind -> dependent(cell, behind))
+          .orElseGet(() -> new Outcome.Known(calculated(cell)));
     } catch (RuntimeException | StackOverflowError problem) {
       // Whatever POI or a function throws concerns this one cell; the next ones go on.
-      return new Outcome.NotCheckable(reason(problem));
+      return new Outcome.NotCheckable(reason(problem), cell.address());
     }
+  }
+
+  private static Outcome dependent(Cell cell, Outcome.NotCheckable behind) {
+    String reason =
+        "it depends on " + place(behind.origin(), cell.address().sheet()) + ": " + behind.reason();
+    return new Outcome.NotCheckable(
+        behind.reason().startsWith("it depends on") ? behind.reason() : reason, behind.origin());
+  }
+
+  private Value calculated(Cell cell) {
+    return Values.single(evaluator.evaluate(model.cell(cell.address())));
+  }
+
+  private static void mark(
+      Set<CellAddress> marked, Cell cell, boolean itself, List<Cell> precedents) {
+    if (itself || precedents.stream().map(Cell::address).anyMatch(marked::contains)) {
+      marked.add(cell.address());
+    }
+  }
+
+  private boolean callsLab(Content.Formula formula) {
+    return FormulaText.calls(formula.text()).stream()
+        .anyMatch(name -> catalogue.find(name).isPresent());
   }
 
   private static String reason(Throwable problem) {

@@ -74,7 +74,8 @@ final class FormulaGraph {
         && VOLATILE.contains(name.getNameName().toUpperCase(Locale.ROOT));
   }
 
-  private List<CellRange> ranges(Ptg[] tokens, String sheet) {
+  /** The ranges that tokens on a sheet name. */
+  List<CellRange> ranges(Ptg[] tokens, String sheet) {
     List<CellRange> ranges = new ArrayList<>();
     for (Ptg token : tokens) {
       if (token instanceof Area3DPxg area) {

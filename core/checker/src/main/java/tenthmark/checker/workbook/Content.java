@@ -28,5 +28,11 @@ public sealed interface Content {
    * @param array the cells that one array formula fills, this one included
    */
   record Formula(String written, String text, Optional<Content> stored, Optional<CellRange> array)
-      implements Content {}
+      implements Content {
+
+    /** Whether LAB functions are spelt as a program writes them that does not know them. */
+    public boolean callsLabInLowerCase() {
+      return FormulaText.calls(written).stream().anyMatch(FormulaText::isLabInLowerCase);
+    }
+  }
 }

@@ -52,6 +52,10 @@ public final class FormulaText {
     return renameCalls(formula, FormulaText::displayName);
   }
 
+  static boolean isLabInLowerCase(String name) {
+    return name.equals(name.toLowerCase(Locale.ROOT)) && !displayName(name).equals(name);
+  }
+
   private static String displayName(String name) {
     String upper = name.toUpperCase(Locale.ROOT);
     int stored = upper.indexOf(STORED_PREFIX);

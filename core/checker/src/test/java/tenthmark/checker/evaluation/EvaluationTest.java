@@ -121,8 +121,8 @@ class EvaluationTest {
 
       assertThat(reason(evaluation, 0, 0)).contains("LET");
       assertThat(reason(evaluation, 1, 0))
-          .isEqualTo("it depends on A1, which the checker cannot calculate");
-      assertThat(reason(evaluation, 2, 0)).contains("depends on B1");
+          .isEqualTo("it depends on A1: the checker does not know the function LET");
+      assertThat(reason(evaluation, 2, 0)).contains("depends on A1");
       assertThat(value(evaluation, 4, 0)).isEqualTo(Value.of(10));
     }
 

@@ -1,0 +1,96 @@
+package tenthmark.checker.evaluation;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
+import org.apache.poi.ss.formula.ptg.ControlPtg;
+import org.apache.poi.ss.formula.ptg.IntPtg;
+import org.apache.poi.ss.formula.ptg.MissingArgPtg;
+import org.apache.poi.ss.formula.ptg.NameXPxg;
+import org.apache.poi.ss.formula.ptg.NumberPtg;
+import org.apache.poi.ss.formula.ptg.OperationPtg;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.StringPtg;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellRange;
+
+/** Finds the calls of LAB functions in a formula's tokens. */
+final class CallFinder {
+
+  private static final String PREFIX = "LAB_";
+
+  private final Function<Ptg, List<CellRange>> ranges;
+  private final Function<CellRange, Value> valueOf;
+  private final List<Call> calls = new ArrayList<>();
+
+  /**
+   * A finder.
+   *
+   * @param ranges the cells that a token refers to
+   * @param valueOf the value of a range of one cell
+   */
+  CallFinder(Function<Ptg, List<CellRange>> ranges, Function<CellRange, Value> valueOf) {
+    this.ranges = ranges;
+    this.valueOf = valueOf;
+  }
+
+  /** The calls, inner ones before those around them. */
+  List<Call> find(Ptg[] tokens) {
+    Deque<Optional<Ptg>> operands = new ArrayDeque<>();
+    for (Ptg token : tokens) {
+      if (token instanceof OperationPtg operation) {
+        List<Optional<Ptg>> taken = new ArrayList<>();
+        for (int i = 0; i < operation.getNumberOfOperands(); i++) {
+          taken.add(0, operands.pop());
+        }
+        call(operation, taken);
+        operands.push(Optional.empty());
+      } else if (!(token instanceof ControlPtg)) {
+        operands.push(Optional.of(token));
+      }
+    }
+    return List.copyOf(calls);
+  }
+
+  private void call(OperationPtg operation, List<Optional<Ptg>> operands) {
+    if (operation instanceof AbstractFunctionPtg function
+        && function.isExternalFunction()
+        && operands.get(0).orElse(null) instanceof NameXPxg name) {
+      String upper = name.getNameName().toUpperCase(Locale.ROOT);
+      if (upper.startsWith(PREFIX)) {
+        calls.add(
+            new Call(upper, operands.stream().skip(1).map(operand -> argument(operand)).toList()));
+      }
+    }
+  }
+
+  private Call.Argument argument(Optional<Ptg> operand) {
+    Optional<CellRange> range =
+        operand.map(ranges).filter(found -> found.size() == 1).map(found -> found.get(0));
+    Optional<Value> value =
+        operand
+            .flatMap(CallFinder::literal)
+            .or(
+                () ->
+                    range.filter(cells -> cells.height() == 1 && cells.width() == 1).map(valueOf));
+    return new Call.Argument(value, range);
+  }
+
+  private static Optional<Value> literal(Ptg token) {
+    if (token instanceof IntPtg number) {
+      return Optional.of(Value.of(number.getValue()));
+    }
+    if (token instanceof NumberPtg number) {
+      return Optional.of(Value.of(number.getValue()));
+    }
+    if (token instanceof StringPtg text) {
+      return Optional.of(Value.of(text.getValue()));
+    }
+    return token instanceof MissingArgPtg ? Optional.of(Value.BLANK) : Optional.empty();
+  }
+}

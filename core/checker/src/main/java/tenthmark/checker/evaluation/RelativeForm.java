@@ -1,0 +1,46 @@
+package tenthmark.checker.evaluation;
+
+import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
+import org.apache.poi.ss.formula.ptg.AreaPtgBase;
+import org.apache.poi.ss.formula.ptg.ControlPtg;
+import org.apache.poi.ss.formula.ptg.OperationPtg;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.RefPtgBase;
+import tenthmark.measurement.formula.CellAddress;
+
+/** A formula with its relative references as distances, so that copies of it look the same. */
+final class RelativeForm {
+
+  private RelativeForm() {}
+
+  static String of(Ptg[] tokens, CellAddress home) {
+    StringBuilder form = new StringBuilder();
+    for (Ptg token : tokens) {
+      form.append(token.getClass().getSimpleName()).append(' ').append(part(token, home));
+    }
+    return form.toString();
+  }
+
+  private static String part(Ptg token, CellAddress home) {
+    if (token instanceof RefPtgBase cell) {
+      return place(cell.getColumn(), cell.isColRelative(), home.column())
+          + place(cell.getRow(), cell.isRowRelative(), home.row());
+    }
+    if (token instanceof AreaPtgBase area) {
+      return place(area.getFirstColumn(), area.isFirstColRelative(), home.column())
+          + place(area.getFirstRow(), area.isFirstRowRelative(), home.row())
+          + place(area.getLastColumn(), area.isLastColRelative(), home.column())
+          + place(area.getLastRow(), area.isLastRowRelative(), home.row());
+    }
+    if (token instanceof AbstractFunctionPtg function) {
+      return function.getName() + function.getNumberOfOperands();
+    }
+    return token instanceof OperationPtg || token instanceof ControlPtg
+        ? ""
+        : token.toFormulaString();
+  }
+
+  private static String place(int index, boolean relative, int home) {
+    return relative ? "[" + (index - home) + "]" : "$" + index;
+  }
+}

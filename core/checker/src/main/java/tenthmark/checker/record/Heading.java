@@ -1,0 +1,43 @@
+package tenthmark.checker.record;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A column heading: what it names, and the unit that it states, as in {@code Value (mm)}, {@code
+ * value [mm]} or {@code Value / mm}.
+ *
+ * @param unit empty if the heading states none
+ */
+record Heading(Field field, String unit) {
+
+  private static final Pattern PARTS =
+      Pattern.compile(
+          "(?<words>[^(\\[/]+)(?:\\((?<round>[^)]*)\\)|\\[(?<square>[^\\]]*)\\]|/(?<slash>.*))?\\W*");
+
+  /** Short and without words between blanks, so that {@code (both ends)} is no unit. */
+  private static final Pattern UNIT =
+      Pattern.compile("[\\p{L}°%µΩ][\\p{L}\\p{N}°%µΩ/·.^²³⁻¹*-]{0,11}");
+
+  /** Reads a heading; empty if its words name nothing in a record. */
+  static Optional<Heading> read(String text) {
+    Matcher parts = PARTS.matcher(text.strip());
+    if (!parts.matches()) {
+      return Optional.empty();
+    }
+    String words = parts.group("words").strip().toLowerCase(Locale.ROOT).replaceAll("[\\s:]+", " ");
+    return Field.named(words.strip()).map(field -> new Heading(field, unit(parts)));
+  }
+
+  private static String unit(Matcher parts) {
+    for (String group : new String[] {"round", "square", "slash"}) {
+      String unit = parts.group(group);
+      if (unit != null && UNIT.matcher(unit.strip()).matches()) {
+        return unit.strip();
+      }
+    }
+    return "";
+  }
+}

@@ -1,0 +1,205 @@
+package tenthmark.checker.record;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import tenthmark.checker.evaluation.Call;
+import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.result.RecordText;
+
+/** One measurement as a student wrote it down, read by its parts. */
+public final class MeasurementRecord {
+
+  private final Workbook workbook;
+  private final Evaluation evaluation;
+  private final Map<Field, CellAddress> places;
+  private final Map<Field, String> headingUnits;
+  private final Optional<Rationale> rationale;
+
+  MeasurementRecord(
+      Workbook workbook,
+      Evaluation evaluation,
+      Map<Field, CellAddress> places,
+      Map<Field, String> headingUnits,
+      Optional<Rationale> rationale) {
+    this.workbook = workbook;
+    this.evaluation = evaluation;
+    this.places = new EnumMap<>(places);
+    this.headingUnits = Map.copyOf(headingUnits);
+    this.rationale = rationale;
+  }
+
+  /** How a sentence names the record: by quantity, else by symbol, else by its value's cell. */
+  public String name() {
+    return text(Field.QUANTITY)
+        .or(() -> text(Field.SYMBOL))
+        .map(text -> "\"" + text + "\"")
+        .orElseGet(() -> "at " + valuePlace().place());
+  }
+
+  /** Where a part stands, if the table has a place for it. */
+  public Optional<CellAddress> place(Field field) {
+    return Optional.ofNullable(places.get(field));
+  }
+
+  /** Where a part stands, or the record's value where there is no place for the part. */
+  public CellAddress placeOrValue(Field field) {
+    return place(field).orElseGet(this::valuePlace);
+  }
+
+  private CellAddress valuePlace() {
+    return place(Field.VALUE).orElseGet(() -> places.values().iterator().next());
+  }
+
+  /** The cell of a part, if it holds something; an empty text counts as nothing. */
+  public Optional<Cell> cell(Field field) {
+    return place(field).filter(place -> !isBlank(place)).flatMap(workbook::at);
+  }
+
+  private boolean isBlank(CellAddress place) {
+    return evaluation.at(place) instanceof Outcome.Known known
+        && (known.value() instanceof Value.Blank
+            || known.value() instanceof Value.Text text && text.text().isBlank());
+  }
+
+  /** Whether a part is a formula. */
+  public boolean isFormula(Field field) {
+    return cell(field).map(Cell::content).filter(Content.Formula.class::isInstance).isPresent();
+  }
+
+  /** The text of a part. */
+  public Optional<String> text(Field field) {
+    return known(field)
+        .filter(Value.Text.class::isInstance)
+        .map(text -> ((Value.Text) text).text().strip())
+        .filter(text -> !text.isEmpty());
+  }
+
+  /** The number of a part and the unit beside it: a number, or a text such as 0,5 mm. */
+  public Optional<Amount> amount(Field field) {
+    return known(field).flatMap(Amount::of);
+  }
+
+  /** The number of a part. */
+  public Optional<Double> number(Field field) {
+    return amount(field).map(Amount::number);
+  }
+
+  private Optional<Value> known(Field field) {
+    return place(field)
+        .map(evaluation::at)
+        .filter(Outcome.Known.class::isInstance)
+        .map(outcome -> ((Outcome.Known) outcome).value());
+  }
+
+  /** The text in the result's cell that states a result, or the one in place of a bare value. */
+  public Optional<StatedResult> stated() {
+    return Stream.of(Field.RESULT, Field.VALUE)
+        .flatMap(field -> text(field).flatMap(shown -> stated(field, shown)).stream())
+        .findFirst();
+  }
+
+  private static Optional<StatedResult> stated(Field field, String shown) {
+    return RecordText.read(shown)
+        .filter(text -> text.uncertainty().isPresent())
+        .map(text -> new StatedResult(field, shown, text));
+  }
+
+  /** The uncertainty: of its own cell, else of the record text. */
+  public Optional<Double> uncertainty() {
+    return number(Field.UNCERTAINTY)
+        .or(() -> stated().flatMap(result -> result.text().uncertainty()).map(Number::doubleValue));
+  }
+
+  /** The unit: of its own cell, the heading, the value's or the result's text; empty for none. */
+  public String unit() {
+    return text(Field.UNIT)
+        .or(() -> Optional.ofNullable(headingUnits.get(Field.VALUE)))
+        .or(() -> amount(Field.VALUE).map(Amount::unit).filter(unit -> !unit.isEmpty()))
+        .or(() -> Optional.ofNullable(headingUnits.get(Field.UNCERTAINTY)))
+        .or(() -> stated().map(result -> result.text().unit()))
+        .orElse("");
+  }
+
+  /** The unit that a part's own cell or heading states; empty for none. */
+  public String unit(Field field) {
+    return amount(field)
+        .map(Amount::unit)
+        .filter(unit -> !unit.isEmpty())
+        .or(() -> Optional.ofNullable(headingUnits.get(field)))
+        .orElse("");
+  }
+
+  /** The contributions that are numbers, in the order of the fields. */
+  public Map<Field, Double> contributions() {
+    Map<Field, Double> contributions = new LinkedHashMap<>();
+    for (Field field : Field.CONTRIBUTIONS) {
+      number(field).ifPresent(number -> contributions.put(field, number));
+    }
+    return contributions;
+  }
+
+  /** Whether every contribution that holds something is a number, so that they can be added. */
+  public boolean contributionsAreNumbers() {
+    return Field.CONTRIBUTIONS.stream()
+        .allMatch(field -> cell(field).isEmpty() || number(field).isPresent());
+  }
+
+  /** The calls of one LAB function in all of the record's cells. */
+  public List<Call> calls(String function) {
+    return places.keySet().stream()
+        .flatMap(field -> cell(field).stream())
+        .flatMap(cell -> evaluation.calls(cell).stream())
+        .filter(call -> call.function().equals(function))
+        .toList();
+  }
+
+  /** The reading off a scale, if the record tells the division. */
+  public Optional<ScaleClaim> scale() {
+    return ScaleClaim.of(this);
+  }
+
+  /** The text that says why, if the record has a place for it. */
+  public Optional<Rationale> rationale() {
+    return rationale;
+  }
+
+  /** The quantity, the instrument and the rationale in one, for words that tell how it was done. */
+  public String wording() {
+    return String.join(
+        " ",
+        text(Field.QUANTITY).orElse(""),
+        text(Field.INSTRUMENT).orElse(""),
+        rationale.map(Rationale::text).orElse(""));
+  }
+
+  /** Whether the value is calculated from other cells that are values of records. */
+  public boolean isCalculatedFrom(Set<CellAddress> values) {
+    Set<CellAddress> seen = new HashSet<>();
+    List<Cell> open = new ArrayList<>(cell(Field.VALUE).stream().toList());
+    while (!open.isEmpty()) {
+      Cell cell = open.remove(open.size() - 1);
+      for (Cell precedent : evaluation.precedents(cell)) {
+        if (values.contains(precedent.address()) && !precedent.address().equals(valuePlace())) {
+          return true;
+        }
+        if (seen.add(precedent.address())) {
+          open.add(precedent);
+        }
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,82 @@
+package tenthmark.checker.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Sheet;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellRange;
+
+/**
+ * Rows between two columns that hold a rationale: nothing but text, which begins with the word or
+ * is one text of several words.
+ */
+final class RationaleRows {
+
+  private static final int WORDS = 4;
+
+  private final Evaluation evaluation;
+  private final Sheet sheet;
+  private final int left;
+  private final int right;
+
+  RationaleRows(Evaluation evaluation, Sheet sheet, int left, int right) {
+    this.evaluation = evaluation;
+    this.sheet = sheet;
+    this.left = left;
+    this.right = right;
+  }
+
+  boolean isAt(int row) {
+    List<Cell> cells = cells(row);
+    if (cells.isEmpty() || cells.stream().anyMatch(cell -> text(cell).isEmpty())) {
+      return false;
+    }
+    String first = text(cells.get(0)).orElse("");
+    return isLabelled(first) || cells.size() == 1 && first.split("\\s+").length >= WORDS;
+  }
+
+  /** The rationale in a row, without the word that labels it. */
+  Optional<Rationale> at(int row) {
+    if (!isAt(row)) {
+      return Optional.empty();
+    }
+    List<Cell> cells = cells(row);
+    List<String> texts = new ArrayList<>(cells.stream().flatMap(c -> text(c).stream()).toList());
+    if (isLabelled(texts.get(0))) {
+      texts.set(0, texts.get(0).replaceFirst("^\\p{L}+[\\s:.,-]*", ""));
+    }
+    return Optional.of(
+        new Rationale(cells.get(cells.size() - 1).address(), String.join(" ", texts).strip()));
+  }
+
+  /** The text of a cell, if its value is one. */
+  Optional<String> text(Cell cell) {
+    return evaluation.at(cell.address()) instanceof Outcome.Known known
+            && known.value() instanceof Value.Text text
+        ? Optional.of(text.text().strip())
+        : Optional.empty();
+  }
+
+  private static boolean isLabelled(String text) {
+    String word = text.split("[\\s:.,-]", 2)[0].toLowerCase(Locale.ROOT);
+    return Field.named(word).filter(field -> field == Field.RATIONALE).isPresent();
+  }
+
+  /** The cells that are not blank. */
+  private List<Cell> cells(int row) {
+    return sheet
+        .cells(new CellRange(sheet.name(), left, row, right, row))
+        .filter(cell -> !isBlank(cell))
+        .toList();
+  }
+
+  private boolean isBlank(Cell cell) {
+    return evaluation.at(cell.address()) instanceof Outcome.Known known
+        && known.value() instanceof Value.Blank;
+  }
+}

@@ -1,0 +1,80 @@
+package tenthmark.checker.record;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tenthmark.checker.evaluation.Call;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.recording.ScaleReading;
+import tenthmark.measurement.recording.Spacing;
+
+/**
+ * What a record says about a reading off a scale, in columns of its own or as arguments of
+ * LAB_READING.
+ *
+ * @param division smallest step marked, greater than zero
+ * @param spacing how far apart the marks are, if it is said in words
+ * @param fraction the part of a division that is judged, if it is said as a number
+ * @param ends number of positions read, if it is said
+ */
+public record ScaleClaim(
+    double division, Optional<Spacing> spacing, Optional<Double> fraction, Optional<Integer> ends) {
+
+  static Optional<ScaleClaim> of(MeasurementRecord record) {
+    List<Call> calls = record.calls("LAB_READING");
+    Optional<Call> call = calls.size() == 1 ? Optional.of(calls.get(0)) : Optional.empty();
+    Optional<Double> division =
+        record.number(Field.DIVISION).or(() -> call.flatMap(found -> number(found, 0)));
+    return division
+        .filter(size -> size > 0 && Double.isFinite(size))
+        .map(
+            size ->
+                new ScaleClaim(
+                    size,
+                    record.text(Field.SPACING).or(() -> text(call, 1)).flatMap(ScaleClaim::spacing),
+                    record.number(Field.SPACING).or(() -> call.flatMap(found -> number(found, 1))),
+                    record
+                        .number(Field.ENDS)
+                        .or(() -> call.flatMap(found -> number(found, 2)))
+                        .filter(ends -> ends >= 1 && ends == Math.rint(ends))
+                        .map(Double::intValue)));
+  }
+
+  private static Optional<Double> number(Call call, int index) {
+    return call.argument(index)
+        .flatMap(Call.Argument::value)
+        .filter(Value.Numeric.class::isInstance)
+        .map(value -> ((Value.Numeric) value).number());
+  }
+
+  private static Optional<String> text(Optional<Call> call, int index) {
+    return call.flatMap(found -> found.argument(index))
+        .flatMap(Call.Argument::value)
+        .filter(Value.Text.class::isInstance)
+        .map(value -> ((Value.Text) value).text());
+  }
+
+  private static Optional<Spacing> spacing(String word) {
+    return Arrays.stream(Spacing.values())
+        .filter(spacing -> spacing.name().equals(word.strip().toUpperCase(Locale.ROOT)))
+        .findFirst();
+  }
+
+  /**
+   * The readings that fit what is said under a convention: where the spacing is left open, one for
+   * each spacing.
+   *
+   * @param ends number of positions read
+   */
+  public List<ScaleReading> readings(Convention convention, int ends) {
+    return fraction
+        .map(List::of)
+        .or(() -> spacing.map(known -> List.of(convention.fraction(known))))
+        .orElseGet(() -> Arrays.stream(Spacing.values()).map(convention::fraction).toList())
+        .stream()
+        .map(part -> new ScaleReading(division, part, ends))
+        .toList();
+  }
+}

@@ -1,0 +1,13 @@
+package tenthmark.checker.rules;
+
+import tenthmark.measurement.formula.CellAddress;
+
+/**
+ * Something that a rule found in a workbook.
+ *
+ * @param rule whose finding it is; how to fix it stands there
+ * @param cell where; for a finding about the whole file the first cell that shows it
+ * @param found what stands there
+ * @param expected what should stand there and how that was computed
+ */
+public record Finding(RuleDeclaration rule, CellAddress cell, String found, String expected) {}

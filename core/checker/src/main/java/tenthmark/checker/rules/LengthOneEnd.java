@@ -1,0 +1,76 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.ScaleClaim;
+import tenthmark.measurement.recording.ScaleReading;
+
+/** A length whose reading uncertainty counts one end only. */
+@AutoService(Rule.class)
+public final class LengthOneEnd implements RecordRule {
+
+  private static final Set<String> UNITS =
+      Set.of("m", "dm", "cm", "mm", "µm", "μm", "um", "nm", "km", "in", "inch", "ft");
+
+  /** Readings of one position although the unit is one of length. */
+  private static final Pattern ONE_POSITION =
+      Pattern.compile(
+          "\\b(?:position|height above|level|displacement|calipers?|vernier|micrometer|dial)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "length-one-end",
+          Severity.WARNING,
+          "A length off a scale whose reading uncertainty counts one end.",
+          "A length has a zero end and a far end, and each is judged by eye.",
+          "Give 2 ends, as in =LAB_READING(division; spacing; 2); if one position was read, say so "
+              + "in the quantity (position, level, displacement).");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
+    Optional<ScaleClaim> scale = measurement.scale();
+    Optional<Field> claim =
+        List.of(Field.READING, Field.UNCERTAINTY).stream()
+            .filter(field -> measurement.number(field).isPresent())
+            .findFirst();
+    if (!isLength(measurement) || scale.isEmpty() || claim.isEmpty()) {
+      return Optional.empty();
+    }
+    List<ScaleReading> one = scale.get().readings(inspection.convention(), 1);
+    List<ScaleReading> two = scale.get().readings(inspection.convention(), 2);
+    double size = measurement.number(claim.get()).orElseThrow();
+    return fits(size, two) || !fits(size, one)
+        ? Optional.empty()
+        : Optional.of(
+            DECLARATION.finding(
+                measurement.placeOrValue(claim.get()),
+                "the length " + measurement.name() + " has " + Numbers.show(size) + " for one end",
+                expected(size)));
+  }
+
+  private static boolean fits(double size, List<ScaleReading> readings) {
+    return readings.stream()
+        .anyMatch(reading -> Numbers.agreesAsWritten(size, reading.uncertainty()));
+  }
+
+  private static String expected(double size) {
+    return Numbers.show(2 * size) + " for two ends (2 x " + Numbers.show(size) + ")";
+  }
+
+  /** Whether the record is of a length between two ends. */
+  static boolean isLength(MeasurementRecord measurement) {
+    return UNITS.contains(measurement.unit())
+        && !ONE_POSITION.matcher(measurement.wording()).find();
+  }
+}

@@ -1,0 +1,58 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+
+/** A formula that the checker cannot calculate, which is no fault. */
+@AutoService(Rule.class)
+public final class NotCheckable implements Rule {
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "not-checkable",
+          Severity.NOTE,
+          "A formula that the checker cannot calculate, with the reason.",
+          "The rules leave out this cell and all that depends on it.",
+          "Nothing need be done; look at the cell yourself.");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public List<Finding> check(Inspection inspection) {
+    return inspection
+        .formulas()
+        .filter(cell -> isOrigin(cell, inspection))
+        .map(cell -> finding(cell, inspection))
+        .toList();
+  }
+
+  private static boolean isOrigin(Cell cell, Inspection inspection) {
+    return inspection.evaluation().at(cell.address()) instanceof Outcome.NotCheckable unknown
+        && unknown.origin().equals(cell.address());
+  }
+
+  private static Finding finding(Cell cell, Inspection inspection) {
+    String reason = ((Outcome.NotCheckable) inspection.evaluation().at(cell.address())).reason();
+    long dependents =
+        inspection
+                .formulas()
+                .filter(
+                    other ->
+                        inspection.evaluation().at(other.address())
+                                instanceof Outcome.NotCheckable found
+                            && found.origin().equals(cell.address()))
+                .count()
+            - 1;
+    return DECLARATION.finding(
+        cell.address(),
+        reason + " (=" + ((Content.Formula) cell.content()).text() + ")",
+        "nothing: this is no fault"
+            + (dependents == 0 ? "" : "; cells that depend on it and are left out: " + dependents));
+  }
+}

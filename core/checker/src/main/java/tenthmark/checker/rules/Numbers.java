@@ -1,0 +1,43 @@
+package tenthmark.checker.rules;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import tenthmark.measurement.rounding.Decimals;
+import tenthmark.measurement.rounding.PowerOfTen;
+
+/** Numbers as findings compare and show them. */
+final class Numbers {
+
+  private static final double SAME = 1e-9;
+  private static final int DIGITS = 6;
+
+  private Numbers() {}
+
+  /** A number to at most six digits. */
+  static String show(double number) {
+    return PowerOfTen.show(Decimals.shortest(number), DIGITS);
+  }
+
+  /** Whether two numbers are the same but for the last bits. */
+  static boolean same(double one, double other) {
+    return one == other || Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
+  }
+
+  /**
+   * Whether a number that was written down by hand is the exact one or the exact one rounded to the
+   * digits written, of which at least one must be significant.
+   */
+  static boolean agreesAsWritten(double written, double exact) {
+    if (same(written, exact)) {
+      return true;
+    }
+    if (exact == 0 || written == 0) {
+      return false;
+    }
+    BigDecimal digits = Decimals.shortest(written);
+    BigDecimal target = Decimals.shortest(exact);
+    int firstDigit = target.precision() - target.scale() - 1;
+    return -digits.scale() <= firstDigit
+        && target.setScale(digits.scale(), RoundingMode.HALF_UP).compareTo(digits) == 0;
+  }
+}

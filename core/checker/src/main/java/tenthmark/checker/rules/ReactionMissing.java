@@ -1,0 +1,97 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.recording.HandTiming;
+
+/** A time taken by hand whose uncertainty leaves the reaction time out. */
+@AutoService(Rule.class)
+public final class ReactionMissing implements RecordRule {
+
+  private static final Map<String, Double> SECONDS =
+      Map.of("s", 1.0, "sec", 1.0, "ms", 1e-3, "min", 60.0, "h", 3600.0);
+
+  private static final Pattern BY_HAND =
+      Pattern.compile(
+          "\\bstop ?watch|\\b(?:hand[- ]?tim|timed by hand|by hand)", Pattern.CASE_INSENSITIVE);
+
+  private static final Set<String> NO = Set.of("no", "n", "false");
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "reaction-missing",
+          Severity.WARNING,
+          "A time taken by hand with a timing contribution smaller than the reaction time, or none.",
+          "Starting and stopping by hand is usually the largest contribution to a time.",
+          "Fill in the timing contribution, for instance with =LAB_HANDTIMED(cycles).");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
+    Double unit = SECONDS.get(measurement.unit());
+    if (unit == null || !isByHand(measurement) || includesReaction(measurement)) {
+      return Optional.empty();
+    }
+    int cycles =
+        measurement.number(Field.CYCLES).filter(n -> n >= 1).map(Double::intValue).orElse(1);
+    double reaction =
+        measurement
+            .number(Field.REACTION)
+            .filter(seconds -> seconds > 0)
+            .orElse(inspection.convention().reactionSeconds());
+    double expected = new HandTiming(cycles, reaction).uncertainty() / unit;
+    double timing = measurement.number(Field.TIMING).orElse(0.0);
+    boolean tooSmall =
+        timing < expected
+            && !Numbers.agreesAsWritten(timing, expected)
+            && measurement.cell(Field.CYCLES).isPresent();
+    return timing > 0 && !tooSmall
+        ? Optional.empty()
+        : Optional.of(
+            DECLARATION.finding(
+                measurement.placeOrValue(Field.TIMING),
+                "the timing contribution of the hand-timed record "
+                    + measurement.name()
+                    + " is "
+                    + (timing > 0 ? Numbers.show(timing) : "missing"),
+                expected(expected, reaction, cycles, measurement.unit())));
+  }
+
+  private static String expected(double size, double reaction, int cycles, String unit) {
+    return Numbers.show(size)
+        + " "
+        + unit
+        + " (reaction time "
+        + Numbers.show(reaction)
+        + " s / "
+        + cycles
+        + (cycles == 1 ? " cycle)" : " cycles)");
+  }
+
+  private static boolean isByHand(MeasurementRecord measurement) {
+    boolean flagged =
+        measurement.cell(Field.HAND_TIMING).isPresent()
+            && measurement.number(Field.HAND_TIMING).filter(flag -> flag == 0).isEmpty()
+            && measurement
+                .text(Field.HAND_TIMING)
+                .filter(text -> NO.contains(text.toLowerCase(Locale.ROOT)))
+                .isEmpty();
+    return flagged || BY_HAND.matcher(measurement.wording()).find();
+  }
+
+  private static boolean includesReaction(MeasurementRecord measurement) {
+    boolean unknown =
+        measurement.cell(Field.TIMING).isPresent() && measurement.number(Field.TIMING).isEmpty();
+    return unknown || !measurement.calls("LAB_HANDTIMED").isEmpty();
+  }
+}

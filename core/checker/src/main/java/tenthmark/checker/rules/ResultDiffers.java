@@ -1,0 +1,62 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.math.BigDecimal;
+import java.util.Optional;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.StatedResult;
+
+/** A stated result that is not the rounded value and uncertainty of its row. */
+@AutoService(Rule.class)
+public final class ResultDiffers implements RecordRule {
+
+  private static final double ROUNDING = 1e-6;
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "result-differs",
+          Severity.ERROR,
+          "A stated result whose value or uncertainty is not the one of its row, rounded.",
+          "The result is what others copy.",
+          "Let =LAB_RESULT(value; uncertainty; unit) write it from the cells of the row.");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
+    Optional<StatedResult> result =
+        measurement.stated().filter(stated -> stated.field() == Field.RESULT);
+    Optional<Double> value = measurement.number(Field.VALUE);
+    Optional<Double> uncertainty = measurement.number(Field.UNCERTAINTY).filter(size -> size > 0);
+    if (result.isEmpty() || value.isEmpty() || uncertainty.isEmpty()) {
+      return Optional.empty();
+    }
+    return fits(result.get(), value.get(), uncertainty.get())
+        ? Optional.empty()
+        : Optional.of(
+            DECLARATION.finding(
+                measurement.placeOrValue(Field.RESULT),
+                "the result of " + measurement.name() + " says " + result.get().shown(),
+                "the value "
+                    + Numbers.show(value.get())
+                    + " and the uncertainty "
+                    + Numbers.show(uncertainty.get())
+                    + " of the row, rounded"));
+  }
+
+  /** A value is off by at most half a step of its last digit, an uncertainty may be rounded up. */
+  private static boolean fits(StatedResult result, double value, double uncertainty) {
+    BigDecimal stated = result.text().uncertainty().orElseThrow();
+    return near(result.text().value(), value, 0.5)
+        && (result.isRelative() || near(stated, uncertainty, 1));
+  }
+
+  private static boolean near(BigDecimal written, double exact, double steps) {
+    double step = BigDecimal.ONE.scaleByPowerOfTen(-written.scale()).doubleValue();
+    return Math.abs(written.doubleValue() - exact) <= steps * step * (1 + ROUNDING);
+  }
+}

@@ -1,0 +1,82 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellAddress;
+
+/** A stored result that recalculation does not give. */
+@AutoService(Rule.class)
+public final class ResultStale implements Rule {
+
+  private static final Value UNKNOWN_NAME = new Value.Fault("#NAME?");
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "result-stale",
+          Severity.WARNING,
+          "A formula whose stored result is not what recalculation gives.",
+          "What the sheet shows does not follow from what is written in it.",
+          "Recalculate (Ctrl+Shift+F9 in Calc) and save again.");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public List<Finding> check(Inspection inspection) {
+    boolean withoutExtension = SavedWithoutExtension.isSo(inspection);
+    Set<Cell> stale =
+        inspection
+            .formulas()
+            .filter(
+                cell -> !withoutExtension || !inspection.evaluation().dependsOnLab(cell.address()))
+            .filter(cell -> isStale(cell, inspection.evaluation()))
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    Set<CellAddress> places = stale.stream().map(Cell::address).collect(Collectors.toSet());
+    return stale.stream()
+        .filter(cell -> isFirst(cell, places, inspection.evaluation()))
+        .map(cell -> finding(cell, inspection.evaluation()))
+        .toList();
+  }
+
+  private static boolean isStale(Cell cell, Evaluation evaluation) {
+    Optional<Value> stored = Evaluation.stored(cell.content());
+    return stored.isPresent()
+        && !stored.get().equals(UNKNOWN_NAME)
+        && !evaluation.changesByItself(cell.address())
+        && evaluation.at(cell.address()) instanceof Outcome.Known known
+        && !(known.value() instanceof Value.Fault)
+        && !same(stored.get(), known.value());
+  }
+
+  private static boolean same(Value stored, Value calculated) {
+    if (stored instanceof Value.Numeric one && calculated instanceof Value.Numeric other) {
+      return Numbers.same(one.number(), other.number())
+          || Math.abs(one.number() - other.number()) < 1e-12;
+    }
+    return stored.equals(calculated);
+  }
+
+  /** Cells that only follow another stale cell are not reported again. */
+  private static boolean isFirst(Cell cell, Set<CellAddress> stale, Evaluation evaluation) {
+    return evaluation.precedents(cell).stream().map(Cell::address).noneMatch(stale::contains);
+  }
+
+  private static Finding finding(Cell cell, Evaluation evaluation) {
+    Value calculated = ((Outcome.Known) evaluation.at(cell.address())).value();
+    return DECLARATION.finding(
+        cell.address(),
+        "the stored result " + Values.show(Evaluation.stored(cell.content()).orElseThrow()),
+        Values.show(calculated) + " (=" + ((Content.Formula) cell.content()).text() + ")");
+  }
+}

@@ -1,0 +1,31 @@
+package tenthmark.checker.rules;
+
+import java.util.regex.Pattern;
+import tenthmark.measurement.formula.CellAddress;
+
+/**
+ * All that is said once about a rule.
+ *
+ * @param id plain words with hyphens; frozen from the first release
+ * @param severity how grave its findings are
+ * @param looksFor what it looks for, one sentence
+ * @param why why that matters, one sentence
+ * @param fix how to put it right, one sentence
+ */
+public record RuleDeclaration(
+    String id, Severity severity, String looksFor, String why, String fix) {
+
+  private static final Pattern ID = Pattern.compile("[a-z]+(?:-[a-z]+)*");
+
+  /** Checks the id. */
+  public RuleDeclaration {
+    if (!ID.matcher(id).matches()) {
+      throw new IllegalArgumentException("not a rule id: " + id);
+    }
+  }
+
+  /** A finding of this rule. */
+  public Finding finding(CellAddress cell, String found, String expected) {
+    return new Finding(this, cell, found, expected);
+  }
+}

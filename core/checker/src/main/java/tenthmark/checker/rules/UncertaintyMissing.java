@@ -1,0 +1,37 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.Optional;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+
+/** A record without uncertainty. */
+@AutoService(Rule.class)
+public final class UncertaintyMissing implements RecordRule {
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "uncertainty-missing",
+          Severity.ERROR,
+          "A measured value without an uncertainty.",
+          "Without it nobody can tell how far the value can be trusted.",
+          "Fill in the contributions and their total, for instance with LAB_TOTAL.");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
+    boolean stated =
+        measurement.cell(Field.UNCERTAINTY).isPresent() || measurement.stated().isPresent();
+    return stated
+        ? Optional.empty()
+        : Optional.of(
+            DECLARATION.finding(
+                measurement.placeOrValue(Field.UNCERTAINTY),
+                "the record " + measurement.name() + " has no uncertainty",
+                "an uncertainty in the unit of the value"));
+  }
+}

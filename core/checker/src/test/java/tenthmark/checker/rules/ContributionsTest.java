@@ -1,0 +1,353 @@
+package tenthmark.checker.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static tenthmark.checker.rules.Findings.REASON;
+
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tenthmark.checker.workbook.Grid;
+
+class ContributionsTest {
+
+  @Nested
+  class TotalDiffers {
+
+    private static Grid total(Object reading, Object physical, Object total) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Reading", "Physical", "Uncertainty", "Rationale")
+          .row("Grip", 128, "mm", reading, physical, total, REASON);
+    }
+
+    @Test
+    void isFoundWithBothTotalsThatWouldDo() {
+      Finding finding = Findings.only(total(0.3, 0.4, 0.6));
+
+      assertThat(finding.cell().place()).isEqualTo("F2");
+      assertThat(finding.rule().id()).isEqualTo("total-differs");
+      assertThat(finding.found()).isEqualTo("the total of \"Grip\" is 0.6");
+      assertThat(finding.expected())
+          .isEqualTo("0.7 (straight: reading 0.3 + physical 0.4) or 0.5 (quadrature of the same)");
+    }
+
+    @Test
+    void isFoundWhereAFormulaLeavesOneOut() {
+      assertThat(Findings.in(total(0.5, 0.04, "=LAB_TOTAL(D2)")))
+          .containsExactly("F2 total-differs");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.3, 0.4, 0.7", "0.3, 0.4, 0.5", "0.5, 0.1, 0.51", "0.52, 0.03, 0.6"})
+    void isNotSaidOfEitherWayToCombineAndOfARoundedTotal(double one, double other, double total) {
+      assertThat(Findings.in(total(one, other, total))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"negligible", "-", "none", "0"})
+    void isNotSaidWhereAContributionIsNothing(String word) {
+      assertThat(Findings.in(total(0.3, word, 0.3))).isEmpty();
+    }
+
+    @Test
+    void isNotSaidWhereAContributionIsNoNumber() {
+      assertThat(Findings.in(total(0.3, "see below", 0.9))).isEmpty();
+    }
+
+    @Test
+    void isNotSaidWhereTheFormulaRounds() {
+      assertThat(Findings.in(total(0.32, 0.43, "=ROUND(D2+E2,1)"))).isEmpty();
+    }
+  }
+
+  @Nested
+  class ReadingDiffers {
+
+    private static Grid scale(Object division, Object spacing, Object ends, Object reading) {
+      return Grid.sheet("Records")
+          .row(
+              "Quantity",
+              "Value",
+              "Unit",
+              "Division",
+              "Spacing",
+              "Ends",
+              "Reading",
+              "Uncertainty",
+              "Rationale")
+          .row("Pressure", 6.2, "bar", division, spacing, ends, reading, "=G2", REASON);
+    }
+
+    // common practice, no source: a tenth between wide marks, a quarter between fine ones
+    @ParameterizedTest
+    @CsvSource({
+      "0.5, wide, 1, 0.1, '0.05 (division 0.5 x fraction 0.1 x ends 1)'",
+      "0.5, fine, 1, 0.05, '0.125 (division 0.5 x fraction 0.25 x ends 1)'",
+      "1, fine, 2, 0.25, '0.5 (division 1 x fraction 0.25 x ends 2)'",
+      "1, 0.5, 2, 0.5, '1 (division 1 x fraction 0.5 x ends 2)'"
+    })
+    void isFoundWithTheSizeThatFollows(
+        double division, String spacing, double ends, double reading, String expected) {
+      Object marks = spacing.equals("0.5") ? (Object) 0.5 : spacing;
+      Finding finding = Findings.only(scale(division, marks, ends, reading));
+
+      assertThat(finding.rule().id()).isEqualTo("reading-differs");
+      assertThat(finding.cell().place()).isEqualTo("G2");
+      assertThat(finding.expected()).isEqualTo(expected);
+    }
+
+    @Test
+    void isFoundWhereTheReadingIsLeftOut() {
+      assertThat(Findings.in(scale(0.5, "wide", 1, null))).contains("G2 reading-differs");
+    }
+
+    @Test
+    void isFoundWhereTheFunctionWasGivenAnotherDivision() {
+      assertThat(Findings.in(scale(0.5, "wide", 1, "=LAB_READING(1,\"wide\",1)")))
+          .containsExactly("G2 reading-differs");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "0.5, wide, 1, 0.05",
+      "0.5, WIDE, 1, 0.05",
+      "0.5, , 1, 0.05",
+      "0.5, , , 0.125",
+      "0.5, fine, 1, 0.13",
+      "0.5, fine, 1, 0.1"
+    })
+    void isNotSaidOfWhatFitsOrIsRounded(
+        double division, String spacing, Double ends, double reading) {
+      assertThat(Findings.in(scale(division, spacing, ends, reading))).isEmpty();
+    }
+
+    @Test
+    void isNotSaidWithoutADivision() {
+      assertThat(Findings.in(scale(null, "wide", 1, 0.3))).isEmpty();
+    }
+  }
+
+  @Nested
+  class LengthOneEnd {
+
+    private static Grid length(String quantity, String unit, Object reading) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Reading", "Uncertainty", "Rationale")
+          .row(quantity, 172.5, unit, reading, "=D2", REASON);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {"=LAB_READING(1,\"fine\")", "=LAB_READING(1,\"fine\",1)", "=LAB_READING(1)"})
+    void isFoundInTheArguments(String reading) {
+      assertThat(Findings.in(length("Crank arm", "mm", reading)))
+          .containsExactly("D2 length-one-end");
+    }
+
+    @Test
+    void isFoundInTheColumnsToo() {
+      Finding finding =
+          Findings.only(
+              Grid.sheet("Records")
+                  .row(
+                      "Quantity",
+                      "Value",
+                      "Unit",
+                      "Division",
+                      "Spacing",
+                      "Ends",
+                      "Reading",
+                      "Uncertainty",
+                      "Rationale")
+                  .row("Spoke", 291.3, "mm", 1, "fine", 1, 0.25, 0.25, REASON));
+
+      assertThat(finding.rule().id()).isEqualTo("length-one-end");
+      assertThat(finding.expected()).isEqualTo("0.5 for two ends (2 x 0.25)");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LAB_READING(1,\"fine\",2)",
+          "=2*LAB_READING(1,\"fine\")",
+          "=LAB_READING(1,\"fine\")*2"
+        })
+    void isNotSaidOfTwoEnds(String reading) {
+      assertThat(Findings.in(length("Crank arm", "mm", reading))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "Position of the brake lever, mm",
+      "Water level, mm",
+      "Tyre pressure, bar",
+      "Arm by vernier caliper, mm"
+    })
+    void isNotSaidOfOnePositionOrAnotherQuantity(String quantity, String unit) {
+      assertThat(Findings.in(length(quantity, unit, "=LAB_READING(1,\"fine\")"))).isEmpty();
+    }
+  }
+
+  @Nested
+  class DisplayReading {
+
+    private static Grid balance(String quantity, Object reading, Object instrument) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Reading", "Instrument", "Uncertainty", "Rationale")
+          .row(quantity, 6.41, "g", reading, instrument, "=D2+E2", REASON);
+    }
+
+    @Test
+    void isFoundBesideLabDisplay() {
+      Finding finding = Findings.only(balance("Spoke", 0.05, "=LAB_DISPLAY(0.01)"));
+
+      assertThat(finding.rule().id()).isEqualTo("display-reading");
+      assertThat(finding.cell().place()).isEqualTo("D2");
+      assertThat(finding.found())
+          .isEqualTo("a reading uncertainty of 0.05 for \"Spoke\", read off a digital display");
+    }
+
+    @Test
+    void isFoundWhereTheWordSaysSoOrAResolutionStands() {
+      assertThat(Findings.in(balance("Spoke on a digital balance", 0.05, 0.01)))
+          .containsExactly("D2 display-reading");
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Records")
+                      .row(
+                          "Quantity",
+                          "Value",
+                          "Unit",
+                          "Resolution",
+                          "Reading",
+                          "Uncertainty",
+                          "Rationale")
+                      .row("Spoke", 6.41, "g", 0.01, 0.05, 0.05, REASON)))
+          .containsExactly("E2 display-reading");
+    }
+
+    @Test
+    void isNotSaidOfNoReadingOrAScale() {
+      assertThat(Findings.in(balance("Spoke", 0, "=LAB_DISPLAY(0.01)"))).isEmpty();
+      assertThat(Findings.in(balance("Spoke on a beam balance", 0.05, 0.01))).isEmpty();
+    }
+  }
+
+  @Nested
+  class ReactionMissing {
+
+    private static Grid timed(String quantity, String unit, Object cycles, Object timing) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Cycles", "Timing", "Uncertainty", "Rationale")
+          .row(quantity, 12.4, unit, cycles, timing, 0.2, "Stopped as the valve passed the fork.");
+    }
+
+    @Test
+    void isFoundWhereAStopwatchHasNoTiming() {
+      Finding finding = Findings.only(timed("Wheel turns, stopwatch", "s", null, null));
+
+      assertThat(finding.rule().id()).isEqualTo("reaction-missing");
+      assertThat(finding.cell().place()).isEqualTo("E2");
+      assertThat(finding.expected()).isEqualTo("0.2 s (reaction time 0.2 s / 1 cycle)");
+    }
+
+    @Test
+    void isFoundWhereTheTimingIsSmallerThanTheReaction() {
+      assertThat(Findings.in(timed("Wheel, timed by hand", "s", 10, 0.001)))
+          .contains("E2 reaction-missing");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "'Wheel turns, stopwatch', s, 1, 0.2",
+      "'Wheel turns, stopwatch', ms, 1, 200",
+      "'Wheel turns, light gate', s, , ",
+      "'Cable fitted by hand', mm, , "
+    })
+    void isNotSaidWhereItIsThereOrNoHandTimed(
+        String quantity, String unit, Double cycles, Double timing) {
+      assertThat(Findings.in(timed(quantity, unit, cycles, timing)))
+          .doesNotContain("E2 reaction-missing");
+    }
+
+    @Test
+    void isNotSaidBesideLabHandtimed() {
+      assertThat(Findings.in(timed("Wheel, stopwatch", "s", null, "=LAB_HANDTIMED(1)"))).isEmpty();
+    }
+  }
+
+  @Nested
+  class UnitsMixed {
+
+    @Test
+    void isFoundInTheHeadings() {
+      Finding finding =
+          Findings.only(
+              Grid.sheet("Records")
+                  .row(
+                      "Quantity",
+                      "Value (cm)",
+                      "Reading (mm)",
+                      "Physical (cm)",
+                      "Total",
+                      "Rationale")
+                  .row("Arm", 17.25, 0.5, 0.1, 0.6, REASON));
+
+      assertThat(finding.rule().id()).isEqualTo("units-mixed");
+      assertThat(finding.cell().place()).isEqualTo("C2");
+      assertThat(finding.found()).isEqualTo("the record \"Arm\" mixes the units cm and mm");
+      assertThat(finding.expected()).isEqualTo("every contribution in cm");
+    }
+
+    @Test
+    void isFoundBesideTheNumbers() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Records")
+                      .row("Quantity", "Value", "Unit", "Reading", "Physical", "Total", "Rationale")
+                      .row("Arm", 17.25, "cm", "0.5 mm", 0.1, 0.6, REASON)))
+          .containsExactly("D2 units-mixed");
+    }
+
+    @Test
+    void isNotSaidOfOneUnitOrOfBareNumbers() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Records")
+                      .row(
+                          "Quantity",
+                          "Value (mm)",
+                          "Reading (mm)",
+                          "Physical",
+                          "Total",
+                          "Rationale")
+                      .row("Arm", 172.5, 0.5, "0.1 mm", 0.6, REASON)))
+          .isEmpty();
+    }
+  }
+
+  @Nested
+  class UncertaintyExceedsValue {
+
+    private static Grid offset(double value, double uncertainty) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+          .row("Zero offset", value, "mm", uncertainty, REASON);
+    }
+
+    @Test
+    void isOnlyANote() {
+      Finding finding = Findings.only(offset(0.2, 0.5));
+
+      assertThat(finding.rule().id()).isEqualTo("uncertainty-exceeds-value");
+      assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+    }
+
+    @Test
+    void isNotSaidOfZeroOrOfEqualSizes() {
+      assertThat(Findings.in(offset(0, 0.5))).isEmpty();
+      assertThat(Findings.in(offset(-0.5, 0.5))).isEmpty();
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package tenthmark.checker.rules;
+
+import java.util.List;
+import tenthmark.checker.workbook.Grid;
+import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.Catalogue;
+import tenthmark.measurement.recording.Convention;
+
+/** What the rules find in a workbook, as tests compare it. */
+final class Findings {
+
+  private static final Catalogue FUNCTIONS = Catalogue.load();
+  private static final RuleCatalogue RULES = RuleCatalogue.load();
+
+  /** The headings of the sample table; contributions stand in H to L, their total in M. */
+  static final Object[] HEADINGS = {
+    "Quantity",
+    "Symbol",
+    "Value",
+    "Unit",
+    "Division",
+    "Spacing",
+    "Ends",
+    "Reading",
+    "Physical",
+    "Instrument",
+    "Timing",
+    "Repeat",
+    "Uncertainty",
+    "Result"
+  };
+
+  static final String REASON = "Marks are fine, both ends judged by eye, edges sharp.";
+
+  private Findings() {}
+
+  /** A sheet with the headings of the sample table in row 1. */
+  static Grid table() {
+    return Grid.sheet("Records").row(HEADINGS);
+  }
+
+  static List<Finding> in(Workbook workbook) {
+    return RULES.check(Inspection.of(workbook, FUNCTIONS, Convention.BENCH));
+  }
+
+  /** Each finding as place and rule, such as {@code D2 unit-missing}. */
+  static List<String> in(Grid grid) {
+    return in(grid.workbook()).stream()
+        .map(finding -> finding.cell().place() + " " + finding.rule().id())
+        .toList();
+  }
+
+  /** The one finding of a workbook. */
+  static Finding only(Grid grid) {
+    List<Finding> findings = in(grid.workbook());
+    if (findings.size() != 1) {
+      throw new AssertionError("not one finding: " + findings);
+    }
+    return findings.get(0);
+  }
+}
