@@ -1,0 +1,63 @@
+package tenthmark.checker.cli;
+
+import java.io.Console;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command line of the checker. */
+@Command(
+    name = "tenthmark-checker",
+    description = {
+      "Checks lab workbooks for their measurement records: values, units, uncertainties,",
+      "rationales, digits and formulas. Files are only read, never changed.",
+      "",
+      "A teaching aid: not for calibration, safety or legal decisions."
+    },
+    subcommands = {CheckCommand.class, RulesCommand.class},
+    versionProvider = Version.class,
+    mixinStandardHelpOptions = true,
+    synopsisSubcommandLabel = "COMMAND",
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:no errors or warnings (notes do not count)",
+      "1:errors or warnings were found",
+      "2:a file could not be checked (the others were), or the command line is wrong"
+    })
+public final class Main {
+
+  /** A file could not be checked, or the command line is wrong. */
+  static final int FAILED = 2;
+
+  private Main() {}
+
+  /** Runs the checker and ends the program with its exit status. */
+  public static void main(String[] arguments) {
+    int status = commandLine(writer(System.out), writer(System.err)).execute(arguments);
+    System.exit(status);
+  }
+
+  static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    return new CommandLine(new Main())
+        .setOut(out)
+        .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(
+            (fault, command, parsed) -> {
+              command.getErr().println("tenthmark-checker failed: " + fault);
+              return FAILED;
+            });
+  }
+
+  /** UTF-8 into files and pipes; a terminal says itself what it can show. */
+  private static PrintWriter writer(OutputStream stream) {
+    Console console = System.console();
+    Charset shown = console == null ? StandardCharsets.UTF_8 : console.charset();
+    Charset charset = shown.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : shown;
+    return new PrintWriter(new OutputStreamWriter(stream, charset), true);
+  }
+}

@@ -1,0 +1,37 @@
+package tenthmark.checker.report;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import tenthmark.checker.rules.Finding;
+import tenthmark.checker.rules.Severity;
+
+/**
+ * What the checker says about one file.
+ *
+ * @param file as it was named
+ * @param problem why it could not be checked, in one line; empty if it was
+ * @param findings sheet by sheet, from top to bottom
+ */
+public record FileReport(Path file, Optional<String> problem, List<Finding> findings) {
+
+  /** Copies the findings. */
+  public FileReport {
+    findings = List.copyOf(findings);
+  }
+
+  /** The report on a file that was checked. */
+  public static FileReport checked(Path file, List<Finding> findings) {
+    return new FileReport(file, Optional.empty(), findings);
+  }
+
+  /** The report on a file that could not be checked. */
+  public static FileReport unchecked(Path file, String problem) {
+    return new FileReport(file, Optional.of(problem), List.of());
+  }
+
+  /** How many findings have a severity. */
+  public long count(Severity severity) {
+    return findings.stream().filter(finding -> finding.rule().severity() == severity).count();
+  }
+}

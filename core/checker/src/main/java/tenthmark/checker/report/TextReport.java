@@ -1,0 +1,73 @@
+package tenthmark.checker.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import tenthmark.checker.rules.Finding;
+import tenthmark.checker.rules.Severity;
+
+/** Plain text: one line for each finding and each file that could not be checked. */
+public final class TextReport {
+
+  private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]+");
+
+  private TextReport() {}
+
+  /** The lines about a file's findings; none for a file without any. */
+  public static List<String> lines(FileReport report) {
+    return report.findings().stream().map(finding -> line(report, finding)).toList();
+  }
+
+  private static String line(FileReport report, Finding finding) {
+    return oneLine(
+        report.file()
+            + ": "
+            + finding.cell()
+            + ": "
+            + word(finding.rule().severity())
+            + " "
+            + finding.rule().id()
+            + ": "
+            + finding.found()
+            + "; expected: "
+            + finding.expected()
+            + "; to fix: "
+            + finding.rule().fix());
+  }
+
+  /** The line about a file that could not be checked. */
+  public static String failure(FileReport report) {
+    return oneLine(report.file() + ": cannot be checked: " + report.problem().orElseThrow());
+  }
+
+  /** One line about all files. */
+  public static String summary(List<FileReport> reports) {
+    long checked = reports.stream().filter(report -> report.problem().isEmpty()).count();
+    StringBuilder summary = new StringBuilder(counted(checked, "file")).append(" checked");
+    for (Severity severity : Severity.values()) {
+      summary.append(", ").append(counted(count(reports, severity), word(severity)));
+    }
+    long failed = reports.size() - checked;
+    return failed == 0
+        ? summary.toString()
+        : summary.append(", ").append(failed).append(" could not be checked").toString();
+  }
+
+  private static long count(List<FileReport> reports, Severity severity) {
+    return reports.stream().mapToLong(report -> report.count(severity)).sum();
+  }
+
+  private static String counted(long count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
+  }
+
+  /** The word for a severity. */
+  public static String word(Severity severity) {
+    return severity.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Line ends and control characters in a student's text must not forge lines or colours. */
+  private static String oneLine(String text) {
+    return CONTROL.matcher(text).replaceAll(" ");
+  }
+}

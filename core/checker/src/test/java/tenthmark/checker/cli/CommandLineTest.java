@@ -1,0 +1,231 @@
+package tenthmark.checker.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.workbook.Grid;
+
+/** Students and numbers are invented. */
+class CommandLineTest {
+
+  @TempDir Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(Object... arguments) {
+    return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
+        .execute(Arrays.stream(arguments).map(Object::toString).toArray(String[]::new));
+  }
+
+  private static Grid table() {
+    return Grid.sheet("Records").row("Quantity", "Value", "Unit", "Uncertainty", "Rationale");
+  }
+
+  private Path good(String name) {
+    return table()
+        .row("Crank arm", 172.5, "mm", 0.5, "Fine marks, two ends.")
+        .xlsx(folder.resolve(name));
+  }
+
+  private Path faulty(String name) {
+    return table()
+        .row("Crank arm", 172.5, null, 0.5, "Fine marks, two ends.")
+        .xlsx(folder.resolve(name));
+  }
+
+  private Path noted(String name) {
+    return table()
+        .row("Zero offset", 0.1, "mm", 0.5, "Fine marks, two ends.")
+        .xlsx(folder.resolve(name));
+  }
+
+  @Nested
+  class ExitStatus {
+
+    @Test
+    void isZeroForACleanFileAndForNotesAlone() {
+      assertThat(run("check", good("good.xlsx"))).isZero();
+      assertThat(run("check", noted("noted.xlsx"))).isZero();
+      assertThat(out.toString()).contains("note uncertainty-exceeds-value");
+      assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void isOneForFindings() {
+      assertThat(run("check", faulty("ada.xlsx"))).isEqualTo(1);
+    }
+
+    @Test
+    void isTwoWhereAFileCouldNotBeCheckedAndTheOthersAreChecked() throws Exception {
+      Path text = Files.writeString(folder.resolve("b.xlsx"), "no workbook");
+
+      assertThat(run("check", text, folder.resolve("none.ods"), faulty("c.xlsx"))).isEqualTo(2);
+
+      assertThat(err.toString().lines())
+          .containsExactly(
+              text
+                  + ": cannot be checked: not a workbook: its content is neither .xlsx, .xlsm,"
+                  + " .xls nor .ods",
+              folder.resolve("none.ods") + ": cannot be checked: no such file or folder");
+      assertThat(out.toString()).contains("c.xlsx: Records.C2: error unit-missing");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"check", "check --format xml a.ods", "polish a.ods", ""})
+    void isTwoForAWrongCommandLine(String arguments) {
+      assertThat(run((Object[]) arguments.split(" "))).isEqualTo(2);
+      assertThat(err.toString()).isNotBlank();
+    }
+
+    @Test
+    void isWrittenInTheHelp() {
+      assertThat(run("check", "--help")).isZero();
+      assertThat(out.toString())
+          .contains("FILES|FOLDERS", "--format", "Exit status:", "could not be checked");
+    }
+  }
+
+  @Nested
+  class PlainText {
+
+    @Test
+    void isOneLineForEachFindingAndASummary() {
+      Path file = faulty("ada.xlsx");
+
+      run("check", file);
+
+      assertThat(out.toString().lines())
+          .containsExactly(
+              file
+                  + ": Records.C2: error unit-missing: the record \"Crank arm\" has no unit;"
+                  + " expected: a unit such as mm, or 1 for a quantity without dimension; to fix:"
+                  + " Write the unit; for a quantity without dimension write 1.",
+              "1 file checked, 1 error, 0 warnings, 0 notes");
+    }
+
+    @Test
+    void staysOneLineWhateverAStudentTypes() {
+      Path file =
+          table()
+              .row("Arm\nother.ods: fine\u001b[31m", 172.5, null, 0.5, "Fine marks.")
+              .xlsx(folder.resolve("a.xlsx"));
+
+      run("check", file);
+
+      assertThat(out.toString().lines()).hasSize(2);
+      assertThat(out.toString()).doesNotContain("\u001b");
+    }
+  }
+
+  @Nested
+  class Json {
+
+    @Test
+    void holdsFilesAndFindings() throws Exception {
+      Path faulty = faulty("ada.xlsx");
+      Path missing = folder.resolve("none.ods");
+
+      assertThat(run("check", "--format", "json", faulty, missing)).isEqualTo(2);
+
+      JsonNode files = new ObjectMapper().readTree(out.toString()).get("files");
+      JsonNode finding = files.get(0).get("findings").get(0);
+      assertThat(files.get(0).get("file").asText()).isEqualTo(faulty.toString());
+      assertThat(files.get(0).get("checked").asBoolean()).isTrue();
+      assertThat(finding.get("rule").asText()).isEqualTo("unit-missing");
+      assertThat(finding.get("severity").asText()).isEqualTo("error");
+      assertThat(finding.get("sheet").asText()).isEqualTo("Records");
+      assertThat(finding.get("cell").asText()).isEqualTo("C2");
+      assertThat(finding.get("fix").asText()).isNotBlank();
+      assertThat(files.get(1).get("checked").asBoolean()).isFalse();
+      assertThat(files.get(1).get("problem").asText()).isEqualTo("no such file or folder");
+    }
+  }
+
+  @Nested
+  class Folders {
+
+    @Test
+    void areSearchedInOrderWithoutLockFiles() throws Exception {
+      Files.createDirectories(folder.resolve("group 2"));
+      faulty("group 2/ben.xlsx");
+      faulty("ada.XLSX");
+      Files.writeString(folder.resolve("~$ada.xlsx"), "lock");
+      Files.writeString(folder.resolve(".~lock.ada.xlsx#"), "lock");
+      Files.writeString(folder.resolve("notes.txt"), "notes");
+
+      assertThat(run("check", folder)).isEqualTo(1);
+
+      assertThat(out.toString().lines().map(line -> line.split(": ")[0]))
+          .containsExactly(
+              folder.resolve("ada.XLSX").toString(),
+              folder.resolve("group 2/ben.xlsx").toString(),
+              "2 files checked, 2 errors, 0 warnings, 0 notes");
+    }
+
+    @Test
+    void withoutAWorkbookAreSaidToBe() {
+      assertThat(run("check", folder)).isEqualTo(2);
+      assertThat(err.toString().strip())
+          .isEqualTo(folder + ": cannot be checked: there is no workbook in this folder");
+    }
+  }
+
+  @Nested
+  class OriginalFiles {
+
+    @Test
+    void areNeverChanged() throws Exception {
+      for (String name :
+          new String[] {"good.ods", "good.xlsx", "native-formulas.xls", "native-formulas.ods"}) {
+        Files.copy(Path.of("src/test/resources/saved-by-calc", name), folder.resolve(name));
+      }
+      Files.writeString(folder.resolve("damaged.xlsx"), "PK\u0003\u0004 and no more");
+      String before = hashes();
+
+      run("check", folder);
+
+      assertThat(hashes()).isEqualTo(before);
+    }
+
+    private String hashes() throws Exception {
+      StringBuilder hashes = new StringBuilder();
+      try (Stream<Path> files = Files.list(folder)) {
+        for (Path file : files.sorted().toList()) {
+          byte[] hash = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+          hashes.append(file).append(' ').append(HexFormat.of().formatHex(hash)).append('\n');
+        }
+      }
+      return hashes.toString();
+    }
+  }
+
+  @Test
+  void rulesPrintsEveryRule() {
+    assertThat(run("rules")).isZero();
+    RuleCatalogue.load()
+        .rules()
+        .forEach(rule -> assertThat(out.toString()).contains(rule.declaration().id() + " ("));
+  }
+
+  @Test
+  void versionNamesTheProgram() {
+    assertThat(run("--version")).isZero();
+    assertThat(out.toString()).startsWith("tenthmark-checker ");
+  }
+}

@@ -1,0 +1,56 @@
+package tenthmark.checker.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The packaged program as a user starts it. */
+class RunnableJarIT {
+
+  private static final Path JAR = Path.of("target/tenthmark-checker.jar");
+
+  @TempDir Path folder;
+
+  @Test
+  void isSmallerThanFortyMegabytes() throws Exception {
+    assertThat(Files.size(JAR)).isLessThan(40_000_000);
+  }
+
+  @Test
+  void checksEveryFormatAndLogsNothing() throws Exception {
+    Process process = start("check", "src/test/resources/saved-by-calc");
+
+    assertThat(process.waitFor()).isEqualTo(1);
+    assertThat(Files.readString(folder.resolve("err"))).isEmpty();
+    assertThat(Files.readString(folder.resolve("out"), StandardCharsets.UTF_8))
+        .contains("good.ods: Sheet1.E5: error error-cell", "7 files checked");
+  }
+
+  @Test
+  void carriesAllFunctionsAndRules() throws Exception {
+    Process process = start("rules");
+
+    assertThat(process.waitFor()).isZero();
+    assertThat(Files.readString(folder.resolve("out"))).contains("total-differs", "unit-missing");
+  }
+
+  private Process start(String... arguments) throws Exception {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-jar",
+                JAR.toString()));
+    command.addAll(List.of(arguments));
+    return new ProcessBuilder(command)
+        .redirectOutput(folder.resolve("out").toFile())
+        .redirectError(folder.resolve("err").toFile())
+        .start();
+  }
+}
