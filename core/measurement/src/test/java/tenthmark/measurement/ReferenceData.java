@@ -17,16 +17,19 @@ public final class ReferenceData {
 
   /** The rows of numbers below the heading of a file under {@code /reference}. */
   public static List<double[]> rows(String file) {
+    return lines(file).stream()
+        .map(line -> Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray())
+        .toList();
+  }
+
+  /** The lines below the heading of a file under {@code /reference}. */
+  public static List<String> lines(String file) {
     try (BufferedReader reader =
         new BufferedReader(
             new InputStreamReader(
                 ReferenceData.class.getResourceAsStream("/reference/" + file),
                 StandardCharsets.UTF_8))) {
-      return reader
-          .lines()
-          .skip(1)
-          .map(line -> Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray())
-          .toList();
+      return reader.lines().skip(1).toList();
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }

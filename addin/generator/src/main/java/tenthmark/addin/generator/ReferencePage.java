@@ -125,7 +125,7 @@ final class ReferencePage {
     if (parameter.isRepeated()) {
       return ", once or more";
     }
-    return parameter.isOptional() ? ", optional" : "";
+    return parameter.mayBeBlank() ? ", optional" : "";
   }
 
   private static String example(Example example) {

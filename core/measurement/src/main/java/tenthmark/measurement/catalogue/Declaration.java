@@ -84,6 +84,6 @@ public record Declaration(
     if (parameter.isRepeated()) {
       return parameter.name() + "; ...";
     }
-    return parameter.isOptional() ? "[" + parameter.name() + "]" : parameter.name();
+    return parameter.mayBeBlank() ? "[" + parameter.name() + "]" : parameter.name();
   }
 }

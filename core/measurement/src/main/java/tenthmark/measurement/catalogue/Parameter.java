@@ -20,15 +20,21 @@ public final class Parameter<T> {
   private final String description;
   private final Kind<T> kind;
   private final Optional<T> fallback;
-  private final boolean optional;
+  private final Need need;
   private final boolean repeated;
+
+  private enum Need {
+    GIVEN,
+    PLACE_KEPT,
+    LEFT_OUT
+  }
 
   private Parameter(
       String name,
       String description,
       Kind<T> kind,
       Optional<T> fallback,
-      boolean optional,
+      Need need,
       boolean repeated) {
     if (!NAME.matcher(name).matches()) {
       throw new IllegalArgumentException("not a parameter name: " + name);
@@ -37,29 +43,37 @@ public final class Parameter<T> {
     this.description = description;
     this.kind = kind;
     this.fallback = fallback;
-    this.optional = optional;
+    this.need = need;
     this.repeated = repeated;
   }
 
   /** A parameter that must be given. */
   public static <T> Parameter<T> required(String name, String description, Kind<T> kind) {
-    return new Parameter<>(name, description, kind, Optional.empty(), false, false);
+    return new Parameter<>(name, description, kind, Optional.empty(), Need.GIVEN, false);
   }
 
   /** A parameter that may be left out or blank, with the value it then has. */
   public static <T> Parameter<T> optional(
       String name, String description, Kind<T> kind, T fallback) {
-    return new Parameter<>(name, description, kind, Optional.of(fallback), true, false);
+    return new Parameter<>(name, description, kind, Optional.of(fallback), Need.LEFT_OUT, false);
   }
 
   /** A parameter that may be left out or blank and then has no value. */
   public static <T> Parameter<T> optional(String name, String description, Kind<T> kind) {
-    return new Parameter<>(name, description, kind, Optional.empty(), true, false);
+    return new Parameter<>(name, description, kind, Optional.empty(), Need.LEFT_OUT, false);
+  }
+
+  /**
+   * A parameter before required ones that may be blank and then has no value; its place is kept
+   * between two semicolons.
+   */
+  public static <T> Parameter<T> blankable(String name, String description, Kind<T> kind) {
+    return new Parameter<>(name, description, kind, Optional.empty(), Need.PLACE_KEPT, false);
   }
 
   /** A last parameter that must be given once and may be given any number of times. */
   public static <T> Parameter<T> repeated(String name, String description, Kind<T> kind) {
-    return new Parameter<>(name, description, kind, Optional.empty(), false, true);
+    return new Parameter<>(name, description, kind, Optional.empty(), Need.GIVEN, true);
   }
 
   /** One lower-case word. */
@@ -82,9 +96,14 @@ public final class Parameter<T> {
     return kind.form();
   }
 
-  /** Whether it may be left out. */
+  /** Whether it may be left out, its place with it. */
   public boolean isOptional() {
-    return optional;
+    return need == Need.LEFT_OUT;
+  }
+
+  /** Whether it may be blank. */
+  public boolean mayBeBlank() {
+    return need != Need.GIVEN;
   }
 
   /** Whether it may be given more than once. */
@@ -95,7 +114,7 @@ public final class Parameter<T> {
   /** The value of an argument for this parameter; empty only where there is no default. */
   Optional<T> read(Value given) {
     Value value = form() == Kind.Form.TEXT && ZERO.equals(given) ? Value.BLANK : given;
-    if (value instanceof Value.Blank && optional) {
+    if (value instanceof Value.Blank && mayBeBlank()) {
       return fallback;
     }
     return Optional.of(kind.read(new Argument(name, value, kind.allowed())));

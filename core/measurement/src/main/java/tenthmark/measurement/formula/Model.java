@@ -38,12 +38,22 @@ public interface Model {
    * @throws FormulaException if either is not defined there
    */
   default Linearised linearised(double... inputs) {
+    return linearisedAfter(0, inputs);
+  }
+
+  /**
+   * The result at one point with its exact derivatives along the inputs after the first few, which
+   * are constants: they need no derivative there.
+   *
+   * @throws FormulaException if the result or a derivative is not defined there
+   */
+  default Linearised linearisedAfter(int constants, double... inputs) {
     Slopes slopes = new Slopes();
     List<Slopes.Traced> point = new ArrayList<>(inputs.length);
-    for (double input : inputs) {
-      point.add(slopes.input(input));
+    for (int i = 0; i < inputs.length; i++) {
+      point.add(i < constants ? slopes.constant(inputs[i]) : slopes.input(inputs[i]));
     }
-    return slopes.linearised(evaluate(slopes, point), point);
+    return slopes.linearised(evaluate(slopes, point), point.subList(constants, inputs.length));
   }
 
   /**

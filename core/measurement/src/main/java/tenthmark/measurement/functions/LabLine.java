@@ -1,6 +1,7 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
+import java.util.OptionalDouble;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
@@ -43,15 +44,14 @@ public final class LabLine implements WorksheetFunction {
         .with("slope uncertainty", line.slopeUncertainty())
         .with("intercept uncertainty", line.interceptUncertainty())
         .with("correlation of slope and intercept", line.correlation())
-        .with("chi-squared", chiSquared(line))
+        .with("chi-squared", shown(line.chiSquared(), "needs ux or uy"))
         .with("degrees of freedom", line.freedom())
         .with("residual standard deviation", line.residualDeviation())
         .table();
   }
 
-  private static Value chiSquared(Line line) {
-    return line.chiSquared().isPresent()
-        ? Value.of(line.chiSquared().getAsDouble())
-        : Value.of("needs ux or uy");
+  /** Chi-squared as a cell shows it, or what it takes. */
+  static Value shown(OptionalDouble chiSquared, String needed) {
+    return chiSquared.isPresent() ? Value.of(chiSquared.getAsDouble()) : Value.of(needed);
   }
 }

@@ -67,7 +67,8 @@ final class LineParameters {
           List.of(8.0, 11.8),
           List.of(10.0, 15.1));
 
-  private static final List<OptionalDouble> NONE = List.of(OptionalDouble.of(0));
+  /** For points without an uncertainty. */
+  static final List<OptionalDouble> NONE = List.of(OptionalDouble.of(0));
 
   private LineParameters() {}
 
@@ -104,7 +105,7 @@ final class LineParameters {
             .with(Y.name(), arguments.get(Y))
             .withEach(UX.name(), ux)
             .withEach(UY.name(), uy)
-            .atLeast(fewest, "a line")
+            .atLeast(fewest, "the fit")
             .stream()
             .map(row -> new Point(row[0], row[1], row[2], row[3]))
             .toList();

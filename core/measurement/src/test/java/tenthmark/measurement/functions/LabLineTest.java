@@ -167,7 +167,7 @@ class LabLineTest {
       assertThat(sentence(call("LAB_STEEPSHALLOW", X, Y, 0, -1)))
           .contains("uy (row 1) is -1; it must be a number, zero or greater");
       assertThat(sentence(call("LAB_STEEPSHALLOW", column(1), column(2), 0, 1)))
-          .contains("x, y have 1 row without a blank cell; a line needs at least 2");
+          .contains("x, y have 1 row without a blank cell; the fit needs at least 2");
     }
   }
 
@@ -201,7 +201,7 @@ class LabLineTest {
     @Test
     void mustMakeALine() {
       assertThat(fault("LAB_SLOPE", column(1, 2, null), column(1, 2, 3)))
-          .isEqualTo("LAB_SLOPE: x, y have 2 rows without a blank cell; a line needs at least 3.");
+          .isEqualTo("LAB_SLOPE: x, y have 2 rows without a blank cell; the fit needs at least 3.");
       assertThat(fault("LAB_SLOPE", column(2, 2, 2), column(1, 2, 3)))
           .isEqualTo("LAB_SLOPE: every x is equal; a slope needs at least two different x.");
       assertThat(fault("LAB_SLOPE", column(0, 0), column(1, 2), null, null, "yes"))
