@@ -11,14 +11,22 @@ import com.sun.star.lang.IndexOutOfBoundsException;
 import com.sun.star.lang.WrappedTargetException;
 import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import tenthmark.measurement.formula.CellAddress;
@@ -27,11 +35,18 @@ import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
 
-/** The cells of a document that is open in Calc, read anew at each call. */
+/**
+ * The cells of a document that is open in Calc, as one call of a function sees them. Each call
+ * makes its own, so that nothing outlives the recalculation.
+ */
 final class OfficeCells implements Cells {
+
+  /** From so many rows or columns on, a range is cut to the part of the sheet that is used. */
+  private static final int LARGE = 1_000;
 
   private final XNameAccess sheets;
   private final XPropertySet document;
+  private final Map<String, Optional<XSpreadsheet>> byName = new HashMap<>();
 
   private OfficeCells(XPropertySet document) {
     this.document = document;
@@ -63,6 +78,71 @@ final class OfficeCells implements Cells {
   }
 
   @Override
+  public List<List<CellContent>> rows(CellRange range) {
+    return sheet(range.sheet())
+        .map(sheet -> rows(used(range, sheet), sheet))
+        .orElseGet(() -> Cells.super.rows(range));
+  }
+
+  private List<List<CellContent>> rows(CellRange range, XSpreadsheet sheet) {
+    if (range.bottom() < range.top() || range.right() < range.left()) {
+      return List.of();
+    }
+    XCellRange cells = at(range, sheet);
+    String[][] formulas = queryInterface(XCellRangeFormula.class, cells).getFormulaArray();
+    Object[][] values = queryInterface(XCellRangeData.class, cells).getDataArray();
+    List<List<CellContent>> rows = new ArrayList<>(formulas.length);
+    for (int row = 0; row < formulas.length; row++) {
+      List<CellContent> contents = new ArrayList<>(formulas[row].length);
+      for (int column = 0; column < formulas[row].length; column++) {
+        CellAddress place =
+            new CellAddress(range.sheet(), range.left() + column, range.top() + row);
+        contents.add(
+            content(formulas[row][column], values[row][column]).orElseGet(() -> at(place)));
+      }
+      rows.add(contents);
+    }
+    return rows;
+  }
+
+  /** What a cell holds, unless it is a text that reads like its own formula. */
+  private static Optional<CellContent> content(String formula, Object value) {
+    if (formula.startsWith("=") || formula.startsWith("{=")) {
+      return formula.equals(value)
+          ? Optional.empty()
+          : Optional.of(new CellContent.Formula(formula));
+    }
+    if (value instanceof Double number) {
+      return Optional.of(new CellContent.Number(number));
+    }
+    String text = (String) value;
+    return Optional.of(text.isEmpty() ? new CellContent.Empty() : new CellContent.Text(text));
+  }
+
+  private static CellRange used(CellRange range, XSpreadsheet sheet) {
+    if (range.bottom() - range.top() < LARGE && range.right() - range.left() < LARGE) {
+      return range;
+    }
+    XSheetCellCursor cursor = sheet.createCursor();
+    queryInterface(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
+    CellRangeAddress end = queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
+    return new CellRange(
+        range.sheet(),
+        range.left(),
+        range.top(),
+        Math.min(range.right(), end.EndColumn),
+        Math.min(range.bottom(), end.EndRow));
+  }
+
+  private static XCellRange at(CellRange range, XSpreadsheet sheet) {
+    try {
+      return sheet.getCellRangeByPosition(range.left(), range.top(), range.right(), range.bottom());
+    } catch (IndexOutOfBoundsException outside) {
+      throw new IllegalArgumentException(range + " is outside the sheet", outside);
+    }
+  }
+
+  @Override
   public OptionalDouble shown(CellAddress address) {
     return cell(address)
         .filter(cell -> cell.getError() == 0 && isNumber(cell))
@@ -80,10 +160,25 @@ final class OfficeCells implements Cells {
   }
 
   private Optional<XCell> cell(CellAddress address) {
+    return sheet(address.sheet()).flatMap(sheet -> cell(address, sheet));
+  }
+
+  private static Optional<XCell> cell(CellAddress address, XSpreadsheet sheet) {
     try {
-      XSpreadsheet sheet = queryInterface(XSpreadsheet.class, sheets.getByName(address.sheet()));
       return Optional.of(sheet.getCellByPosition(address.column(), address.row()));
-    } catch (NoSuchElementException | IndexOutOfBoundsException outside) {
+    } catch (IndexOutOfBoundsException outside) {
+      return Optional.empty();
+    }
+  }
+
+  private Optional<XSpreadsheet> sheet(String name) {
+    return byName.computeIfAbsent(name, this::findSheet);
+  }
+
+  private Optional<XSpreadsheet> findSheet(String name) {
+    try {
+      return Optional.of(queryInterface(XSpreadsheet.class, sheets.getByName(name)));
+    } catch (NoSuchElementException unknown) {
       return Optional.empty();
     } catch (WrappedTargetException failure) {
       throw new IllegalStateException(failure);
@@ -105,14 +200,9 @@ final class OfficeCells implements Cells {
 
   @Override
   public Optional<CellRange> named(String name, String sheet) {
-    try {
-      XPropertySet properties = queryInterface(XPropertySet.class, sheets.getByName(sheet));
-      return named(name, properties).or(() -> named(name, document));
-    } catch (NoSuchElementException outside) {
-      return Optional.empty();
-    } catch (WrappedTargetException failure) {
-      throw new IllegalStateException(failure);
-    }
+    return sheet(sheet)
+        .flatMap(owner -> named(name, queryInterface(XPropertySet.class, owner)))
+        .or(() -> named(name, document));
   }
 
   private Optional<CellRange> named(String name, XPropertySet owner) {

@@ -47,9 +47,9 @@ class EveryFunctionIT {
   private static final int DIGITS_OF_DOUBLE = 17;
 
   private static final String EXAMPLE = "K1";
-  private static final String EXAMPLE_TABLE = "K1:V20";
+  private static final String EXAMPLE_TABLE = "K1:P12";
 
-  private static final String CALLS = "J1:V30";
+  private static final String CALLS = "J1:P30";
 
   private static final String ERROR_CELL = "H30";
   private static final String TEXT_CELL = "H31";

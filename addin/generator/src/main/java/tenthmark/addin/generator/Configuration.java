@@ -62,7 +62,14 @@ final class Configuration {
         .formatted(
             parameter.name(),
             text("DisplayName", parameter.name()),
-            text("Description", parameter.description()));
+            text("Description", description(parameter)));
+  }
+
+  /** Calc calls every argument optional whose type is any, so the text must tell. */
+  private static String description(Parameter<?> parameter) {
+    return parameter.isOptional()
+        ? parameter.description()
+        : parameter.description() + " Must be given.";
   }
 
   private static String text(String property, String text) {

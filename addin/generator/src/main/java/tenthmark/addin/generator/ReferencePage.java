@@ -46,6 +46,8 @@ final class ReferencePage {
         <li>Calc hands over a blank cell that stands alone, such as A3, as the number 0; written \
         as a range, A3:A3, it stays blank. Blank cells inside a range are always seen as \
         blank.</li>
+        <li>With the option to use English function names on, LibreOffice 7.4 takes the full \
+        names only, such as TENTHMARK.LAB.READING. Files are the same with and without it.</li>
         </ul>
         <nav>
         %s\

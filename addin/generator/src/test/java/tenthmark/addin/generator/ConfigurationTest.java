@@ -28,7 +28,9 @@ class ConfigurationTest {
     for (Parameter<?> parameter : declaration.parameters()) {
       Element node = node(parameters, parameter.name());
       assertThat(property(node, "DisplayName")).isEqualTo(parameter.name());
-      assertThat(property(node, "Description")).isEqualTo(parameter.description()).isNotBlank();
+      assertThat(property(node, "Description"))
+          .isEqualTo(parameter.description() + (parameter.isOptional() ? "" : " Must be given."));
+      assertThat(parameter.description()).isNotBlank();
     }
   }
 

@@ -1,0 +1,66 @@
+package tenthmark.addin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tenthmark.addin.office.Office;
+import tenthmark.addin.office.OfficeExtension;
+import tenthmark.addin.office.Profile;
+import tenthmark.addin.office.Workbook;
+import tenthmark.addin.office.Workbook.Format;
+
+/** Comma decimals, and the option that functions keep their English names. */
+@ExtendWith(OfficeExtension.class)
+class LocaleIT {
+
+  /** With the option on, 7.4 takes and shows the stored name instead of the display name. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "en-US | false | =LAB_READING(2.5,0.4)           | 0.5",
+        "en-US | true  | =TENTHMARK.LAB.READING(2.5,0.4) | 0.5",
+        "de-DE | false | =LAB_READING(2,5;0,4)           | 0,5",
+        "de-DE | true  | =TENTHMARK.LAB.READING(2,5;0,4) | 0,5",
+      })
+  void oneFormulaIsTypedInManyWaysAndStoredInOne(
+      String locale, boolean englishNames, String typed, String half, Office plain)
+      throws Exception {
+    Profile local = Profile.withExtension().inLocale(locale);
+    try (Office office = Office.start(englishNames ? local.withEnglishFunctionNames() : local);
+        Workbook workbook = office.create()) {
+      workbook.type("A1", typed).set("A2", "=1/2").set("A3", "=TENTHMARK.LAB.RESULT(172.46;A2)");
+      assertThat(workbook.number("A1")).isEqualTo(1);
+      assertThat(workbook.formula("A1")).isEqualTo("=TENTHMARK.LAB.READING(2.5;0.4)");
+      assertThat(workbook.localFormula("A1")).isEqualTo(typed);
+      assertThat(workbook.shown("A2")).isEqualTo(half);
+      assertThat(workbook.shown("A3")).isEqualTo("172.5 ± 0.5");
+      for (Format format : Format.values()) {
+        try (Workbook elsewhere = plain.open(workbook.save("local", format)).recalculateHard()) {
+          assertThat(elsewhere.number("A1")).isEqualTo(1);
+          assertThat(elsewhere.formula("A1")).isEqualTo("=TENTHMARK.LAB.READING(2.5;0.4)");
+        }
+      }
+    }
+  }
+
+  @Test
+  void aNameMayBeTypedInSmallLetters(Office office) throws Exception {
+    try (Workbook workbook = office.create().type("A1", "=lab_reading(2.5,0.4)")) {
+      assertThat(workbook.localFormula("A1")).isEqualTo("=LAB_READING(2.5,0.4)");
+      assertThat(workbook.number("A1")).isEqualTo(1);
+    }
+  }
+
+  @Test
+  void aTextWithACommaIsNoNumber(Office office) throws Exception {
+    try (Workbook workbook = office.create()) {
+      workbook.set("A1", "'172,46").set("A2", "=TENTHMARK.LAB.RESULT(A1;0.5)");
+      assertThat(workbook.shown("A2"))
+          .isEqualTo("LAB_RESULT: value is the text \"172,46\"; it must be a number.");
+    }
+  }
+}
