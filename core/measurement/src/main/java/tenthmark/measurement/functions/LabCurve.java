@@ -22,7 +22,6 @@ import tenthmark.measurement.curve.Curve;
 import tenthmark.measurement.curve.Curve.Estimate;
 import tenthmark.measurement.curve.CurveFit;
 import tenthmark.measurement.curve.Guess;
-import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.formula.Model;
 import tenthmark.measurement.formula.NamedModel;
@@ -116,17 +115,13 @@ public final class LabCurve implements WorksheetFunction {
   private Model model(String text, List<Guess> start) {
     List<String> names =
         Stream.concat(Stream.of(VARIABLE), start.stream().map(Guess::name)).toList();
-    try {
-      Model model = new NamedModel(formulas.withNames(text), names);
-      for (int i = 1; i < names.size(); i++) {
-        if (!model.reaches(i)) {
-          throw new ArgumentException("the model does not use " + names.get(i) + ".");
-        }
+    Model model = CarryTask.explained(() -> new NamedModel(formulas.withNames(text), names));
+    for (int i = 1; i < names.size(); i++) {
+      if (!model.reaches(i)) {
+        throw new ArgumentException("the model does not use " + names.get(i) + ".");
       }
-      return model;
-    } catch (FormulaException problem) {
-      throw new ArgumentException(problem.getMessage());
     }
+    return model;
   }
 
   private static Value table(Curve curve) {
