@@ -70,6 +70,12 @@ public final class Workbook implements AutoCloseable {
     return this;
   }
 
+  /** Writes formulas, numbers or texts into all cells of a range at once, by rows. */
+  public Workbook setAll(String range, String[][] contents) throws Exception {
+    queryInterface(XCellRangeFormula.class, range(range)).setFormulaArray(contents);
+    return this;
+  }
+
   /** Writes a matrix formula over a range. */
   public Workbook setMatrix(String range, String formula) throws Exception {
     queryInterface(XArrayFormulaRange.class, range(range)).setArrayFormula(formula);

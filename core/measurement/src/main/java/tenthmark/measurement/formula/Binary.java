@@ -32,10 +32,10 @@ public enum Binary {
       CalcArithmetic::modulo,
       (x, y) -> CalcArithmetic.modulo(x, y) == 0 ? Double.NaN : 1,
       (x, y) -> CalcArithmetic.modulo(x, y) == 0 ? Double.NaN : -CalcArithmetic.floor(x / y)),
-  ROUND(RoundingMode.HALF_UP),
-  ROUNDUP(RoundingMode.UP),
-  ROUNDDOWN(RoundingMode.DOWN),
-  TRUNC(RoundingMode.DOWN);
+  ROUND((x, places) -> CalcArithmetic.round(x, places, RoundingMode.HALF_UP)),
+  ROUNDUP((x, places) -> CalcArithmetic.roundToward(x, places, RoundingMode.UP)),
+  ROUNDDOWN((x, places) -> CalcArithmetic.roundToward(x, places, RoundingMode.DOWN)),
+  TRUNC((x, places) -> CalcArithmetic.roundToward(x, places, RoundingMode.DOWN));
 
   private final String operator;
   private final DoubleBinaryOperator value;
@@ -75,12 +75,8 @@ public enum Binary {
   }
 
   /** Rounding has no slope anywhere: flat steps would make a real uncertainty vanish. */
-  Binary(RoundingMode mode) {
-    this(
-        "",
-        (x, places) -> CalcArithmetic.round(x, places, mode),
-        (x, places) -> Double.NaN,
-        (x, places) -> Double.NaN);
+  Binary(DoubleBinaryOperator value) {
+    this("", value, (x, places) -> Double.NaN, (x, places) -> Double.NaN);
   }
 
   double value(double x, double y) {

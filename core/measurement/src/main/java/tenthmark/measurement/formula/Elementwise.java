@@ -42,12 +42,8 @@ sealed interface Elementwise extends Function {
     }
   }
 
-  /**
-   * A function of two numbers.
-   *
-   * @param second what the second number is if it is left out, or null if it must be given
-   */
-  record OfTwo(Binary function, Expression second) implements Elementwise {
+  /** A function of two numbers. */
+  record OfTwo(Binary function) implements Elementwise {
 
     @Override
     public String name() {
@@ -56,7 +52,7 @@ sealed interface Elementwise extends Function {
 
     @Override
     public int least() {
-      return second == null ? 2 : 1;
+      return 2;
     }
 
     @Override
@@ -67,24 +63,57 @@ sealed interface Elementwise extends Function {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       return value(
-          evaluator, evaluator.operand(arguments.get(0)), evaluator.operand(second(arguments)));
+          evaluator, evaluator.operand(arguments.get(0)), evaluator.operand(arguments.get(1)));
     }
 
     @Override
     public <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments) {
       return evaluator.paired(
           evaluator.block(arguments.get(0)),
-          evaluator.block(second(arguments)),
+          evaluator.block(arguments.get(1)),
           (x, y) -> value(evaluator, x, y));
-    }
-
-    private Expression second(List<Expression> arguments) {
-      return arguments.size() > 1 ? arguments.get(1) : second;
     }
 
     private <T> Operand<T> value(Evaluator<T> evaluator, Operand<T> x, Operand<T> y) {
       return new Operand.Number<>(
           evaluator.field().apply(function, evaluator.numberIn(x), evaluator.numberIn(y)));
+    }
+  }
+
+  /** A function whose second number may be left out. */
+  record OfOneOrTwo(OfOne ofOne, OfTwo ofTwo) implements Elementwise {
+
+    OfOneOrTwo(Unary one, Binary two) {
+      this(new OfOne(one), new OfTwo(two));
+    }
+
+    @Override
+    public String name() {
+      return ofTwo.name();
+    }
+
+    @Override
+    public int least() {
+      return 1;
+    }
+
+    @Override
+    public int most() {
+      return 2;
+    }
+
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return meant(arguments).call(evaluator, arguments);
+    }
+
+    @Override
+    public <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments) {
+      return meant(arguments).callOnBlocks(evaluator, arguments);
+    }
+
+    private Elementwise meant(List<Expression> arguments) {
+      return arguments.size() == 1 ? ofOne : ofTwo;
     }
   }
 }

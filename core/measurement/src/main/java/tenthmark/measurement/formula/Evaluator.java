@@ -135,9 +135,9 @@ final class Evaluator<T> {
     }
     if (expression instanceof Negative negative) {
       return paired(
-          scalar(new Operand.Number<>(field.constant(0))),
+          scalar(new Operand.Number<>(field.constant(-1))),
           block(negative.operand()),
-          numberwise(Binary.SUBTRACT));
+          numberwise(Binary.MULTIPLY));
     }
     if (expression instanceof Compared compared) {
       return paired(
@@ -202,7 +202,7 @@ final class Evaluator<T> {
   }
 
   private T negated(T value) {
-    return field.apply(Binary.SUBTRACT, field.constant(0), value);
+    return field.apply(Binary.MULTIPLY, field.constant(-1), value);
   }
 
   private T compared(Binary operator, Operand<T> left, Operand<T> right) {

@@ -19,21 +19,20 @@ final class Functions {
           "VAR.S", "VAR",
           "VAR.P", "VARP");
 
-  private static final Expression ZERO = new Expression.Constant(0);
-  private static final Expression TEN = new Expression.Constant(10);
-
   private final Map<String, Function> byName = new HashMap<>();
 
   Functions() {
     Stream.of(Unary.values()).map(Elementwise.OfOne::new).forEach(this::put);
     Stream.of(Binary.POWER, Binary.ATAN2, Binary.MOD)
-        .map(function -> new Elementwise.OfTwo(function, null))
+        .map(Elementwise.OfTwo::new)
         .forEach(this::put);
-    Stream.of(Binary.ROUND, Binary.ROUNDUP, Binary.ROUNDDOWN, Binary.TRUNC)
-        .map(function -> new Elementwise.OfTwo(function, ZERO))
-        .forEach(this::put);
-    put(new Elementwise.OfTwo(Binary.LOG, TEN));
+    put(new Elementwise.OfOneOrTwo(Unary.LOG10, Binary.LOG));
+    put(new Elementwise.OfOneOrTwo(Unary.ROUND, Binary.ROUND));
+    put(new Elementwise.OfOneOrTwo(Unary.ROUNDUP, Binary.ROUNDUP));
+    put(new Elementwise.OfOneOrTwo(Unary.ROUNDDOWN, Binary.ROUNDDOWN));
+    put(new Elementwise.OfOneOrTwo(Unary.TRUNC, Binary.TRUNC));
     Stream.of(Statistic.values()).forEach(this::put);
+    put(new Count());
     Stream.of(Pairing.values()).forEach(this::put);
     Stream.of(CellByCell.values()).forEach(this::put);
     Stream.of(Logic.values()).forEach(this::put);

@@ -46,12 +46,6 @@ enum Statistic implements Function {
       return field.apply(Aggregate.MEDIAN, numbers);
     }
   },
-  COUNT(0) {
-    @Override
-    <T> T of(Field<T> field, List<T> numbers) {
-      return field.constant(numbers.size());
-    }
-  },
   DEVSQ(1) {
     @Override
     <T> T of(Field<T> field, List<T> numbers) {

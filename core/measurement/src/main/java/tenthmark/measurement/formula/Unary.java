@@ -1,5 +1,6 @@
 package tenthmark.measurement.formula;
 
+import java.math.RoundingMode;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -13,10 +14,10 @@ public enum Unary {
   EXP(Math::exp, Math::exp),
   LN(Math::log, x -> 1 / x),
   LOG10(Math::log10, x -> 1 / (x * Math.log(10))),
-  SIN(Math::sin, Math::cos),
-  COS(Math::cos, x -> -Math.sin(x)),
-  TAN(Math::tan, x -> 1 / squared(Math.cos(x))),
-  COT(x -> 1 / Math.tan(x), x -> -1 / squared(Math.sin(x))),
+  SIN(x -> Math.sin(CalcArithmetic.angle(x)), Math::cos),
+  COS(x -> Math.cos(CalcArithmetic.angle(x)), x -> -Math.sin(x)),
+  TAN(x -> Math.tan(CalcArithmetic.angle(x)), x -> 1 / squared(Math.cos(x))),
+  COT(x -> 1 / Math.tan(CalcArithmetic.angle(x)), x -> -1 / squared(Math.sin(x))),
   ASIN(Math::asin, x -> 1 / Math.sqrt((1 - x) * (1 + x))),
   ACOS(Math::acos, x -> -1 / Math.sqrt((1 - x) * (1 + x))),
   ATAN(Math::atan, x -> 1 / (1 + x * x)),
@@ -28,7 +29,11 @@ public enum Unary {
   ATANH(x -> 0.5 * (Math.log1p(x) - Math.log1p(-x)), x -> 1 / ((1 - x) * (1 + x))),
   RADIANS(Math::toRadians, x -> Math.PI / 180),
   DEGREES(Math::toDegrees, x -> 180 / Math.PI),
-  INT(CalcArithmetic::floor, x -> Double.NaN);
+  INT(CalcArithmetic::floor),
+  ROUND(x -> CalcArithmetic.round(x, 0, RoundingMode.HALF_UP)),
+  ROUNDUP(x -> CalcArithmetic.round(x, 0, RoundingMode.UP)),
+  ROUNDDOWN(x -> CalcArithmetic.round(x, 0, RoundingMode.DOWN)),
+  TRUNC(x -> CalcArithmetic.round(x, 0, RoundingMode.DOWN));
 
   private final DoubleUnaryOperator value;
   private final DoubleUnaryOperator slope;
@@ -36,6 +41,11 @@ public enum Unary {
   Unary(DoubleUnaryOperator value, DoubleUnaryOperator slope) {
     this.value = value;
     this.slope = slope;
+  }
+
+  /** Rounding has no slope anywhere: flat steps would make a real uncertainty vanish. */
+  Unary(DoubleUnaryOperator value) {
+    this(value, x -> Double.NaN);
   }
 
   double value(double x) {

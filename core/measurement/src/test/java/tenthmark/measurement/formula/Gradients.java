@@ -46,7 +46,7 @@ final class Gradients implements Field<Gradient> {
       case ATANH -> x.atanh();
       case RADIANS -> x.toRadians();
       case DEGREES -> x.toDegrees();
-      case INT -> x.floor();
+      case INT, ROUND, ROUNDUP, ROUNDDOWN, TRUNC -> throw new UnsupportedOperationException();
     };
   }
 

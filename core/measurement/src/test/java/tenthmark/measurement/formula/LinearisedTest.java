@@ -106,7 +106,7 @@ class LinearisedTest {
           "x^0.5 | 0 | 0^0.5",
           "ROUND(x;2) | 3.14159 | ROUND(3.14159; 2)",
           "INT(x) | 3.5 | INT(3.5)",
-          "TRUNC(x) | 3.5 | TRUNC(3.5; 0)",
+          "TRUNC(x) | 3.5 | TRUNC(3.5)",
           "IF(x>2;x;0) | 2 | 2>2",
           "IF(x=2;x;0) | 2 | 2=2",
           "IF(x;1;2) | 0 | 0<>0",
