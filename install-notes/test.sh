@@ -1,0 +1,16 @@
+#!/usr/bin/env bash
+# Runs every test of the project, those in a real headless Calc included.
+set -uo pipefail
+cd "$(dirname "$0")/.."
+. install-notes/calc.sh
+need_calc || exit 1
+
+mvn -B -ntp clean verify -Preal-calc
+status=$?
+
+# One line over all modules, from the reports of Surefire and Failsafe.
+find . -path '*/target/*-reports/TEST-*.xml' -exec grep -ho '<testsuite [^>]*>' {} + | awk '
+  function count(name) { return match($0, " " name "=\"[0-9]+\"") ? substr($0, RSTART + length(name) + 3, RLENGTH - length(name) - 4) : 0 }
+  { run += count("tests"); bad += count("errors") + count("failures"); skipped += count("skipped") }
+  END { printf "%d passed, %d failed, %d skipped\n", run - bad - skipped, bad, skipped }'
+exit $status

@@ -1,0 +1,69 @@
+package tenthmark.samples;
+
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * The few cell styles of the sample workbooks.
+ *
+ * @param title a sheet's or a table's title
+ * @param heading a column heading
+ * @param cell a cell of a table
+ * @param result a cell that states a result
+ * @param remark text that explains
+ */
+record Styles(
+    XSSFCellStyle title,
+    XSSFCellStyle heading,
+    XSSFCellStyle cell,
+    XSSFCellStyle result,
+    XSSFCellStyle remark) {
+
+  private static final byte[] PALE_SLATE = {(byte) 0xE3, (byte) 0xE8, (byte) 0xEE};
+
+  static Styles of(XSSFWorkbook workbook) {
+    XSSFCellStyle title = workbook.createCellStyle();
+    XSSFFont large = bold(workbook);
+    large.setFontHeightInPoints((short) 13);
+    title.setFont(large);
+
+    XSSFCellStyle cell = boxed(workbook);
+    XSSFCellStyle result = boxed(workbook);
+    result.setFont(bold(workbook));
+
+    XSSFCellStyle heading = boxed(workbook);
+    heading.setFont(bold(workbook));
+    heading.setAlignment(HorizontalAlignment.CENTER);
+    heading.setFillForegroundColor(new XSSFColor(PALE_SLATE, null));
+    heading.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+
+    XSSFCellStyle remark = boxed(workbook);
+    XSSFFont slanted = workbook.createFont();
+    slanted.setItalic(true);
+    remark.setFont(slanted);
+    return new Styles(title, heading, cell, result, remark);
+  }
+
+  private static XSSFFont bold(XSSFWorkbook workbook) {
+    XSSFFont font = workbook.createFont();
+    font.setBold(true);
+    return font;
+  }
+
+  private static XSSFCellStyle boxed(XSSFWorkbook workbook) {
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setWrapText(true);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
+    style.setBorderTop(BorderStyle.THIN);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setBorderLeft(BorderStyle.THIN);
+    style.setBorderRight(BorderStyle.THIN);
+    return style;
+  }
+}
