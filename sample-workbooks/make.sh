@@ -8,9 +8,8 @@ mvn -q -B -ntp package -DskipTests
 work="$(mktemp -d /tmp/tenthmark-samples.XXXXXX)"
 trap 'rm -rf "$work"' EXIT
 chmod 755 "$work"
-mvn -q -B -ntp -pl sample-workbooks -am process-classes
-mvn -q -B -ntp -pl sample-workbooks exec:java -Dexec.mainClass=tenthmark.samples.MakeSamples -Dexec.args="$work/raw"
 mkdir "$work/saved"
+cp -r sample-workbooks/target/raw "$work/raw"
 new_profile "$work/profile"
 [ "$(id -u)" != 0 ] || chown -R nobody:nogroup "$work"
 recalculate ods "$work/saved" "$work"/raw/*.xlsx
