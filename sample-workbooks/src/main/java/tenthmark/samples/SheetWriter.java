@@ -29,13 +29,12 @@ final class SheetWriter {
    */
   void put(String address, Object content, CellStyle style) {
     Cell cell = cell(address);
+    cell.setBlank();
     if (content instanceof Number number) {
       cell.setCellValue(number.doubleValue());
     } else if (content instanceof String text && text.startsWith("=")) {
       cell.setCellFormula(stored(text.substring(1)));
-    } else if (content.equals("")) {
-      cell.setBlank();
-    } else {
+    } else if (!content.equals("")) {
       cell.setCellValue((String) content);
     }
     cell.setCellStyle(style);
