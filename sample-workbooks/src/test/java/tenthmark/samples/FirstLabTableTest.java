@@ -78,14 +78,13 @@ class FirstLabTableTest {
           .containsExactlyInAnyOrder(
               "H5 length-one-end",
               "M7 uncertainty-missing",
-              "N7 error-cell",
               "M9 total-differs",
               "M9 typed-over",
               "H11 display-reading",
               "H13 reading-differs",
               "A14 rationale-missing",
               "K15 reaction-missing",
-              "D17 unit-missing",
+              "D11 unit-missing",
               "N17 digits-unmatched",
               "N17 typed-over");
     }

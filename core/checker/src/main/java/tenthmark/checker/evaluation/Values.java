@@ -40,10 +40,14 @@ final class Values {
     return content instanceof Content.Error error ? new Value.Fault(error.name()) : Value.BLANK;
   }
 
-  /** An argument as values; a range is cut where its sheet ends. */
+  /**
+   * An argument as values; a range is cut where its sheet ends. A blank cell that stands alone is
+   * zero, as Calc hands it over.
+   */
   static Value argument(ValueEval eval, OperationEvaluationContext context) {
     if (eval instanceof RefEval reference) {
-      return single(reference.getInnerValueEval(reference.getFirstSheetIndex()));
+      ValueEval cell = reference.getInnerValueEval(reference.getFirstSheetIndex());
+      return cell instanceof BlankEval ? Value.of(0) : single(cell);
     }
     return eval instanceof AreaEval area ? table(area, context) : single(eval);
   }

@@ -3,6 +3,7 @@ package tenthmark.checker.workbook;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.poi.ss.formula.SheetNameFormatter;
 
 /**
  * Turns a formula of an .ods file (OpenFormula: OASIS OpenDocument 1.3, part 4) into the notation
@@ -161,7 +162,7 @@ final class OpenFormula {
       return "";
     }
     if (last.isEmpty() || last.equals(first)) {
-      return "'" + bare(first).replace("'", "''") + "'!";
+      return SheetNameFormatter.format(bare(first)) + "!";
     }
     return "'" + (bare(first) + ":" + bare(last)).replace("'", "''") + "'!";
   }

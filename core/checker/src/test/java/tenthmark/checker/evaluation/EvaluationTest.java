@@ -52,11 +52,18 @@ class EvaluationTest {
           "=TENTHMARK.LAB.READING(A1,\"fine\",2)",
           "=tenthmark.lab.reading(A1,\"fine\",2)",
           "=2*LAB_READING(A1,\"fine\",)",
-          "=SUM(LAB_READING(A1,\"fine\"),LAB_READING(A1,\"fine\",B9))"
+          "=SUM(LAB_READING(A1,\"fine\"),LAB_READING(2.5*A1))"
         })
     void areFoundHoweverTheyAreSpelt(String formula) {
       assertThat(value(evaluated(Grid.sheet("Wheel").row(1, formula)), 1, 0))
           .isEqualTo(Value.of(0.5));
+    }
+
+    /** As measured in a real Calc: it does not tell a blank cell that stands alone from zero. */
+    @Test
+    void seeZeroInABlankCellThatStandsAlone() {
+      assertThat(value(evaluated(Grid.sheet("Wheel").row(5, "=LAB_RESULT(A1,C9,\"mm\")")), 1, 0))
+          .isEqualTo(Value.of("5 mm (exact)"));
     }
 
     @Test

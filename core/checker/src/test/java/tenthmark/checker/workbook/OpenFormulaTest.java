@@ -16,7 +16,7 @@ class OpenFormulaTest {
       textBlock =
           """
           of:=[.B4]*SUM([.B5:.B9])              | B4*SUM(B5:B9)
-          of:=[$Sheet1.B4]+[.$B$4]              | 'Sheet1'!B4+$B$4
+          of:=[$Sheet1.B4]+[.$B$4]              | Sheet1!B4+$B$4
           of:=[$'My sheet'.B4]                  | 'My sheet'!B4
           of:=[$'It''s [1]; done'.$A$1:.B2]     | 'It''s [1]; done'!$A$1:B2
           of:=[$Jan.A1:$Mar.B2]                 | 'Jan:Mar'!A1:B2

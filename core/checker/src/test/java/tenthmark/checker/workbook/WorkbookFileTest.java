@@ -167,7 +167,7 @@ class WorkbookFileTest {
       Workbook workbook = WorkbookFile.read(file);
 
       assertThat(workbook.names())
-          .containsExactly(new DefinedName("Arm", Optional.empty(), "'Sheet1'!$A$1:$B$4"));
+          .containsExactly(new DefinedName("Arm", Optional.empty(), "Sheet1!$A$1:$B$4"));
       assertThat(workbook.sheets().get(0).merged())
           .containsExactly(new CellRange("Sheet1", 0, 0, 2, 0));
       assertThat(at(workbook, "Sheet1", 0, 0)).isEqualTo(new Content.Number(0.25));
