@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.Optional;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.StatedResult;
 
 /** A record without uncertainty. */
 @AutoService(Rule.class)
@@ -25,7 +26,8 @@ public final class UncertaintyMissing implements RecordRule {
   @Override
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     boolean stated =
-        measurement.cell(Field.UNCERTAINTY).isPresent() || measurement.stated().isPresent();
+        measurement.cell(Field.UNCERTAINTY).isPresent()
+            || measurement.stated().filter(result -> isOwn(result, measurement)).isPresent();
     return stated
         ? Optional.empty()
         : Optional.of(
@@ -33,5 +35,13 @@ public final class UncertaintyMissing implements RecordRule {
                 measurement.placeOrValue(Field.UNCERTAINTY),
                 "the record " + measurement.name() + " has no uncertainty",
                 "an uncertainty in the unit of the value"));
+  }
+
+  /**
+   * A formula that states a result of a blank uncertainty calls it exact; that is nobody's word.
+   */
+  private static boolean isOwn(StatedResult result, MeasurementRecord measurement) {
+    boolean exact = result.text().uncertainty().orElseThrow().signum() == 0;
+    return !exact || !measurement.isFormula(result.field());
   }
 }
