@@ -3,6 +3,8 @@ package tenthmark.measurement.formula;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import tenthmark.measurement.formula.KnownCells.Step;
 
 /**
  * A model written in cells: the result's formula and those of the intermediate cells between it and
@@ -12,12 +14,16 @@ public final class CellModel implements Model {
 
   private final CellAddress result;
   private final List<CellAddress> inputs;
-  private final Precedents precedents;
+  private final Set<CellAddress> reached;
+  private final List<Step> steps;
+  private final KnownCells known;
 
   CellModel(CellAddress result, List<CellAddress> inputs, Precedents precedents) {
     this.result = result;
     this.inputs = inputs;
-    this.precedents = precedents;
+    this.reached = precedents.reached();
+    this.steps = precedents.steps();
+    this.known = precedents.known();
   }
 
   @Override
@@ -27,25 +33,24 @@ public final class CellModel implements Model {
 
   @Override
   public boolean reaches(int input) {
-    return precedents.reaches(inputs.get(input));
+    return reached.contains(inputs.get(input));
   }
 
   /** The cells with formulas through which the inputs reach the result, the result last. */
   public List<CellAddress> between() {
-    return precedents.steps().stream().map(Precedents.Step::cell).toList();
+    return steps.stream().map(Step::cell).toList();
   }
 
   @Override
   public <T> T evaluate(Field<T> field, List<T> values) {
-    Map<CellAddress, Operand<T>> known = new HashMap<>();
+    Map<CellAddress, Operand<T>> changing = new HashMap<>();
     for (int i = 0; i < inputs.size(); i++) {
-      known.put(inputs.get(i), new Operand.Number<>(values.get(i)));
+      changing.put(inputs.get(i), new Operand.Number<>(values.get(i)));
     }
-    for (Precedents.Step step : precedents.steps()) {
-      known.put(step.cell(), precedents.compute(step, field, known));
+    for (Step step : steps) {
+      changing.put(step.cell(), known.compute(step, field, changing));
     }
-    Operand<T> value =
-        known.containsKey(result) ? known.get(result) : precedents.constant(result, field);
+    Operand<T> value = steps.isEmpty() ? known.constant(result, field) : changing.get(result);
     return new Evaluator<T>(field, reference -> value).numberIn(value);
   }
 }

@@ -32,18 +32,21 @@ record Count() implements Function {
   }
 
   private static <T> long numbersIn(Evaluator<T> evaluator, Expression argument) {
+    if (argument instanceof Expression.Omitted) {
+      return 1;
+    }
     try {
       Operand<T> operand = evaluator.operand(argument);
-      if (operand instanceof Operand.Block<T> block) {
-        return block.rows().stream()
-            .flatMap(List::stream)
-            .filter(Operand.Number.class::isInstance)
-            .count();
-      }
-      boolean omitted = argument instanceof Expression.Omitted;
-      return omitted || operand instanceof Operand.Number ? 1 : 0;
-    } catch (FormulaException error) {
-      return 0;
+      return operand instanceof Operand.Block<T> block
+          ? block.rows().stream().flatMap(List::stream).filter(Count::isNumber).count()
+          : isNumber(operand) ? 1 : 0;
+    } catch (FormulaException problem) {
+      return problem.isOfSlope() ? 1 : 0;
     }
+  }
+
+  private static boolean isNumber(Operand<?> cell) {
+    return cell instanceof Operand.Number
+        || cell instanceof Operand.Fault<?> fault && fault.problem().isOfSlope();
   }
 }

@@ -39,7 +39,8 @@ final class Doubles implements Field<Double> {
   }
 
   @Override
-  public Double choose(Double condition, Supplier<Double> yes, Supplier<Double> no) {
+  public Operand<Double> choose(
+      Double condition, Supplier<Operand<Double>> yes, Supplier<Operand<Double>> no) {
     return condition != 0 ? yes.get() : no.get();
   }
 }

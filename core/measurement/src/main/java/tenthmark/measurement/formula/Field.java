@@ -24,5 +24,5 @@ public interface Field<T> {
   T apply(Aggregate function, List<T> numbers);
 
   /** The one where the condition is not zero and the other where it is; only what is needed. */
-  T choose(T condition, Supplier<T> yes, Supplier<T> no);
+  Operand<T> choose(T condition, Supplier<Operand<T>> yes, Supplier<Operand<T>> no);
 }

@@ -28,11 +28,12 @@ public final class Follower {
     if (ends.contains(result)) {
       throw new FormulaException("cell " + result.place() + " is both result and input.");
     }
-    if (!(cells.at(result) instanceof CellContent.Formula)) {
+    CellContent content = cells.at(result);
+    if (!(content instanceof CellContent.Formula)) {
       throw new FormulaException(
           "cell " + result.place() + " holds no formula, so nothing is carried through it.");
     }
-    return new CellModel(result, inputs, new Precedents(cells, formulas, result, ends));
+    return new CellModel(result, inputs, new Precedents(cells, formulas, result, content, ends));
   }
 
   /**
@@ -59,7 +60,7 @@ public final class Follower {
     if (content instanceof CellContent.Empty) {
       return OptionalDouble.empty();
     }
-    Precedents precedents = new Precedents(cells, formulas, cell, Set.of());
+    Precedents precedents = new Precedents(cells, formulas, cell, content, Set.of());
     try {
       return OptionalDouble.of(new CellModel(cell, List.of(), precedents).value());
     } catch (FormulaException problem) {

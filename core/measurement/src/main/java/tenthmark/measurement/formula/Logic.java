@@ -8,13 +8,12 @@ enum Logic implements Function {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       Expression otherwise = arguments.size() > 2 ? arguments.get(2) : new Expression.Constant(0);
-      return new Operand.Number<>(
-          evaluator
-              .field()
-              .choose(
-                  truth(evaluator, evaluator.number(arguments.get(0))),
-                  () -> evaluator.number(arguments.get(1)),
-                  () -> evaluator.number(otherwise)));
+      return evaluator
+          .field()
+          .choose(
+              truth(evaluator, evaluator.number(arguments.get(0))),
+              () -> evaluator.operand(arguments.get(1)),
+              () -> evaluator.operand(otherwise));
     }
   },
   AND(1, 255) {

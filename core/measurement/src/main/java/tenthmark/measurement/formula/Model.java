@@ -1,6 +1,7 @@
 package tenthmark.measurement.formula;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** A result as a function of its inputs: the measurement model of JCGM 100:2008, 4.1. */
@@ -69,7 +70,7 @@ public interface Model {
       return values;
     }
     double[] same = new double[count];
-    java.util.Arrays.fill(same, values[0]);
+    Arrays.fill(same, values[0]);
     return same;
   }
 }

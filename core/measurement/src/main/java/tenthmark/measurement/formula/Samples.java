@@ -49,17 +49,28 @@ final class Samples implements Field<double[]> {
   }
 
   @Override
-  public double[] choose(double[] condition, Supplier<double[]> yes, Supplier<double[]> no) {
+  public Operand<double[]> choose(
+      double[] condition, Supplier<Operand<double[]>> yes, Supplier<Operand<double[]>> no) {
     boolean anyYes = false;
     boolean anyNo = false;
+    boolean anyUndefined = false;
     for (double sample : condition) {
-      anyYes |= sample != 0;
+      anyUndefined |= Double.isNaN(sample);
       anyNo |= sample == 0;
+      anyYes |= sample != 0 && !Double.isNaN(sample);
     }
-    if (!anyNo) {
-      return blend(condition, yes.get(), constant(Double.NaN));
+    if (!anyUndefined && anyYes != anyNo) {
+      return anyYes ? yes.get() : no.get();
     }
-    return blend(condition, anyYes ? yes.get() : constant(Double.NaN), no.get());
+    return new Operand.Number<>(
+        blend(
+            condition,
+            anyYes ? numberIn(yes.get()) : constant(Double.NaN),
+            anyNo ? numberIn(no.get()) : constant(Double.NaN)));
+  }
+
+  private double[] numberIn(Operand<double[]> operand) {
+    return new Evaluator<>(this, reference -> operand).numberIn(operand);
   }
 
   private static double[] blend(double[] condition, double[] yes, double[] no) {

@@ -92,7 +92,8 @@ final class Slopes implements Field<Slopes.Traced> {
   }
 
   @Override
-  public Traced choose(Traced condition, Supplier<Traced> yes, Supplier<Traced> no) {
+  public Operand<Traced> choose(
+      Traced condition, Supplier<Operand<Traced>> yes, Supplier<Operand<Traced>> no) {
     return condition.value != 0 ? yes.get() : no.get();
   }
 

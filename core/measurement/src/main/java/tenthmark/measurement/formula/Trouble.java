@@ -17,7 +17,7 @@ final class Trouble {
   }
 
   static FormulaException noSlope(String step) {
-    return new FormulaException(
+    return FormulaException.ofSlope(
         step
             + " jumps, bends or is infinitely steep at this value, so that no uncertainty can be"
             + " carried through it; LAB_EXTREMES or LAB_SIMULATE may help.");

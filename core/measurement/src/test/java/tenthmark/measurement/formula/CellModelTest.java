@@ -185,6 +185,31 @@ class CellModelTest {
   }
 
   @Nested
+  class ConditionsThatGiveTexts {
+
+    private final Grid grid =
+        new Grid()
+            .put("A1", 2)
+            .put("B1", "=IF(A1>1;\"fine\";\"wide\")")
+            .put("B2", "=A1*3")
+            .put("C1", "=SUM(B1:B2)")
+            .put("C2", "=IF(B1=\"fine\";A1^2;A1)")
+            .put("C3", "=SUM(IF(A1>1;B1:B2;A1:A2))");
+
+    @ParameterizedTest
+    @CsvSource({"C1, 3", "C2, 4", "C3, 3"})
+    void areTexts(String result, double expected) {
+      assertThat(sensitivity(grid, result, "A1", 2)).isEqualTo(expected);
+    }
+
+    @Test
+    void countAsNumbersOnlyWhereTheyAre() {
+      grid.put("A2", "=SQRT(A1-2)").put("C4", "=COUNT(A1:B2)*A1");
+      assertThat(sensitivity(grid, "C4", "A1", 2)).isEqualTo(3);
+    }
+  }
+
+  @Nested
   class CellsThatTheEngineCannotCompute {
 
     @Test

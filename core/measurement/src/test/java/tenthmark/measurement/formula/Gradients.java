@@ -91,7 +91,8 @@ final class Gradients implements Field<Gradient> {
   }
 
   @Override
-  public Gradient choose(Gradient condition, Supplier<Gradient> yes, Supplier<Gradient> no) {
+  public Operand<Gradient> choose(
+      Gradient condition, Supplier<Operand<Gradient>> yes, Supplier<Operand<Gradient>> no) {
     return condition.getValue() != 0 ? yes.get() : no.get();
   }
 }

@@ -1,5 +1,6 @@
 package tenthmark.measurement.formula;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Supplier;
@@ -19,7 +20,7 @@ final class Noisy implements Field<Double> {
 
   /** The largest relative deviation from the plain value in a number of tries. */
   static double spread(Model model, Random random, int tries, double... inputs) {
-    List<Double> point = java.util.Arrays.stream(inputs).boxed().toList();
+    List<Double> point = Arrays.stream(inputs).boxed().toList();
     double value = model.value(inputs);
     double spread = 0;
     for (int i = 0; i < tries; i++) {
@@ -54,7 +55,8 @@ final class Noisy implements Field<Double> {
   }
 
   @Override
-  public Double choose(Double condition, Supplier<Double> yes, Supplier<Double> no) {
+  public Operand<Double> choose(
+      Double condition, Supplier<Operand<Double>> yes, Supplier<Operand<Double>> no) {
     return doubles.choose(condition, yes, no);
   }
 }
