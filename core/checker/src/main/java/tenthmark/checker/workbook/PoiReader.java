@@ -93,8 +93,16 @@ final class PoiReader {
   }
 
   private static Optional<Content> stored(org.apache.poi.ss.usermodel.Cell cell) {
-    boolean stored = !(cell instanceof XSSFCell xssf) || xssf.getCTCell().isSetV();
+    boolean stored =
+        cell instanceof XSSFCell xssf ? xssf.getCTCell().isSetV() : !mayHideAText(cell);
     return stored ? value(cell, cell.getCachedFormulaResultType()) : Optional.empty();
+  }
+
+  /** Calc stores 0 for a text that an array formula gives when it saves as .xls. */
+  private static boolean mayHideAText(org.apache.poi.ss.usermodel.Cell cell) {
+    return cell.isPartOfArrayFormulaGroup()
+        && cell.getCachedFormulaResultType() == CellType.NUMERIC
+        && cell.getNumericCellValue() == 0;
   }
 
   private static Optional<CellRange> array(org.apache.poi.ss.usermodel.Cell cell) {

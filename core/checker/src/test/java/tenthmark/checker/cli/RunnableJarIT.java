@@ -29,7 +29,7 @@ class RunnableJarIT {
     assertThat(process.waitFor()).isEqualTo(1);
     assertThat(Files.readString(folder.resolve("err"))).isEmpty();
     assertThat(Files.readString(folder.resolve("out"), StandardCharsets.UTF_8))
-        .contains("good.ods: Sheet1.E5: error error-cell", "7 files checked");
+        .contains("good.ods: Sheet1.E5: error error-cell", "13 files checked");
   }
 
   @Test

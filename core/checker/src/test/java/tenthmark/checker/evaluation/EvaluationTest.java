@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -227,7 +227,8 @@ class EvaluationTest {
   @Nested
   class FilesSavedByCalc {
 
-    @TempDir Path folder;
+    /** What an office without the extension stores for LAB functions. */
+    private static final Value LOST = new Value.Fault("#NAME?");
 
     // outside check: the values that LibreOffice 7.4.7 computed and stored
     @ParameterizedTest
@@ -237,7 +238,10 @@ class EvaluationTest {
           "good.xlsx",
           "native-formulas.ods",
           "native-formulas.xlsx",
-          "native-formulas.xls"
+          "native-formulas.xls",
+          "lab-table.ods",
+          "lab-table.xlsx",
+          "lab-table.xls"
         })
     void agreeWithTheValuesStored(String name) throws Exception {
       Workbook workbook = WorkbookFile.read(Path.of("src/test/resources/saved-by-calc", name));
@@ -252,10 +256,11 @@ class EvaluationTest {
       for (Cell cell : formulas) {
         if (evaluation.at(cell.address()) instanceof Outcome.Known known
             && !evaluation.changesByItself(cell.address())) {
-          Value stored = Evaluation.stored(cell.content()).orElseThrow();
-          if (stored.equals(new Value.Fault("#NAME?"))) {
+          Optional<Value> kept = Evaluation.stored(cell.content()).filter(v -> !v.equals(LOST));
+          if (kept.isEmpty()) {
             continue;
           }
+          Value stored = kept.get();
           if (stored instanceof Value.Numeric number) {
             assertThat(known.value()).as(cell.toString()).isInstanceOf(Value.Numeric.class);
             assertThat(((Value.Numeric) known.value()).number())

@@ -242,6 +242,42 @@ class GoodTablesTest {
     assertThat(Findings.in(grid)).isEmpty();
   }
 
+  // outside check: tables that LibreOffice 7.4.7 calculated and saved with the extension
+  @ParameterizedTest
+  @ValueSource(strings = {"lab-table.ods", "lab-table.xlsx", "lab-table.xls"})
+  void withEveryKindOfContributionSavedByCalc(String name) throws Exception {
+    var findings =
+        Findings.in(WorkbookFile.read(Path.of("src/test/resources/saved-by-calc", name)));
+
+    // two arguments are bad on purpose, to see what Calc stores for them
+    assertThat(findings)
+        .extracting(finding -> finding.cell() + " " + finding.rule().id())
+        .containsExactly("More work.C26 error-cell", "More work.D26 error-cell");
+  }
+
+  // outside check: the same records with planted faults
+  @ParameterizedTest
+  @ValueSource(strings = {"faulty-lab-table.ods", "faulty-lab-table.xlsx", "faulty-lab-table.xls"})
+  void showEachPlantedFaultWhereItIs(String name) throws Exception {
+    var findings =
+        Findings.in(WorkbookFile.read(Path.of("src/test/resources/saved-by-calc", name)));
+
+    assertThat(findings)
+        .extracting(finding -> finding.cell().place() + " " + finding.rule().id())
+        .containsExactly(
+            "D2 unit-missing",
+            "A3 rationale-missing",
+            "H4 reading-differs",
+            "H6 length-one-end",
+            "H8 display-reading",
+            "K10 reaction-missing",
+            "M12 total-differs",
+            "M12 typed-over",
+            "N12 digits-unmatched",
+            "N12 result-differs",
+            "N12 typed-over");
+  }
+
   // outside check: files that LibreOffice 7.4.7 saved with the extension
   @ParameterizedTest
   @ValueSource(strings = {"good.ods", "good.xlsx"})
