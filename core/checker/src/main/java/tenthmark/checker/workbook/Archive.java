@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Enumeration;
+import java.util.Collections;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -97,24 +97,26 @@ final class Archive implements AutoCloseable {
     if (entry == null) {
       throw new UnreadableFileException("the file is damaged: it has no " + name);
     }
-    return new BoundedStream(zip.getInputStream(entry), limits.inflatedBytes());
+    return new BoundedStream(zip.getInputStream(entry), limits.streamedBytes());
   }
 
-  /** Unpacks all XML parts once, because POI holds them in memory whole. */
-  void requireBoundedXml() throws IOException, UnreadableFileException {
-    long left = limits.inflatedBytes();
-    byte[] buffer = new byte[1 << 16];
-    for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements(); ) {
-      ZipEntry entry = all.nextElement();
-      try (InputStream stream = new BoundedStream(zip.getInputStream(entry), left)) {
-        for (int count = stream.read(buffer); count >= 0; count = stream.read(buffer)) {
-          left -= count;
+  /** Unpacks all parts once, because POI holds them in memory whole and trusts their XML. */
+  void requireBoundedParts() throws IOException, UnreadableFileException {
+    long left = limits.heldBytes();
+    for (ZipEntry entry : Collections.list(zip.entries())) {
+      BoundedStream stream = new BoundedStream(zip.getInputStream(entry), left);
+      try (stream) {
+        if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
+          Xml.requireWellFormed(stream);
+        } else {
+          stream.skipToEnd();
         }
       } catch (ZipException damage) {
         throw damaged(damage);
       } catch (TooLargeException tooLarge) {
         throw tooLarge.unreadable();
       }
+      left = stream.left();
     }
   }
 

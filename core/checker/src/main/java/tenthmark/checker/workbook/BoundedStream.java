@@ -32,6 +32,18 @@ final class BoundedStream extends FilterInputStream {
     return read;
   }
 
+  /** How many bytes may still be read. */
+  long left() {
+    return left;
+  }
+
+  void skipToEnd() throws IOException {
+    byte[] buffer = new byte[1 << 16];
+    while (read(buffer) >= 0) {
+      // Only the count matters.
+    }
+  }
+
   private void count(int read) throws TooLargeException {
     left -= read;
     if (left < 0) {

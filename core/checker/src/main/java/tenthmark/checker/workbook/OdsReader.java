@@ -2,7 +2,6 @@ package tenthmark.checker.workbook;
 
 import java.io.IOException;
 import java.io.InputStream;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
@@ -14,34 +13,17 @@ final class OdsReader {
 
   private OdsReader() {}
 
-  static Workbook read(Archive archive, Limits limits) throws IOException, UnreadableFileException {
+  static Workbook read(Archive archive, Limits limits) throws UnreadableFileException {
     try (InputStream stream = archive.part("content.xml")) {
-      XMLStreamReader xml = factory().createXMLStreamReader(stream);
+      XMLStreamReader xml = Xml.reader(stream);
       try {
         return new OdsContent(xml, limits).read();
       } finally {
         xml.close();
       }
-    } catch (TooLargeException tooLarge) {
-      throw tooLarge.unreadable();
-    } catch (XMLStreamException problem) {
-      if (problem.getNestedException() instanceof TooLargeException tooLarge) {
-        throw tooLarge.unreadable();
-      }
-      throw Archive.damaged(problem);
-    } catch (java.util.zip.ZipException | java.io.EOFException damage) {
-      throw Archive.damaged(damage);
-    } catch (RuntimeException damage) {
-      // Attributes that are no numbers, dates or areas where the format asks for them.
-      throw Archive.damaged(damage);
+    } catch (XMLStreamException | IOException | RuntimeException problem) {
+      // Runtime exceptions: attributes that are no numbers, dates or areas where they must be.
+      throw Xml.unreadable(problem);
     }
-  }
-
-  private static XMLInputFactory factory() {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-    return factory;
   }
 }

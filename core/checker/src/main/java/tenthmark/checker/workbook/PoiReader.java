@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.ss.formula.FormulaParseException;
@@ -49,7 +50,7 @@ final class PoiReader {
   }
 
   private Sheet sheet(int index) throws UnreadableFileException {
-    Sheet.Builder sheet = new Sheet.Builder(source.getSheetName(index));
+    Sheet.Builder sheet = new Sheet.Builder(Objects.requireNonNull(source.getSheetName(index)));
     if (source.getSheetVisibility(index) != SheetVisibility.VISIBLE) {
       sheet.hide();
     }
@@ -114,7 +115,9 @@ final class PoiReader {
   private static Optional<Content> value(org.apache.poi.ss.usermodel.Cell cell, CellType type) {
     return switch (type) {
       case NUMERIC -> Optional.of(new Content.Number(cell.getNumericCellValue()));
-      case STRING -> Optional.of(new Content.Text(cell.getRichStringCellValue().getString()));
+      case STRING ->
+          Optional.of(
+              new Content.Text(Objects.requireNonNull(cell.getRichStringCellValue().getString())));
       case BOOLEAN -> Optional.of(new Content.Logical(cell.getBooleanCellValue()));
       case ERROR ->
           Optional.of(new Content.Error(FormulaError.forInt(cell.getErrorCellValue()).getString()));

@@ -49,7 +49,7 @@ public final class WorkbookFile {
       return switch (archive.kind()) {
         case OPEN_DOCUMENT_SPREADSHEET -> OdsReader.read(archive, limits);
         case OFFICE_OPEN_XML_SPREADSHEET -> {
-          archive.requireBoundedXml();
+          archive.requireBoundedParts();
           yield PoiReader.read(file, limits);
         }
       };

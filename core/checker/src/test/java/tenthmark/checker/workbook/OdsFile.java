@@ -2,10 +2,12 @@ package tenthmark.checker.workbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /** Writes small .ods files by hand, so that tests can put anything into them. */
@@ -34,6 +36,23 @@ final class OdsFile {
             + tables
             + "</office:spreadsheet></office:body></office:document-content>";
     return zip(file, "mimetype", MIME_TYPE, "content.xml", content);
+  }
+
+  /** The same file with its content in another charset, behind a byte order mark. */
+  static Path encoded(Path source, Path target, Charset charset) throws IOException {
+    try (ZipFile plain = new ZipFile(source.toFile());
+        ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(target))) {
+      zip.putNextEntry(new ZipEntry("mimetype"));
+      zip.write(MIME_TYPE.getBytes(StandardCharsets.UTF_8));
+      zip.closeEntry();
+      byte[] content = plain.getInputStream(plain.getEntry("content.xml")).readAllBytes();
+      String text = new String(content, StandardCharsets.UTF_8);
+      String declared = "\uFEFF" + text.replace(" encoding=\"UTF-8\"", "");
+      zip.putNextEntry(new ZipEntry("content.xml"));
+      zip.write(declared.getBytes(charset));
+      zip.closeEntry();
+    }
+    return target;
   }
 
   /** A zip file of names and texts in turn. */

@@ -8,6 +8,7 @@ import static tenthmark.checker.workbook.OdsFile.table;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -131,6 +132,15 @@ class WorkbookFileTest {
 
       assertThat(at(WorkbookFile.read(file), "Sheet1", 0, 0))
           .isEqualTo(new Content.Text("soft  edges\nboth ends"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-8", "UTF-16BE", "UTF-16LE"})
+    void mayBeginWithAByteOrderMark(String charset) throws Exception {
+      Path plain = OdsFile.write(folder.resolve("a.ods"), table(row(number(7))));
+      Path marked = OdsFile.encoded(plain, folder.resolve("b.ods"), Charset.forName(charset));
+
+      assertThat(at(WorkbookFile.read(marked), "Sheet1", 0, 0)).isEqualTo(new Content.Number(7));
     }
 
     @Test
@@ -296,7 +306,7 @@ class WorkbookFileTest {
   class StaysWithinLimits {
 
     private void refused(Path file, String line) {
-      assertThatThrownBy(() -> WorkbookFile.read(file, new Limits(100_000, 1000)))
+      assertThatThrownBy(() -> WorkbookFile.read(file, new Limits(100_000, 100_000, 1000)))
           .isInstanceOf(UnreadableFileException.class)
           .hasMessage(line);
     }
@@ -358,9 +368,10 @@ class WorkbookFileTest {
           OdsFile.zip(
               folder.resolve("a.xlsx"),
               "[Content_Types].xml",
-              "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml",
+              "<Types>application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml"
+                  + "</Types>",
               "xl/worksheets/sheet1.xml",
-              blanks),
+              "<worksheet>" + blanks + "</worksheet>"),
           line);
     }
 
