@@ -3,6 +3,7 @@ package tenthmark.checker.record;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A part of a measurement record, and the words by which a column heading names it. */
 public enum Field {
@@ -31,6 +32,9 @@ public enum Field {
   public static final List<Field> CONTRIBUTIONS =
       List.of(READING, PHYSICAL, INSTRUMENT, TIMING, REPEAT);
 
+  private static final Set<Field> TELLING =
+      Set.of(UNCERTAINTY, DIVISION, RESOLUTION, RATIONALE, PHYSICAL, REPEAT);
+
   private final List<String> words;
 
   Field(String... words) {
@@ -40,6 +44,11 @@ public enum Field {
   /** The field that these words in lower case name, if they name one. */
   static Optional<Field> named(String words) {
     return Arrays.stream(values()).filter(field -> field.words.contains(words)).findFirst();
+  }
+
+  /** Whether a column of this field tells measurements from other lists with values. */
+  boolean isTelling() {
+    return TELLING.contains(this);
   }
 
   /** The word that a sentence uses. */

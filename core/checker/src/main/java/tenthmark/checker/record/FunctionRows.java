@@ -56,7 +56,9 @@ final class FunctionRows {
     int left = places.values().stream().mapToInt(CellAddress::column).min().orElse(0);
     int right = places.values().stream().mapToInt(CellAddress::column).max().orElse(0);
     Optional<Rationale> rationale = new RationaleRows(evaluation, sheet, left, right).at(row + 1);
-    return Optional.of(new MeasurementRecord(workbook, evaluation, places, Map.of(), rationale));
+    return Optional.of(
+        new MeasurementRecord(
+            workbook, evaluation, places, Map.of(), List.copyOf(sheet.row(row)), rationale));
   }
 
   /** Contributions are told by their functions, if those make up the whole total. */

@@ -155,7 +155,8 @@ final class HeadedTable {
     headings
         .columns()
         .forEach((field, column) -> places.put(field, new CellAddress(sheet.name(), column, row)));
-    return new MeasurementRecord(workbook, evaluation, places, headings.units(), rationale);
+    return new MeasurementRecord(
+        workbook, evaluation, places, headings.units(), cells(row), rationale);
   }
 
   private Optional<CellAddress> address(Field field, int row) {

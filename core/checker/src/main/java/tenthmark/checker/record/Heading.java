@@ -10,8 +10,12 @@ import java.util.regex.Pattern;
  * value [mm]} or {@code Value / mm}.
  *
  * @param unit empty if the heading states none
+ * @param words the words, in lower case
  */
-record Heading(Field field, String unit) {
+record Heading(Field field, String unit, String words) {
+
+  /** Heads columns of other tables as well. */
+  private static final String COMMON_WORD = "total";
 
   private static final Pattern PARTS =
       Pattern.compile(
@@ -27,8 +31,13 @@ record Heading(Field field, String unit) {
     if (!parts.matches()) {
       return Optional.empty();
     }
-    String words = parts.group("words").strip().toLowerCase(Locale.ROOT).replaceAll("[\\s:]+", " ");
-    return Field.named(words.strip()).map(field -> new Heading(field, unit(parts)));
+    String words = parts.group("words").toLowerCase(Locale.ROOT).replaceAll("[\\s:]+", " ").strip();
+    return Field.named(words).map(field -> new Heading(field, unit(parts), words));
+  }
+
+  /** Whether it tells a table of measurements from other lists with values. */
+  boolean isTelling() {
+    return field.isTelling() && !words.equals(COMMON_WORD);
   }
 
   private static String unit(Matcher parts) {

@@ -6,7 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.TreeMap;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
@@ -20,55 +20,53 @@ import tenthmark.checker.workbook.Sheet;
  */
 record Headings(int row, Map<Field, Integer> columns, Map<Field, String> units) {
 
-  /** What tells a table of measurements from a list of values. */
-  private static final Set<Field> TELLING =
-      Set.of(
-          Field.UNCERTAINTY,
-          Field.DIVISION,
-          Field.RATIONALE,
-          Field.RESULT,
-          Field.PHYSICAL,
-          Field.INSTRUMENT,
-          Field.REPEAT);
-
   /** The tables whose headings stand in a row; a field named again begins another table. */
   static List<Headings> in(Sheet sheet, int row) {
     List<Headings> all = new ArrayList<>();
-    Headings current = empty(row);
+    Map<Integer, Heading> current = new TreeMap<>();
     for (Cell cell : sheet.row(row)) {
       Optional<Heading> heading = heading(cell);
       if (heading.isPresent()) {
-        if (current.columns.containsKey(heading.get().field()) && current.isComplete()) {
-          all.add(current);
-          current = empty(row);
+        if (holds(current, heading.get().field()) && isComplete(current)) {
+          all.add(of(row, current));
+          current.clear();
         }
-        current.add(heading.get(), cell.address().column());
+        if (!holds(current, heading.get().field())) {
+          current.put(cell.address().column(), heading.get());
+        }
       }
     }
-    if (current.isComplete()) {
-      all.add(current);
+    if (isComplete(current)) {
+      all.add(of(row, current));
     }
     return all;
   }
 
-  private static Headings empty(int row) {
-    return new Headings(row, new EnumMap<>(Field.class), new EnumMap<>(Field.class));
+  private static Headings of(int row, Map<Integer, Heading> headings) {
+    Map<Field, Integer> columns = new EnumMap<>(Field.class);
+    Map<Field, String> units = new EnumMap<>(Field.class);
+    headings.forEach(
+        (column, heading) -> {
+          columns.put(heading.field(), column);
+          if (!heading.unit().isEmpty()) {
+            units.put(heading.field(), heading.unit());
+          }
+        });
+    return new Headings(row, columns, units);
+  }
+
+  private static boolean holds(Map<Integer, Heading> headings, Field field) {
+    return headings.values().stream().anyMatch(heading -> heading.field() == field);
+  }
+
+  private static boolean isComplete(Map<Integer, Heading> headings) {
+    return holds(headings, Field.VALUE) && headings.values().stream().anyMatch(Heading::isTelling);
   }
 
   private static Optional<Heading> heading(Cell cell) {
     return cell.content() instanceof Content.Text text
         ? Heading.read(text.text())
         : Optional.empty();
-  }
-
-  private void add(Heading heading, int column) {
-    if (columns.putIfAbsent(heading.field(), column) == null && !heading.unit().isEmpty()) {
-      units.put(heading.field(), heading.unit());
-    }
-  }
-
-  private boolean isComplete() {
-    return columns.containsKey(Field.VALUE) && !Collections.disjoint(columns.keySet(), TELLING);
   }
 
   int left() {

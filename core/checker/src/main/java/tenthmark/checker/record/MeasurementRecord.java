@@ -26,6 +26,7 @@ public final class MeasurementRecord {
   private final Evaluation evaluation;
   private final Map<Field, CellAddress> places;
   private final Map<Field, String> headingUnits;
+  private final List<Cell> row;
   private final Optional<Rationale> rationale;
 
   MeasurementRecord(
@@ -33,11 +34,13 @@ public final class MeasurementRecord {
       Evaluation evaluation,
       Map<Field, CellAddress> places,
       Map<Field, String> headingUnits,
+      List<Cell> row,
       Optional<Rationale> rationale) {
     this.workbook = workbook;
     this.evaluation = evaluation;
     this.places = new EnumMap<>(places);
     this.headingUnits = Map.copyOf(headingUnits);
+    this.row = List.copyOf(row);
     this.rationale = rationale;
   }
 
@@ -157,10 +160,9 @@ public final class MeasurementRecord {
         .allMatch(field -> cell(field).isEmpty() || number(field).isPresent());
   }
 
-  /** The calls of one LAB function in all of the record's cells. */
+  /** The calls of one LAB function in the record's row, in columns without a heading too. */
   public List<Call> calls(String function) {
-    return places.keySet().stream()
-        .flatMap(field -> cell(field).stream())
+    return row.stream()
         .flatMap(cell -> evaluation.calls(cell).stream())
         .filter(call -> call.function().equals(function))
         .toList();

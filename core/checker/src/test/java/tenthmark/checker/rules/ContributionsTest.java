@@ -228,6 +228,23 @@ class ContributionsTest {
     }
 
     @Test
+    void isFoundWhereLabDisplayStandsInAColumnOfItsOwn() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Records")
+                      .row(
+                          "Quantity",
+                          "Value",
+                          "Unit",
+                          "Reading",
+                          "my own",
+                          "Uncertainty",
+                          "Rationale")
+                      .row("Spoke", 6.41, "g", 0.05, "=LAB_DISPLAY(0.01)", 0.05, REASON)))
+          .containsExactly("D2 display-reading");
+    }
+
+    @Test
     void isNotSaidOfNoReadingOrAScale() {
       assertThat(Findings.in(balance("Spoke", 0, "=LAB_DISPLAY(0.01)"))).isEmpty();
       assertThat(Findings.in(balance("Spoke on a beam balance", 0.05, 0.01))).isEmpty();

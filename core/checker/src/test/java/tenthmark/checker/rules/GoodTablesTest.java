@@ -206,7 +206,10 @@ class GoodTablesTest {
             .andSheet("Data")
             .row("time", "value")
             .row(1, 2.5)
-            .row(2, 3.5);
+            .row(2, 3.5)
+            .andSheet("Parts")
+            .row("Quantity", "Value", "Total")
+            .row(36, 0.4, "=A2*B2");
 
     assertThat(Findings.in(grid)).isEmpty();
   }
