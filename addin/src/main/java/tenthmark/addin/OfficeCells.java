@@ -192,10 +192,20 @@ final class OfficeCells implements Cells {
       case com.sun.star.table.CellContentType.TEXT_value:
         return new CellContent.Text(queryInterface(XText.class, cell).getString());
       case com.sun.star.table.CellContentType.FORMULA_value:
+        compute(cell);
         return new CellContent.Formula(cell.getFormula());
       default:
         return new CellContent.Empty();
     }
+  }
+
+  /**
+   * Makes Calc compute a cell whose value nobody may have asked for. A cell that still waits to be
+   * computed does not pass on that something before it has changed, and the function that follows
+   * its formula would keep its old result.
+   */
+  private static void compute(XCell cell) {
+    cell.getError();
   }
 
   @Override

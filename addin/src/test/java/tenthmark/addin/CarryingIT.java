@@ -1,0 +1,271 @@
+package tenthmark.addin;
+
+import static com.sun.star.uno.UnoRuntime.queryInterface;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.sheet.XNamedRanges;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tenthmark.addin.office.Office;
+import tenthmark.addin.office.OfficeExtension;
+import tenthmark.addin.office.Workbook;
+import tenthmark.addin.office.Workbook.Format;
+
+/**
+ * Carrying through formulas in a real sheet: whatever is edited, the uncertainty follows. The sheet
+ * is a pendulum made of a crank arm, with invented numbers: length, period, and g by way of an
+ * intermediate cell on another sheet.
+ */
+@ExtendWith(OfficeExtension.class)
+class CarryingIT {
+
+  private static final String CARRY = "=TENTHMARK.LAB.CARRY(B4;B2:B3;C2:C3)";
+  private static final int ILLEGAL_ARGUMENT = 502;
+  private static final int CIRCLE = 522;
+
+  private Workbook workbook;
+
+  @BeforeEach
+  void create(Office office) throws Exception {
+    workbook = office.create().addSheet("Timing");
+    workbook.set("B2", 0.172).set("C2", 0.001).set("B3", 8.33).set("C3", 0.04);
+    workbook.set("Timing.A1", "=Sheet1.B3/10");
+    workbook.set("B4", "=4*PI()^2*B2/$Timing.A1^2").set("C4", CARRY);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    workbook.close();
+  }
+
+  /** By hand: relative uncertainties of a product of powers add. */
+  private static double expected(double length, double tenPeriods) {
+    double period = tenPeriods / 10;
+    double g = 4 * Math.PI * Math.PI * length / (period * period);
+    return g * (0.001 / length + 2 * 0.04 / tenPeriods);
+  }
+
+  private void assertCarried(double expected) throws Exception {
+    assertThat(workbook.error("C4")).isZero();
+    assertThat(workbook.number("C4")).isCloseTo(expected, within(1e-13 * expected));
+  }
+
+  @Nested
+  class FollowsAnEdit {
+
+    @Test
+    void ofNothingYet() throws Exception {
+      assertCarried(expected(0.172, 8.33));
+    }
+
+    @Test
+    void ofAnInput() throws Exception {
+      workbook.set("B2", 0.25);
+      assertCarried(expected(0.25, 8.33));
+      workbook.set("B3", 9.99);
+      assertCarried(expected(0.25, 9.99));
+    }
+
+    @Test
+    void ofAnUncertainty() throws Exception {
+      workbook.set("C2", 0).set("C3", 0);
+      assertThat(workbook.number("C4")).isZero();
+    }
+
+    @Test
+    void ofAnIntermediateFormula() throws Exception {
+      workbook.set("Timing.A1", "=Sheet1.B3/20");
+      assertCarried(4 * expected(0.172, 8.33));
+    }
+
+    /** The value stays what it was; only the way it is computed changes. */
+    @Test
+    void ofAnIntermediateFormulaThatKeepsItsValue() throws Exception {
+      workbook.set("Timing.A1", "=0.833");
+      double g = workbook.number("B4");
+      assertCarried(g * 0.001 / 0.172);
+    }
+
+    @Test
+    void ofTheFormulaItself() throws Exception {
+      workbook.set("B4", "=B2*B3");
+      assertCarried(8.33 * 0.001 + 0.172 * 0.04);
+      workbook.set("B4", "=B2+0*B3");
+      assertCarried(0.001);
+    }
+
+    @Test
+    void ofAConstantThatTheFormulaUses() throws Exception {
+      workbook.set("D9", 2).set("B4", "=B2*D9+0*B3");
+      assertCarried(0.002);
+      workbook.set("D9", 3);
+      assertCarried(0.003);
+    }
+
+    @Test
+    void ofAFormulaIntoANumberAndBack() throws Exception {
+      String formula = workbook.formula("B4");
+      workbook.set("B4", 9.81);
+      assertThat(workbook.error("C4")).isEqualTo(ILLEGAL_ARGUMENT);
+      workbook.set("B4", formula);
+      assertCarried(expected(0.172, 8.33));
+    }
+
+    @Test
+    void ofAnInputIntoAFormula() throws Exception {
+      workbook.set("D2", 0.1).set("B2", "=D2*2");
+      assertCarried(expected(0.2, 8.33));
+      workbook.set("D2", 0.15);
+      assertCarried(expected(0.3, 8.33));
+    }
+
+    @Test
+    void ofALongChainOfCells() throws Exception {
+      String[][] chain = new String[3000][1];
+      for (int row = 0; row < chain.length; row++) {
+        chain[row][0] = row == 0 ? "=B2" : "=H" + row + "*1";
+      }
+      workbook.setAll("H1:H" + chain.length, chain).set("B4", "=H" + chain.length + "+0*B3");
+      assertCarried(0.001);
+      workbook.set("H1500", "=H1499*3");
+      assertCarried(0.003);
+    }
+  }
+
+  @Nested
+  class Names {
+
+    @BeforeEach
+    void name() throws Exception {
+      queryInterface(
+              XNamedRanges.class,
+              queryInterface(XPropertySet.class, workbook.document())
+                  .getPropertyValue("NamedRanges"))
+          .addNewByName("arm", "$Sheet1.$B$2", new com.sun.star.table.CellAddress(), 0);
+    }
+
+    @Test
+    void areFollowedToTheirCells() throws Exception {
+      workbook.set("B4", "=arm^2+0*B3");
+      assertCarried(2 * 0.172 * 0.001);
+      workbook.set("B2", 0.3);
+      assertCarried(2 * 0.3 * 0.001);
+    }
+  }
+
+  @Nested
+  class CellsThatOnlyCalcCanCompute {
+
+    @Test
+    void areConstantsIfNoInputLiesBehindThem() throws Exception {
+      workbook.set("D1", "steel").set("E1", 7.85).set("D2", "brass").set("E2", 8.4);
+      workbook.set("D4", "steel").set("D5", "=VLOOKUP(D4;D1:E2;2;0)").set("B4", "=B2*D5+0*B3");
+      assertCarried(0.00785);
+      workbook.set("D4", "brass");
+      assertCarried(0.0084);
+    }
+
+    @Test
+    void areRefusedIfOneDoes() throws Exception {
+      workbook.set("D5", "=VLOOKUP(B2;D1:E2;2)").set("B4", "=B2*D5+B3");
+      assertThat(workbook.error("C4")).isNotZero();
+    }
+  }
+
+  @Nested
+  class Circles {
+
+    @Test
+    void areErrors() throws Exception {
+      workbook.set("B4", "=C4+B2");
+      assertThat(workbook.error("C4")).isIn(CIRCLE, ILLEGAL_ARGUMENT);
+      workbook.set("B4", "=B2+0*B3");
+      assertCarried(0.001);
+    }
+  }
+
+  @Nested
+  class MatrixFormulas {
+
+    @Test
+    void showTheWholeTable() throws Exception {
+      workbook.setMatrix("E1:J3", "=TENTHMARK.LAB.CARRYTABLE(B4;B2:B3;C2:C3)");
+      assertThat(workbook.shown("E1")).isEqualTo("B2");
+      assertThat(workbook.shown("E3")).isEqualTo("result");
+      assertThat(workbook.number("G3")).isEqualTo(workbook.number("C4"));
+      assertThat(workbook.number("F3")).isCloseTo(workbook.number("B4"), within(1e-14));
+      workbook.set("B2", 0.25);
+      assertThat(workbook.number("F1")).isEqualTo(0.25);
+      assertThat(workbook.number("G3")).isCloseTo(expected(0.25, 8.33), within(1e-13));
+    }
+
+    @Test
+    void holdTheCallInside() throws Exception {
+      workbook.setMatrix("E1:E2", "=TENTHMARK.LAB.CARRY(B4;B2:B3;C2:C3)*C2:C3");
+      double carried = workbook.number("C4");
+      assertThat(workbook.number("E1")).isEqualTo(carried * 0.001);
+      assertThat(workbook.number("E2")).isEqualTo(carried * 0.04);
+    }
+
+    @Test
+    void explainWhatIsWrong() throws Exception {
+      workbook.set("B4", 9.81).setMatrix("E1:J3", "=TENTHMARK.LAB.CARRYTABLE(B4;B2:B3;C2:C3)");
+      assertThat(workbook.shown("E1"))
+          .isEqualTo("LAB_CARRYTABLE: cell B4 holds no formula, so nothing is carried through it.");
+    }
+  }
+
+  @Nested
+  class OtherFunctions {
+
+    @Test
+    void followEditsToo() throws Exception {
+      workbook
+          .setMatrix("E1:F2", "=TENTHMARK.LAB.EXTREMES(B4;B2:B3;C2:C3)")
+          .setMatrix("E5:F8", "=TENTHMARK.LAB.SIMULATE(B4;B2:B3;C2:C3;\"rectangular\";20000)")
+          .set("B4", "=B2*2+0*B3");
+      assertThat(workbook.number("F1")).isCloseTo(0.342, within(1e-15));
+      assertThat(workbook.number("F2")).isCloseTo(0.346, within(1e-15));
+      assertThat(workbook.number("F5")).isCloseTo(0.344, within(1e-4));
+      workbook.set("B2", 1);
+      assertThat(workbook.number("F2")).isCloseTo(2.002, within(1e-15));
+      assertThat(workbook.number("F6")).isCloseTo(2 * 0.001 / Math.sqrt(3), within(0.02 * 0.001));
+    }
+
+    @Test
+    void takeATextOfNames() throws Exception {
+      workbook.set("A2", "L").set("A3", "T");
+      workbook.set("C4", "=TENTHMARK.LAB.CARRYTEXT(\"4*PI()^2*L/(T/10)^2\";A2:A3;B2:B3;C2:C3)");
+      assertCarried(expected(0.172, 8.33));
+      workbook.set("B2", 0.25);
+      assertCarried(expected(0.25, 8.33));
+    }
+  }
+
+  @Nested
+  class AfterReload {
+
+    @ParameterizedTest
+    @EnumSource
+    void everythingStillFollows(Format format, Office office) throws Exception {
+      try (Workbook reopened = office.open(workbook.save("carrying", format))) {
+        assertThat(reopened.number("C4")).isCloseTo(expected(0.172, 8.33), within(1e-13));
+        reopened.set("B2", 0.25);
+        assertThat(reopened.number("C4")).isCloseTo(expected(0.25, 8.33), within(1e-13));
+        reopened.set("Timing.A1", "=Sheet1.B3/20");
+        assertThat(reopened.number("C4")).isCloseTo(4 * expected(0.25, 8.33), within(1e-12));
+        reopened.set("B4", "=B2*B3");
+        assertThat(reopened.number("C4")).isCloseTo(8.33 * 0.001 + 0.25 * 0.04, within(1e-15));
+        assertThat(reopened.recalculateHard().number("C4"))
+            .isCloseTo(8.33 * 0.001 + 0.25 * 0.04, within(1e-15));
+      }
+    }
+  }
+}
