@@ -4,12 +4,14 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.JsonReport;
@@ -53,10 +55,24 @@ final class CheckCommand implements Callable<Integer> {
       defaultValue = "text")
   private Format format;
 
+  @Option(
+      names = "--profile",
+      paramLabel = "PROFILE",
+      description =
+          "A course's expectations and severities (YAML). \"profile init\" writes one to start from.")
+  private Path profile;
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    FileChecker checker = FileChecker.load();
+    Optional<Profile> course =
+        profile == null
+            ? Optional.of(Profile.NONE)
+            : ProfileFile.read(profile, spec.commandLine().getErr());
+    return course.map(found -> check(FileChecker.load(found), out)).orElse(Main.FAILED);
+  }
+
+  private int check(FileChecker checker, PrintWriter out) {
     List<FileReport> reports = new ArrayList<>();
     for (WorkbookPaths.Entry entry : WorkbookPaths.under(paths)) {
       FileReport report =

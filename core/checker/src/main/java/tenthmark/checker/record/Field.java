@@ -2,8 +2,10 @@ package tenthmark.checker.record;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** A part of a measurement record, and the words by which a column heading names it. */
 public enum Field {
@@ -41,9 +43,10 @@ public enum Field {
     this.words = List.of(words);
   }
 
-  /** The field that these words in lower case name, if they name one. */
-  static Optional<Field> named(String words) {
-    return Arrays.stream(values()).filter(field -> field.words.contains(words)).findFirst();
+  /** The words of each field. */
+  static Map<Field, List<String>> words() {
+    return Arrays.stream(values())
+        .collect(Collectors.toMap(Function.identity(), field -> field.words));
   }
 
   /** Whether a column of this field tells measurements from other lists with values. */

@@ -30,11 +30,13 @@ final class FunctionRows {
   private final Workbook workbook;
   private final Evaluation evaluation;
   private final Sheet sheet;
+  private final HeadingWords words;
 
-  FunctionRows(Workbook workbook, Evaluation evaluation, Sheet sheet) {
+  FunctionRows(Workbook workbook, Evaluation evaluation, Sheet sheet, HeadingWords words) {
     this.workbook = workbook;
     this.evaluation = evaluation;
     this.sheet = sheet;
+    this.words = words;
   }
 
   Optional<MeasurementRecord> read(int row) {
@@ -55,7 +57,8 @@ final class FunctionRows {
     contributions(row, places);
     int left = places.values().stream().mapToInt(CellAddress::column).min().orElse(0);
     int right = places.values().stream().mapToInt(CellAddress::column).max().orElse(0);
-    Optional<Rationale> rationale = new RationaleRows(evaluation, sheet, left, right).at(row + 1);
+    Optional<Rationale> rationale =
+        new RationaleRows(evaluation, sheet, words, left, right).at(row + 1);
     return Optional.of(
         new MeasurementRecord(
             workbook, evaluation, places, Map.of(), List.copyOf(sheet.row(row)), rationale));

@@ -29,6 +29,7 @@ final class HeadedTable {
   private final Workbook workbook;
   private final Evaluation evaluation;
   private final Sheet sheet;
+  private final HeadingWords words;
   private final Headings headings;
   private final Optional<CellRange> extent;
   private final RationaleRows rationales;
@@ -38,14 +39,17 @@ final class HeadedTable {
       Workbook workbook,
       Evaluation evaluation,
       Sheet sheet,
+      HeadingWords words,
       Headings headings,
       Optional<CellRange> extent) {
     this.workbook = workbook;
     this.evaluation = evaluation;
     this.sheet = sheet;
+    this.words = words;
     this.headings = headings;
     this.extent = extent;
-    this.rationales = new RationaleRows(evaluation, sheet, headings.left(), headings.right());
+    this.rationales =
+        new RationaleRows(evaluation, sheet, words, headings.left(), headings.right());
   }
 
   /** The rows that belong to the table, once it is read. */
@@ -82,7 +86,7 @@ final class HeadedTable {
   }
 
   private List<Headings> overlapping(int row) {
-    return Headings.in(sheet, row).stream()
+    return Headings.in(sheet, row, words).stream()
         .filter(other -> other.left() <= headings.right() && other.right() >= headings.left())
         .toList();
   }

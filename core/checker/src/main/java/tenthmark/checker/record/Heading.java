@@ -1,6 +1,5 @@
 package tenthmark.checker.record;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,13 +25,13 @@ record Heading(Field field, String unit, String words) {
       Pattern.compile("[\\p{L}°%µΩ][\\p{L}\\p{N}°%µΩ/·.^²³⁻¹*-]{0,11}");
 
   /** Reads a heading; empty if its words name nothing in a record. */
-  static Optional<Heading> read(String text) {
+  static Optional<Heading> read(String text, HeadingWords words) {
     Matcher parts = PARTS.matcher(text.strip());
     if (!parts.matches()) {
       return Optional.empty();
     }
-    String words = parts.group("words").toLowerCase(Locale.ROOT).replaceAll("[\\s:]+", " ").strip();
-    return Field.named(words).map(field -> new Heading(field, unit(parts), words));
+    String written = HeadingWords.uniform(parts.group("words"));
+    return words.named(written).map(field -> new Heading(field, unit(parts), written));
   }
 
   /** Whether it tells a table of measurements from other lists with values. */

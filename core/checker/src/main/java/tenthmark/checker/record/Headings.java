@@ -21,11 +21,11 @@ import tenthmark.checker.workbook.Sheet;
 record Headings(int row, Map<Field, Integer> columns, Map<Field, String> units) {
 
   /** The tables whose headings stand in a row; a field named again begins another table. */
-  static List<Headings> in(Sheet sheet, int row) {
+  static List<Headings> in(Sheet sheet, int row, HeadingWords words) {
     List<Headings> all = new ArrayList<>();
     Map<Integer, Heading> current = new TreeMap<>();
     for (Cell cell : sheet.row(row)) {
-      Optional<Heading> heading = heading(cell);
+      Optional<Heading> heading = heading(cell, words);
       if (heading.isPresent()) {
         if (holds(current, heading.get().field()) && isComplete(current)) {
           all.add(of(row, current));
@@ -63,9 +63,9 @@ record Headings(int row, Map<Field, Integer> columns, Map<Field, String> units) 
     return holds(headings, Field.VALUE) && headings.values().stream().anyMatch(Heading::isTelling);
   }
 
-  private static Optional<Heading> heading(Cell cell) {
+  private static Optional<Heading> heading(Cell cell, HeadingWords words) {
     return cell.content() instanceof Content.Text text
-        ? Heading.read(text.text())
+        ? Heading.read(text.text(), words)
         : Optional.empty();
   }
 

@@ -2,7 +2,6 @@ package tenthmark.checker.record;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
@@ -21,12 +20,14 @@ final class RationaleRows {
 
   private final Evaluation evaluation;
   private final Sheet sheet;
+  private final HeadingWords words;
   private final int left;
   private final int right;
 
-  RationaleRows(Evaluation evaluation, Sheet sheet, int left, int right) {
+  RationaleRows(Evaluation evaluation, Sheet sheet, HeadingWords words, int left, int right) {
     this.evaluation = evaluation;
     this.sheet = sheet;
+    this.words = words;
     this.left = left;
     this.right = right;
   }
@@ -62,9 +63,9 @@ final class RationaleRows {
         : Optional.empty();
   }
 
-  private static boolean isLabelled(String text) {
-    String word = text.split("[\\s:.,-]", 2)[0].toLowerCase(Locale.ROOT);
-    return Field.named(word).filter(field -> field == Field.RATIONALE).isPresent();
+  private boolean isLabelled(String text) {
+    String word = text.split("[\\s:.,-]", 2)[0];
+    return words.named(word).filter(field -> field == Field.RATIONALE).isPresent();
   }
 
   /** The cells that are not blank. */

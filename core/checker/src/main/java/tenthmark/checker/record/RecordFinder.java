@@ -21,15 +21,18 @@ public final class RecordFinder {
 
   private final Workbook workbook;
   private final Evaluation evaluation;
+  private final HeadingWords words;
 
-  private RecordFinder(Workbook workbook, Evaluation evaluation) {
+  private RecordFinder(Workbook workbook, Evaluation evaluation, HeadingWords words) {
     this.workbook = workbook;
     this.evaluation = evaluation;
+    this.words = words;
   }
 
   /** The tables with at least one record, sheet by sheet from top to bottom. */
-  public static List<RecordTable> find(Workbook workbook, Evaluation evaluation) {
-    RecordFinder finder = new RecordFinder(workbook, evaluation);
+  public static List<RecordTable> find(
+      Workbook workbook, Evaluation evaluation, HeadingWords words) {
+    RecordFinder finder = new RecordFinder(workbook, evaluation, words);
     return workbook.sheets().stream().flatMap(sheet -> finder.tables(sheet).stream()).toList();
   }
 
@@ -37,9 +40,9 @@ public final class RecordFinder {
     List<RecordTable> tables = new ArrayList<>();
     Set<Integer> taken = new HashSet<>();
     for (int row : sheet.rows()) {
-      for (Headings headings : Headings.in(sheet, row)) {
+      for (Headings headings : Headings.in(sheet, row, words)) {
         HeadedTable table =
-            new HeadedTable(workbook, evaluation, sheet, headings, extent(sheet, headings));
+            new HeadedTable(workbook, evaluation, sheet, words, headings, extent(sheet, headings));
         RecordTable found = table.read();
         taken.addAll(table.rowsTaken());
         if (!found.records().isEmpty()) {
@@ -47,7 +50,7 @@ public final class RecordFinder {
         }
       }
     }
-    FunctionRows rows = new FunctionRows(workbook, evaluation, sheet);
+    FunctionRows rows = new FunctionRows(workbook, evaluation, sheet, words);
     RecordTable rest =
         new RecordTable(
             sheet.rows().stream()

@@ -1,32 +1,37 @@
 package tenthmark.checker.report;
 
 import java.nio.file.Path;
+import tenthmark.checker.profile.Profile;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.catalogue.Catalogue;
-import tenthmark.measurement.recording.Convention;
 
 /**
  * Checks files one by one; what goes wrong with one does not reach the next.
  *
  * @param functions the worksheet functions
  * @param rules the rules
- * @param convention by which the course writes its measurements down
+ * @param profile what the course expects and what it makes of the rules
  */
-public record FileChecker(Catalogue functions, RuleCatalogue rules, Convention convention) {
+public record FileChecker(Catalogue functions, RuleCatalogue rules, Profile profile) {
 
-  /** A checker with all functions and rules under the classroom convention. */
+  /** A checker with all functions and rules, without a profile. */
   public static FileChecker load() {
-    return new FileChecker(Catalogue.load(), RuleCatalogue.load(), Convention.BENCH);
+    return load(Profile.NONE);
+  }
+
+  /** A checker with all functions and rules for one course. */
+  public static FileChecker load(Profile profile) {
+    return new FileChecker(Catalogue.load(), RuleCatalogue.load(), profile);
   }
 
   /** Reads a file, recalculates it and applies the rules; never writes to the file. */
   public FileReport check(Path file) {
     try {
-      Inspection inspection = Inspection.of(WorkbookFile.read(file), functions, convention);
-      return FileReport.checked(file, rules.check(inspection));
+      Inspection inspection = Inspection.of(WorkbookFile.read(file), functions, profile.course());
+      return FileReport.checked(file, rules.check(inspection, profile.grading()));
     } catch (UnreadableFileException unreadable) {
       return FileReport.unchecked(file, unreadable.getMessage());
     } catch (OutOfMemoryError full) {

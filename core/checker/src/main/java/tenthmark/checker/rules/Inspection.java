@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -23,16 +24,21 @@ import tenthmark.measurement.recording.Convention;
  * @param workbook what the file holds
  * @param evaluation its values, recalculated
  * @param tables its measurement records
- * @param convention by which the course writes its measurements down
+ * @param course what the course expects
  */
 public record Inspection(
-    Workbook workbook, Evaluation evaluation, List<RecordTable> tables, Convention convention) {
+    Workbook workbook, Evaluation evaluation, List<RecordTable> tables, Course course) {
 
   /** Recalculates a workbook and finds its records. */
-  public static Inspection of(Workbook workbook, Catalogue catalogue, Convention convention) {
+  public static Inspection of(Workbook workbook, Catalogue catalogue, Course course) {
     Evaluation evaluation = Evaluation.of(workbook, catalogue);
     return new Inspection(
-        workbook, evaluation, RecordFinder.find(workbook, evaluation), convention);
+        workbook, evaluation, RecordFinder.find(workbook, evaluation, course.headings()), course);
+  }
+
+  /** The convention by which the course writes its measurements down. */
+  Convention convention() {
+    return course.convention();
   }
 
   /** All records. */

@@ -3,6 +3,8 @@ package tenthmark.checker.rules;
 import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** All rules, by severity and id. */
 public record RuleCatalogue(List<Rule> rules) {
@@ -23,6 +25,16 @@ public record RuleCatalogue(List<Rule> rules) {
             .map(ServiceLoader.Provider::get)
             .sorted(ORDER)
             .toList());
+  }
+
+  /** The ids of the rules. */
+  public Set<String> ids() {
+    return rules.stream().map(rule -> rule.declaration().id()).collect(Collectors.toSet());
+  }
+
+  /** What the rules that a course applies find in a workbook, with the course's severities. */
+  public List<Finding> check(Inspection inspection, Grading grading) {
+    return grading.applied(this).check(inspection).stream().map(grading::graded).toList();
   }
 
   /** What all rules find in a workbook: sheet by sheet, from top to bottom. */

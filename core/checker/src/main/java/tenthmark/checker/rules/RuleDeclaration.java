@@ -24,6 +24,11 @@ public record RuleDeclaration(
     }
   }
 
+  /** The same rule with another severity. */
+  RuleDeclaration withSeverity(Severity other) {
+    return new RuleDeclaration(id, other, looksFor, why, fix);
+  }
+
   /** A finding of this rule. */
   public Finding finding(CellAddress cell, String found, String expected) {
     return new Finding(this, cell, found, expected);

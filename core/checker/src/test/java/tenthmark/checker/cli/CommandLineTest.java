@@ -158,6 +158,96 @@ class CommandLineTest {
   }
 
   @Nested
+  class Profiles {
+
+    private Path profile(String... lines) throws Exception {
+      return Files.writeString(folder.resolve("course.yaml"), String.join("\n", lines));
+    }
+
+    @Test
+    void changeTheSeverityOfARule() throws Exception {
+      Path noted = profile("rules:", "  unit-missing: {severity: note}");
+
+      assertThat(run("check", "--profile", noted, faulty("ada.xlsx"))).isZero();
+
+      assertThat(out.toString()).contains("note unit-missing", "0 errors, 0 warnings, 1 note");
+    }
+
+    @Test
+    void leaveARuleOut() throws Exception {
+      Path none = profile("rules:", "  unit-missing: {severity: none}");
+
+      assertThat(run("check", "--profile", none, faulty("ada.xlsx"))).isZero();
+
+      assertThat(out.toString()).doesNotContain("unit-missing");
+    }
+
+    @Test
+    void nameFurtherHeadings() throws Exception {
+      Path german =
+          profile("headings:", "  value: Messwert", "  uncertainty: [Unsicherheit, Fehler]");
+      Path table =
+          Grid.sheet("Werte")
+              .row("Name", "Messwert [mm]", "fehler [mm]")
+              .row("Kurbel", 172.5, null)
+              .xlsx(folder.resolve("a.xlsx"));
+
+      assertThat(run("check", table)).isZero();
+      assertThat(run("check", "--profile", german, table)).isEqualTo(1);
+
+      assertThat(out.toString()).contains("Werte.C2: error uncertainty-missing");
+    }
+
+    @Test
+    void changeTheConvention() throws Exception {
+      Path half = profile("convention: {fine: 0.4}");
+      Path table =
+          Grid.sheet("Records")
+              .row(
+                  "Quantity",
+                  "Value",
+                  "Unit",
+                  "Division",
+                  "Spacing",
+                  "Ends",
+                  "Reading",
+                  "Uncertainty",
+                  "Rationale")
+              .row("Crank arm", 172.5, "mm", 1, "fine", 2, 0.5, 0.5, "Fine marks, two ends.")
+              .xlsx(folder.resolve("a.xlsx"));
+
+      assertThat(run("check", table)).isZero();
+      assertThat(run("check", "--profile", half, table)).isEqualTo(1);
+
+      assertThat(out.toString())
+          .contains("reading-differs")
+          .contains("0.8 (division 1 x fraction 0.4 x ends 2)");
+    }
+
+    @Test
+    void withProblemsEndTheCommandWithALineForEach() throws Exception {
+      Path wrong = profile("colour: red", "convention: {wide: 2}");
+
+      assertThat(run("check", "--profile", wrong, good("good.xlsx"))).isEqualTo(2);
+
+      assertThat(out.toString()).isEmpty();
+      assertThat(err.toString().lines())
+          .containsExactly(
+              wrong
+                  + ":1:1: colour is no key here; keys are course, convention, apparatus,"
+                  + " quantities, rules, headings",
+              wrong + ":2:20: wide is 2 but must be greater than 0 and at most 1");
+    }
+
+    @Test
+    void thatCannotBeReadEndTheCommand() throws Exception {
+      assertThat(run("check", "--profile", folder.resolve("none.yaml"), good("good.xlsx")))
+          .isEqualTo(2);
+      assertThat(err.toString()).contains("none.yaml: the profile cannot be read: ");
+    }
+  }
+
+  @Nested
   class Folders {
 
     @Test

@@ -33,6 +33,19 @@ class RunnableJarIT {
   }
 
   @Test
+  void readsAProfileWithUnits() throws Exception {
+    Process process =
+        start(
+            "check",
+            "--profile",
+            "src/test/resources/profiles/bicycle-workshop.yaml",
+            "src/test/resources/saved-by-calc/good.ods");
+
+    assertThat(process.waitFor()).isEqualTo(1);
+    assertThat(Files.readString(folder.resolve("err"))).isEmpty();
+  }
+
+  @Test
   void carriesAllFunctionsAndRules() throws Exception {
     Process process = start("rules");
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenthmark.checker.profile.Profile;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.rules.Rule;
@@ -14,7 +15,6 @@ import tenthmark.checker.rules.RuleDeclaration;
 import tenthmark.checker.rules.Severity;
 import tenthmark.checker.workbook.Grid;
 import tenthmark.measurement.catalogue.Catalogue;
-import tenthmark.measurement.recording.Convention;
 
 class FileCheckerTest {
 
@@ -35,7 +35,7 @@ class FileCheckerTest {
           }
         };
     FileChecker checker =
-        new FileChecker(Catalogue.load(), new RuleCatalogue(List.of(broken)), Convention.BENCH);
+        new FileChecker(Catalogue.load(), new RuleCatalogue(List.of(broken)), Profile.NONE);
 
     FileReport report = checker.check(Grid.sheet("Data").row(1).xlsx(folder.resolve("a.xlsx")));
 

@@ -1,10 +1,10 @@
 package tenthmark.checker.rules;
 
 import java.util.List;
+import tenthmark.checker.course.Course;
 import tenthmark.checker.workbook.Grid;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
-import tenthmark.measurement.recording.Convention;
 
 /** What the rules find in a workbook, as tests compare it. */
 final class Findings {
@@ -40,7 +40,7 @@ final class Findings {
   }
 
   static List<Finding> in(Workbook workbook) {
-    return RULES.check(Inspection.of(workbook, FUNCTIONS, Convention.BENCH));
+    return RULES.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN));
   }
 
   /** Each finding as place and rule, such as {@code D2 unit-missing}. */

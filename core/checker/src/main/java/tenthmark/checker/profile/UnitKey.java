@@ -1,0 +1,21 @@
+package tenthmark.checker.profile;
+
+import java.util.Optional;
+import tenthmark.checker.unit.UnitReader;
+import tenthmark.checker.unit.UnitText;
+
+/** The key that holds a unit. */
+final class UnitKey {
+
+  private static final String KEY = "unit";
+
+  private UnitKey() {}
+
+  static Optional<UnitText.Known> read(Section section, UnitReader units) {
+    Optional<UnitText> unit = section.requiredText(KEY).map(units::read);
+    if (unit.isPresent() && unit.get() instanceof UnitText.Unknown unknown) {
+      section.valueProblem(KEY, "unit cannot be used: " + unknown.reason());
+    }
+    return unit.filter(UnitText.Known.class::isInstance).map(UnitText.Known.class::cast);
+  }
+}

@@ -1,0 +1,49 @@
+package tenthmark.checker.rules;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a course makes of the rules.
+ *
+ * @param policies by rule id; a rule that is left out stays as it is declared
+ */
+public record Grading(Map<String, RulePolicy> policies) {
+
+  /** Every rule as it is declared. */
+  public static final Grading DECLARED = new Grading(Map.of());
+
+  /** Copies the policies. */
+  public Grading {
+    policies = Map.copyOf(policies);
+  }
+
+  private RulePolicy policy(RuleDeclaration rule) {
+    return policies.getOrDefault(rule.id(), RulePolicy.DECLARED);
+  }
+
+  /** The rules that are applied. */
+  RuleCatalogue applied(RuleCatalogue rules) {
+    return new RuleCatalogue(
+        rules.rules().stream().filter(rule -> policy(rule.declaration()).applies()).toList());
+  }
+
+  /** The finding with the course's severity. */
+  Finding graded(Finding finding) {
+    return policy(finding.rule())
+        .severity()
+        .map(
+            severity ->
+                new Finding(
+                    finding.rule().withSeverity(severity),
+                    finding.cell(),
+                    finding.found(),
+                    finding.expected()))
+        .orElse(finding);
+  }
+
+  /** The points that findings cost together. */
+  public double points(List<Finding> findings) {
+    return findings.stream().mapToDouble(finding -> policy(finding.rule()).points()).sum();
+  }
+}

@@ -1,0 +1,160 @@
+package tenthmark.checker.profile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.schema.CoreSchema;
+import tenthmark.checker.rules.RuleCatalogue;
+
+/** The published schema and the reader say the same. */
+class ProfileSchemaTest {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final ProfileReader READER = new ProfileReader(RuleCatalogue.load().ids());
+  private static final Pattern KEYS = Pattern.compile("keys are (.*)");
+
+  private final JsonNode schema = schema();
+  private final Schema rules =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(schema);
+
+  private static JsonNode schema() {
+    try (InputStream file = ProfileReader.class.getResourceAsStream("course-profile.schema.json")) {
+      return JSON.readTree(file);
+    } catch (IOException problem) {
+      throw new AssertionError(problem);
+    }
+  }
+
+  private boolean allows(String yaml) {
+    Load load = new Load(LoadSettings.builder().setSchema(new CoreSchema()).build());
+    return rules.validate(JSON.valueToTree(load.loadFromString(yaml))).isEmpty();
+  }
+
+  private static boolean reads(String yaml) {
+    return READER.read(yaml) instanceof ProfileText.Usable;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bicycle-workshop.yaml", "by-name.yaml", "smallest.yaml"})
+  void allowsTheExamples(String name) throws IOException {
+    try (InputStream file = getClass().getResourceAsStream("/profiles/" + name)) {
+      String yaml = new String(file.readAllBytes(), StandardCharsets.UTF_8);
+      assertThat(allows(yaml)).isTrue();
+      assertThat(reads(yaml)).isTrue();
+    }
+  }
+
+  /** The message about an unknown key lists the keys that the code asks for. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/properties| unknown: 1",
+        "/properties/headings/properties| headings: {unknown: 1}",
+        "/$defs/convention/properties| convention: {unknown: 1}",
+        "/$defs/apparatus/properties| apparatus: [{unknown: 1}]",
+        "/$defs/quantity/properties| quantities: [{unknown: 1}]",
+        "/$defs/rule/properties| rules: {unit-missing: {unknown: 1}}"
+      })
+  void hasTheKeysOfTheReader(String place, String yaml) {
+    Set<String> published = new TreeSet<>();
+    schema.at(place).fieldNames().forEachRemaining(published::add);
+
+    List<Problem> problems = ((ProfileText.Unusable) READER.read(yaml)).problems();
+
+    assertThat(problems)
+        .extracting(Problem::message)
+        .map(KEYS::matcher)
+        .filteredOn(Matcher::find)
+        .map(keys -> new TreeSet<>(List.of(keys.group(1).split(", "))))
+        .containsExactly((TreeSet<String>) published);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "course: [a]",
+        "colour: red",
+        "convention: classroom",
+        "convention: {wide: 0}",
+        "convention: {wide: 1.5}",
+        "convention: {fine: half}",
+        "convention: {digits: 3}",
+        "convention: {combine: sum}",
+        "convention: {reaction: 0}",
+        "apparatus: {name: a}",
+        "apparatus: [{name: a, division: 1}]",
+        "apparatus: [{name: a, unit: mm}]",
+        "apparatus: [{division: 1, unit: mm}]",
+        "apparatus: [{name: a, division: 0, unit: mm}]",
+        "apparatus: [{name: a, division: 1, unit: mm, kind: dial}]",
+        "apparatus: [{name: a, division: 1, unit: mm, half-width: -1}]",
+        "apparatus: [{name: a, division: 1, unit: mm, half-width: 1, counts: 1}]",
+        "quantities: [{name: a}]",
+        "quantities: [{unit: mm}]",
+        "quantities: [{name: a, unit: mm, uncertainty: 1}]",
+        "quantities: [{name: a, unit: mm, accepted: 1, gap: 0}]",
+        "quantities: [{name: a, unit: mm, required: yes}]",
+        "quantities: [{name: a, unit: mm, origin: typed}]",
+        "rules: {unit-missing: {severity: fatal}}",
+        "rules: {unit-missing: {points: -1}}",
+        "headings: {shade: a}",
+        "just a text"
+      })
+  void refusesWhatTheReaderRefuses(String yaml) {
+    assertThat(reads(yaml)).isFalse();
+    assertThat(allows(yaml)).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "course: 2026",
+        "convention: {digits: 2, wide: 1}",
+        "convention: {digits: particle-data}",
+        "apparatus: [{name: a, division: 1, unit: mm, half-width: 0}]",
+        "apparatus: [{name: a, division: 1, unit: mm, percent: 1}]",
+        "apparatus: []",
+        "quantities: [{name: a, unit: 1, accepted: -1e-3, uncertainty: 0}]",
+        "rules: {unit-missing: {severity: none}}",
+        "headings: {hand timing: [a, b], value: c}"
+      })
+  void allowsWhatTheReaderReads(String yaml) {
+    assertThat(reads(yaml)).isTrue();
+    assertThat(allows(yaml)).isTrue();
+  }
+
+  @Test
+  void saysWhatEveryKeyOfAnEntryMeans() {
+    for (String part : List.of("convention", "apparatus", "quantity", "rule")) {
+      JsonNode keys = schema.at("/$defs/" + part + "/properties");
+      keys.fieldNames()
+          .forEachRemaining(
+              key -> {
+                boolean shared = keys.get(key).path("$ref").asText().equals("#/$defs/unit");
+                assertThat(shared || keys.get(key).has("description"))
+                    .as(part + "." + key)
+                    .isTrue();
+              });
+    }
+  }
+}
