@@ -4,6 +4,7 @@ import com.sun.star.uno.AnyConverter;
 import java.util.Arrays;
 import java.util.List;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellBlock;
 
 /** Values as Calc hands them over, and as it takes them. */
 final class CellValues {
@@ -18,8 +19,8 @@ final class CellValues {
     if (argument instanceof Object[][] rows) {
       return new Value.Table(Arrays.stream(rows).map(CellValues::row).toList());
     }
-    if (argument instanceof Value value) {
-      return value;
+    if (argument instanceof CellBlock block) {
+      return new Value.Reference(block);
     }
     if (argument instanceof Double number) {
       return Value.of(number);

@@ -4,7 +4,6 @@ import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lib.uno.helper.WeakBase;
-import com.sun.star.table.XCellRange;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -20,6 +19,7 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
   static final String SERVICE = "tenthmark.Lab";
 
   private final Catalogue catalogue = Catalogue.load();
+  private final OpenDocuments documents = new OpenDocuments();
 
   /** A number. */
   protected final double number(String name, Object[] arguments) throws IllegalArgumentException {
@@ -61,9 +61,9 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
         .toArray();
   }
 
-  /** The cells of a document as an argument. */
-  protected static Value cells(XPropertySet document, XCellRange range) {
-    return new Value.Reference(OfficeCells.block(document, range));
+  /** The cells of a document during one call. */
+  protected final OfficeCells cells(XPropertySet document) {
+    return new OfficeCells(documents.of(document));
   }
 
   private Value call(String name, Object[] arguments) throws IllegalArgumentException {

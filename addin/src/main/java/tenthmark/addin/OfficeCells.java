@@ -6,7 +6,6 @@ import com.sun.star.beans.UnknownPropertyException;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.NoSuchElementException;
 import com.sun.star.container.XNameAccess;
-import com.sun.star.container.XNamed;
 import com.sun.star.lang.IndexOutOfBoundsException;
 import com.sun.star.lang.WrappedTargetException;
 import com.sun.star.sheet.FormulaResult;
@@ -15,9 +14,7 @@ import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XSheetCellCursor;
-import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheet;
-import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
@@ -44,51 +41,69 @@ final class OfficeCells implements Cells {
   /** From so many rows or columns on, a range is cut to the part of the sheet that is used. */
   private static final int LARGE = 1_000;
 
-  private final XNameAccess sheets;
-  private final XPropertySet document;
+  private final OpenDocument document;
+  private final Map<CellRange, XCellRange> given = new HashMap<>();
   private final Map<String, Optional<XSpreadsheet>> byName = new HashMap<>();
+  private String[] names;
 
-  private OfficeCells(XPropertySet document) {
+  OfficeCells(OpenDocument document) {
     this.document = document;
-    this.sheets =
-        queryInterface(
-            XNameAccess.class, queryInterface(XSpreadsheetDocument.class, document).getSheets());
   }
 
-  /** The cells of a range together with its document. */
-  static CellBlock block(XPropertySet document, XCellRange range) {
-    OfficeCells cells = new OfficeCells(document);
-    return new CellBlock(cells.rangeOf(range), cells);
+  /** A range that the function was given. */
+  CellBlock block(XCellRange range) {
+    CellRange place = placeOf(range);
+    given.put(place, range);
+    return new CellBlock(place, this);
   }
 
-  private CellRange rangeOf(XCellRange range) {
-    XSpreadsheet sheet = queryInterface(XSheetCellRange.class, range).getSpreadsheet();
+  private CellRange placeOf(XCellRange range) {
     CellRangeAddress address = queryInterface(XCellRangeAddressable.class, range).getRangeAddress();
     return new CellRange(
-        queryInterface(XNamed.class, sheet).getName(),
+        sheetNames()[address.Sheet],
         address.StartColumn,
         address.StartRow,
         address.EndColumn,
         address.EndRow);
   }
 
+  /** The names in the sheets' order. */
+  private String[] sheetNames() {
+    if (names == null) {
+      names = document.sheets().getElementNames();
+    }
+    return names;
+  }
+
   @Override
   public CellContent at(CellAddress address) {
+    CellRange alone = CellRange.of(address);
+    return given.containsKey(alone)
+        ? contents(alone, given.get(alone)).get(0).get(0)
+        : content(address);
+  }
+
+  private CellContent content(CellAddress address) {
     return cell(address).map(OfficeCells::content).orElseGet(CellContent.Empty::new);
   }
 
   @Override
   public List<List<CellContent>> rows(CellRange range) {
+    if (given.containsKey(range) && !isLarge(range)) {
+      return contents(range, given.get(range));
+    }
     return sheet(range.sheet())
-        .map(sheet -> rows(used(range, sheet), sheet))
+        .map(sheet -> rows(isLarge(range) ? used(range, sheet) : range, sheet))
         .orElseGet(() -> Cells.super.rows(range));
   }
 
   private List<List<CellContent>> rows(CellRange range, XSpreadsheet sheet) {
-    if (range.bottom() < range.top() || range.right() < range.left()) {
-      return List.of();
-    }
-    XCellRange cells = at(range, sheet);
+    return range.bottom() < range.top() || range.right() < range.left()
+        ? List.of()
+        : contents(range, at(range, sheet));
+  }
+
+  private List<List<CellContent>> contents(CellRange range, XCellRange cells) {
     String[][] formulas = queryInterface(XCellRangeFormula.class, cells).getFormulaArray();
     Object[][] values = queryInterface(XCellRangeData.class, cells).getDataArray();
     List<List<CellContent>> rows = new ArrayList<>(formulas.length);
@@ -98,7 +113,7 @@ final class OfficeCells implements Cells {
         CellAddress place =
             new CellAddress(range.sheet(), range.left() + column, range.top() + row);
         contents.add(
-            content(formulas[row][column], values[row][column]).orElseGet(() -> at(place)));
+            content(formulas[row][column], values[row][column]).orElseGet(() -> content(place)));
       }
       rows.add(contents);
     }
@@ -119,10 +134,11 @@ final class OfficeCells implements Cells {
     return Optional.of(text.isEmpty() ? new CellContent.Empty() : new CellContent.Text(text));
   }
 
+  private static boolean isLarge(CellRange range) {
+    return range.bottom() - range.top() >= LARGE || range.right() - range.left() >= LARGE;
+  }
+
   private static CellRange used(CellRange range, XSpreadsheet sheet) {
-    if (range.bottom() - range.top() < LARGE && range.right() - range.left() < LARGE) {
-      return range;
-    }
     XSheetCellCursor cursor = sheet.createCursor();
     queryInterface(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
     CellRangeAddress end = queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
@@ -177,7 +193,7 @@ final class OfficeCells implements Cells {
 
   private Optional<XSpreadsheet> findSheet(String name) {
     try {
-      return Optional.of(queryInterface(XSpreadsheet.class, sheets.getByName(name)));
+      return Optional.of(queryInterface(XSpreadsheet.class, document.sheets().getByName(name)));
     } catch (NoSuchElementException unknown) {
       return Optional.empty();
     } catch (WrappedTargetException failure) {
@@ -212,7 +228,7 @@ final class OfficeCells implements Cells {
   public Optional<CellRange> named(String name, String sheet) {
     return sheet(sheet)
         .flatMap(owner -> named(name, queryInterface(XPropertySet.class, owner)))
-        .or(() -> named(name, document));
+        .or(() -> named(name, document.properties()));
   }
 
   private Optional<CellRange> named(String name, XPropertySet owner) {
@@ -223,7 +239,7 @@ final class OfficeCells implements Cells {
       }
       XCellRange range =
           queryInterface(XCellRangeReferrer.class, names.getByName(name)).getReferredCells();
-      return Optional.ofNullable(range).map(this::rangeOf);
+      return Optional.ofNullable(range).map(this::placeOf);
     } catch (NoSuchElementException removed) {
       return Optional.empty();
     } catch (UnknownPropertyException | WrappedTargetException failure) {

@@ -82,6 +82,14 @@ class OfficeCellsIT {
     }
 
     @Test
+    void areTheSameInARangeThatWasGiven() throws Exception {
+      CellBlock all = block("A1:C3");
+      assertThat(all.cells().rows(all.range())).isEqualTo(expected);
+      CellBlock text = block("B2");
+      assertThat(text.cells().at(text.range().first())).isEqualTo(new CellContent.Text("=A1"));
+    }
+
+    @Test
     void ofAWholeColumnEndWhereTheSheetDoes() {
       assertThat(cells.rows(new CellRange(FIRST, 1, 0, 1, 1_048_575)))
           .isEqualTo(expected.stream().map(row -> List.of(row.get(1))).toList());
@@ -155,7 +163,8 @@ class OfficeCellsIT {
   }
 
   private CellBlock block(String address) throws Exception {
-    return OfficeCells.block(
-        queryInterface(XPropertySet.class, workbook.document()), workbook.range(address));
+    OpenDocument document =
+        OpenDocument.of(queryInterface(XPropertySet.class, workbook.document()));
+    return new OfficeCells(document).block(workbook.range(address));
   }
 }

@@ -12,6 +12,9 @@ import tenthmark.measurement.catalogue.ResultKind;
  */
 final class Implementation {
 
+  private static final String CELLS =
+      "    OfficeCells theCells = cells(%s);\n".formatted(Method.DOCUMENT);
+
   private Implementation() {}
 
   static String of(List<Declaration> declarations) {
@@ -33,12 +36,13 @@ final class Implementation {
     return """
           @Override
           public %s {
-            return %s("%s", %s);
+        %s    return %s("%s", %s);
           }
 
         """
         .formatted(
             UnoInterface.signature(declaration),
+            Method.takesCells(declaration) ? CELLS : "",
             caller(declaration.result()),
             declaration.displayName(),
             arguments(declaration.parameters()));
@@ -64,7 +68,7 @@ final class Implementation {
 
   private static String argument(Parameter<?> parameter) {
     return UnoType.of(parameter) == UnoType.CELL_RANGE
-        ? "cells(%s, %s)".formatted(Method.DOCUMENT, parameter.name())
+        ? "theCells.block(%s)".formatted(parameter.name())
         : parameter.name();
   }
 }

@@ -38,13 +38,17 @@ final class Method {
   /** The function's parameters, after the document where one of them is a reference. */
   static List<Parameter> parametersOf(Declaration declaration) {
     List<Parameter> parameters = new ArrayList<>();
-    if (declaration.parameters().stream()
-        .anyMatch(parameter -> parameter.form() == Kind.Form.REFERENCE)) {
+    if (takesCells(declaration)) {
       parameters.add(new Parameter(UnoType.PROPERTY_SET, DOCUMENT));
     }
     declaration.parameters().stream()
         .map(parameter -> new Parameter(UnoType.of(parameter), parameter.name()))
         .forEach(parameters::add);
     return parameters;
+  }
+
+  static boolean takesCells(Declaration declaration) {
+    return declaration.parameters().stream()
+        .anyMatch(parameter -> parameter.form() == Kind.Form.REFERENCE);
   }
 }

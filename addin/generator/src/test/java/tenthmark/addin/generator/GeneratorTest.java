@@ -68,8 +68,9 @@ class GeneratorTest {
           .contains("new ParameterTypeInfo(\"value\", \"every\", 2, TypeInfo.ANY)")
           .contains("new ParameterTypeInfo(\"more\", \"every\", 3, TypeInfo.ANY)");
       assertThat(Implementation.of(every))
+          .contains("OfficeCells theCells = cells(theDocument);")
           .contains(
-              "return number(\"LAB_EVERY\", flat(new Object[] {cells(theDocument, formula), value,"
+              "return number(\"LAB_EVERY\", flat(new Object[] {theCells.block(formula), value,"
                   + " more}));");
     }
 
