@@ -81,9 +81,9 @@ final class BenchRecords {
                     READING, "judging the thimble closed and on the spoke", SCALE_READING),
                 new Contribution(INSTRUMENT, "the micrometer maker's specification", 0.002))),
         new BenchRecord(
-            "Wheel, time of ten turns",
+            "Wheel, time of ten swings",
             "t",
-            8.43,
+            15.83,
             "s",
             "",
             "",

@@ -40,6 +40,13 @@ final class SheetWriter {
     cell.setCellStyle(style);
   }
 
+  /** A formula that fills a block of cells as one matrix. */
+  void putMatrix(String block, String formula, CellStyle style) {
+    sheet
+        .setArrayFormula(stored(formula.substring(1)), CellRangeAddress.valueOf(block))
+        .forEach(cell -> cell.setCellStyle(style));
+  }
+
   /** One cell out of a block, with one style all over it. */
   void merge(String block, CellStyle style) {
     CellRangeAddress range = CellRangeAddress.valueOf(block);

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Value;
@@ -106,7 +107,7 @@ final class HeadedTable {
   }
 
   private boolean isRecord(int row) {
-    if (isSummary(row) || rationales.isAt(row)) {
+    if (isSummary(row) || rationales.isAt(row) || isPartOfMatrix(row)) {
       return false;
     }
     MeasurementRecord record = bare(row);
@@ -115,6 +116,18 @@ final class HeadedTable {
         || holds(Field.QUANTITY, row)
             && (isTypedNumber(record, Field.UNCERTAINTY)
                 || Field.CONTRIBUTIONS.stream().anyMatch(field -> isTypedNumber(record, field)));
+  }
+
+  /** A matrix over several columns is what one function says, not what a student wrote down. */
+  private boolean isPartOfMatrix(int row) {
+    return address(Field.VALUE, row)
+        .flatMap(workbook::at)
+        .map(Cell::content)
+        .filter(
+            content ->
+                content instanceof Content.Formula formula
+                    && formula.array().filter(area -> area.right() > area.left()).isPresent())
+        .isPresent();
   }
 
   /** A value that is there but in error or not checkable. */

@@ -39,7 +39,10 @@ public final class ReactionMissing implements RecordRule {
   @Override
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     Double unit = SECONDS.get(measurement.unit());
-    if (unit == null || !isByHand(measurement) || includesReaction(measurement)) {
+    if (unit == null
+        || !isByHand(measurement)
+        || includesReaction(measurement)
+        || measurement.isCalculatedFrom(inspection.recordValues())) {
       return Optional.empty();
     }
     int cycles =
