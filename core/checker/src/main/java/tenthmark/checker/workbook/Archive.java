@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Collections;
+import java.util.Enumeration;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -26,17 +29,33 @@ final class Archive implements AutoCloseable {
 
   private final ZipFile zip;
   private final Limits limits;
+  private final Map<String, ZipEntry> entries = new HashMap<>();
 
   private Archive(ZipFile zip, Limits limits) {
     this.zip = zip;
     this.limits = limits;
   }
 
+  /** Opens an archive and unpacks it once, so that whoever reads it later meets no surprise. */
   static Archive open(Path file, Limits limits) throws IOException, UnreadableFileException {
+    ZipFile zip = null;
     try {
-      return new Archive(new ZipFile(file.toFile()), limits);
-    } catch (ZipException damage) {
+      zip = new ZipFile(file.toFile());
+      Archive archive = new Archive(zip, limits);
+      archive.index();
+      archive.verify();
+      Archive opened = archive;
+      zip = null;
+      return opened;
+    } catch (ZipException | IllegalArgumentException damage) {
+      // IllegalArgumentException: a name of a part that is not in the encoding it claims
       throw damaged(damage);
+    } catch (TooLargeException tooLarge) {
+      throw limits.tooLarge();
+    } finally {
+      if (zip != null) {
+        zip.close();
+      }
     }
   }
 
@@ -48,12 +67,60 @@ final class Archive implements AutoCloseable {
     return new UnreadableFileException(PROTECTED);
   }
 
+  private void index() throws UnreadableFileException {
+    if (zip.size() > limits.parts()) {
+      throw new UnreadableFileException("the file holds more than " + limits.parts() + " parts");
+    }
+    for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements(); ) {
+      ZipEntry entry = all.nextElement();
+      if (entries.put(key(entry.getName()), entry) != null) {
+        // Two programs may each read another one of them.
+        throw new UnreadableFileException("the file is damaged: it holds a part twice");
+      }
+    }
+  }
+
+  /** Names of parts are the same in any letter case (ECMA-376 part 2, 6.2.2.3). */
+  private static String key(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  /** Checks that each part is whole, and that all together are not too much. */
+  private void verify() throws IOException, UnreadableFileException {
+    long left = limits.inflatedBytes();
+    byte[] buffer = new byte[1 << 16];
+    for (ZipEntry entry : entries.values()) {
+      long allowance = allowance(entry);
+      CRC32 sum = new CRC32();
+      long size = 0;
+      try (InputStream stream = new BoundedStream(zip.getInputStream(entry), left + allowance)) {
+        for (int count = stream.read(buffer); count >= 0; count = stream.read(buffer)) {
+          sum.update(buffer, 0, count);
+          size += count;
+        }
+      }
+      if (size != entry.getSize() || sum.getValue() != entry.getCrc()) {
+        throw new ZipException("size or check sum of a part is wrong");
+      }
+      left -= Math.max(0, size - allowance);
+    }
+  }
+
+  /** A photograph in a workbook may be as large as it is in the file. */
+  private static long allowance(ZipEntry entry) {
+    return isXml(entry.getName()) ? 0 : entry.getCompressedSize();
+  }
+
+  private static boolean isXml(String name) {
+    return key(name).matches(".*\\.(xml|rels|vml|rdf)");
+  }
+
   Kind kind() throws IOException, UnreadableFileException {
-    if (zip.getEntry("mimetype") != null) {
+    if (has("mimetype")) {
       requireOpenSpreadsheet();
       return Kind.OPEN_DOCUMENT_SPREADSHEET;
     }
-    if (zip.getEntry("[Content_Types].xml") != null) {
+    if (has("[Content_Types].xml")) {
       requireOfficeSpreadsheet();
       return Kind.OFFICE_OPEN_XML_SPREADSHEET;
     }
@@ -65,8 +132,8 @@ final class Archive implements AutoCloseable {
       throw new UnreadableFileException("not a workbook: an OpenDocument file of another kind");
     }
     boolean encrypted =
-        zip.getEntry("encrypted-package") != null
-            || zip.getEntry("META-INF/manifest.xml") != null
+        has("encrypted-package")
+            || has("META-INF/manifest.xml")
                 && text("META-INF/manifest.xml").contains("encryption-data");
     if (encrypted) {
       throw isProtected();
@@ -84,40 +151,23 @@ final class Archive implements AutoCloseable {
   }
 
   private String text(String part) throws IOException, UnreadableFileException {
-    try (InputStream stream = zip.getInputStream(zip.getEntry(part))) {
+    try (InputStream stream = part(part)) {
       return new String(stream.readNBytes(SHORT_PART), StandardCharsets.UTF_8);
-    } catch (ZipException damage) {
-      throw damaged(damage);
     }
+  }
+
+  /** Whether the archive holds a part. */
+  boolean has(String part) {
+    return entries.containsKey(key(part));
   }
 
   /** A part of the archive that breaks off with {@link TooLargeException} at the limit. */
   InputStream part(String name) throws IOException, UnreadableFileException {
-    ZipEntry entry = zip.getEntry(name);
+    ZipEntry entry = entries.get(key(name));
     if (entry == null) {
       throw new UnreadableFileException("the file is damaged: it has no " + name);
     }
-    return new BoundedStream(zip.getInputStream(entry), limits.streamedBytes());
-  }
-
-  /** Unpacks all parts once, because POI holds them in memory whole and trusts their XML. */
-  void requireBoundedParts() throws IOException, UnreadableFileException {
-    long left = limits.heldBytes();
-    for (ZipEntry entry : Collections.list(zip.entries())) {
-      BoundedStream stream = new BoundedStream(zip.getInputStream(entry), left);
-      try (stream) {
-        if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
-          Xml.requireWellFormed(stream);
-        } else {
-          stream.skipToEnd();
-        }
-      } catch (ZipException damage) {
-        throw damaged(damage);
-      } catch (TooLargeException tooLarge) {
-        throw tooLarge.unreadable();
-      }
-      left = stream.left();
-    }
+    return new BoundedStream(zip.getInputStream(entry), limits.inflatedBytes());
   }
 
   @Override

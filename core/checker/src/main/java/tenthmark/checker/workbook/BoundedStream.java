@@ -45,6 +45,7 @@ final class BoundedStream extends FilterInputStream {
   }
 
   private void count(int read) throws TooLargeException {
+    OutOfTimeException.ifInterrupted();
     left -= read;
     if (left < 0) {
       throw new TooLargeException();

@@ -9,6 +9,11 @@ public sealed interface Content {
   /** A number; a date or a time is a number of days too. */
   record Number(double value) implements Content {}
 
+  /** A number; one that is not finite, as only damaged or contrived files hold, is an error. */
+  static Content number(double value) {
+    return Double.isFinite(value) ? new Number(value) : new Error("#NUM!");
+  }
+
   /** A text, perhaps empty. */
   record Text(String text) implements Content {}
 

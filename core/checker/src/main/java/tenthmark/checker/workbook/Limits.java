@@ -1,16 +1,28 @@
 package tenthmark.checker.workbook;
 
-/**
- * How much a file may ask for, so that a small hostile file cannot fill the memory.
- *
- * @param streamedBytes most bytes that a part may unpack to which is read as a stream (.ods)
- * @param heldBytes most bytes that all parts may unpack to which are held in memory (.xlsx)
- * @param cells most cells that hold something, repeated ones counted one by one
- */
-public record Limits(long streamedBytes, long heldBytes, int cells) {
+import java.time.Duration;
 
-  /** Far above a class workbook: 20,000 rows of 5 columns unpack to 18 MB (.ods), 9 MB (.xlsx). */
-  public static final Limits DEFAULT = new Limits(256L << 20, 64L << 20, 500_000);
+/**
+ * How much a file may ask for, so that a small hostile file can neither fill the memory nor hold up
+ * the files after it.
+ *
+ * @param time most time for reading and checking one file
+ * @param inflatedBytes most bytes that the XML parts of a file may unpack to, or that an .xls file
+ *     may have
+ * @param parts most parts of an archive
+ * @param cells most cells that hold something, repeated ones counted one by one
+ * @param formulas most of these cells that hold a formula
+ * @param names most names that the workbook defines
+ * @param merged most merged areas
+ */
+public record Limits(
+    Duration time, long inflatedBytes, int parts, int cells, int formulas, int names, int merged) {
+
+  /**
+   * Far above a class workbook: 20,000 rows of 5 columns unpack to 18 MB (.ods), 9 MB (.xlsx).
+   */
+  public static final Limits DEFAULT =
+      new Limits(Duration.ofSeconds(20), 128L << 20, 10_000, 500_000, 150_000, 20_000, 50_000);
 
   /** Most rows of a sheet in any format. */
   static final int ROWS = 1 << 20;
@@ -18,7 +30,30 @@ public record Limits(long streamedBytes, long heldBytes, int cells) {
   /** Most columns of a sheet in any format. */
   static final int COLUMNS = 1 << 14;
 
+  /** The same limits with another time. */
+  public Limits withTime(Duration limit) {
+    return new Limits(limit, inflatedBytes, parts, cells, formulas, names, merged);
+  }
+
+  /** The same limits with another number of unpacked bytes. */
+  public Limits withInflatedBytes(long limit) {
+    return new Limits(time, limit, parts, cells, formulas, names, merged);
+  }
+
+  /** The same limits with another number of cells. */
+  public Limits withCells(int limit) {
+    return new Limits(time, inflatedBytes, parts, limit, formulas, names, merged);
+  }
+
+  UnreadableFileException tooLarge() {
+    return new UnreadableFileException("the workbook unpacks to more data than is allowed");
+  }
+
   UnreadableFileException tooManyCells() {
-    return new UnreadableFileException("the workbook holds more than " + cells + " cells");
+    return tooMany(cells, "cells");
+  }
+
+  UnreadableFileException tooMany(int limit, String things) {
+    return new UnreadableFileException("the workbook holds more than " + limit + " " + things);
   }
 }

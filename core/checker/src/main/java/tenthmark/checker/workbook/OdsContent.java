@@ -48,11 +48,12 @@ final class OdsContent {
   private final List<DefinedName> names = new ArrayList<>();
   private final Set<String> hiddenStyles = new HashSet<>();
   private LocalDate firstDay = LocalDate.of(1899, 12, 30);
-  private int cells;
+  private final Tally tally;
 
   OdsContent(XMLStreamReader xml, Limits limits) {
     this.xml = xml;
     this.limits = limits;
+    this.tally = new Tally(limits);
   }
 
   Workbook read() throws XMLStreamException, UnreadableFileException {
@@ -74,7 +75,7 @@ final class OdsContent {
       } else if (at(TABLE, "table")) {
         sheets.add(new Table().read());
       } else {
-        definedName(Optional.empty()).ifPresent(names::add);
+        addDefinedName(Optional.empty());
       }
     }
     if (!spreadsheet) {
@@ -88,12 +89,16 @@ final class OdsContent {
     if (!ASIDE.contains(xml.getLocalName()) && !DRAW.equals(xml.getNamespaceURI())) {
       return false;
     }
-    for (int depth = 1; depth > 0; ) {
-      int event = xml.next();
-      depth += event == XMLStreamConstants.START_ELEMENT ? 1 : 0;
-      depth -= event == XMLStreamConstants.END_ELEMENT ? 1 : 0;
-    }
+    XmlPart.skip(xml);
     return true;
+  }
+
+  private void addDefinedName(Optional<String> sheet) throws UnreadableFileException {
+    Optional<DefinedName> name = definedName(sheet);
+    if (name.isPresent()) {
+      tally.name();
+      names.add(name.get());
+    }
   }
 
   private Optional<DefinedName> definedName(Optional<String> sheet) {
@@ -144,12 +149,12 @@ final class OdsContent {
           if (at(TABLE, "table-row")) {
             readRow();
           } else {
-            definedName(Optional.of(name)).ifPresent(names::add);
+            addDefinedName(Optional.of(name));
           }
         }
       }
       for (CellRange array : arrays) {
-        spread(array);
+        sheet.spread(array, tally);
       }
       return sheet.build();
     }
@@ -176,9 +181,10 @@ final class OdsContent {
       Optional<CellRange> array = array(column);
       Optional<Content> content = new CellElement().read(array);
       if (content.isPresent()) {
-        if (column + (long) repeats > Limits.COLUMNS || placed.size() + repeats > limits.cells()) {
+        if (column + (long) repeats > Limits.COLUMNS) {
           throw limits.tooManyCells();
         }
+        tally.require(placed.size() + (long) repeats);
         for (int i = 0; i < repeats; i++) {
           placed.add(new Placed(column + i, content.get()));
         }
@@ -190,21 +196,22 @@ final class OdsContent {
       if (placed.isEmpty()) {
         return;
       }
-      long last = row + (long) repeats;
-      if (last > Limits.ROWS || cells + (long) placed.size() * repeats > limits.cells()) {
+      if (row + (long) repeats > Limits.ROWS) {
         throw limits.tooManyCells();
       }
-      cells += placed.size() * repeats;
+      tally.require((long) placed.size() * repeats);
       for (int i = 0; i < repeats; i++) {
         for (Placed cell : placed) {
+          tally.cell(cell.content());
           sheet.put(cell.column(), row + i, cell.content());
         }
       }
     }
 
-    private void merge(int column) {
+    private void merge(int column) throws UnreadableFileException {
       CellRange area = area(column, "number-columns-spanned", "number-rows-spanned");
       if (size(area) > 1) {
+        tally.merged();
         sheet.merge(area);
       }
     }
@@ -214,9 +221,7 @@ final class OdsContent {
         return Optional.empty();
       }
       CellRange area = area(column, "number-matrix-columns-spanned", "number-matrix-rows-spanned");
-      if (size(area) > limits.cells()) {
-        throw limits.tooManyCells();
-      }
+      tally.require(size(area));
       arrays.add(area);
       return Optional.of(area);
     }
@@ -232,26 +237,6 @@ final class OdsContent {
           row,
           Math.addExact(column, count(columns) - 1),
           Math.addExact(row, count(rows) - 1));
-    }
-
-    /** The file gives an array formula once; the cells that it fills hold only their values. */
-    private void spread(CellRange array) throws UnreadableFileException {
-      if (cells + size(array) > limits.cells()) {
-        throw limits.tooManyCells();
-      }
-      cells += (int) size(array);
-      if (sheet.at(array.left(), array.top()).orElse(null) instanceof Content.Formula formula) {
-        for (int r = array.top(); r <= array.bottom(); r++) {
-          for (int c = array.left(); c <= array.right(); c++) {
-            Optional<Content> stored =
-                r == array.top() && c == array.left() ? formula.stored() : sheet.at(c, r);
-            sheet.put(
-                c,
-                r,
-                new Content.Formula(formula.written(), formula.text(), stored, formula.array()));
-          }
-        }
-      }
     }
 
     private boolean ended(String element) throws XMLStreamException {
@@ -312,7 +297,7 @@ final class OdsContent {
         case "" -> Optional.empty();
         case "string" -> Optional.of(new Content.Text(string.orElse(shown)));
         case "boolean" -> Optional.of(new Content.Logical(logical));
-        default -> number.map(Content.Number::new);
+        default -> number.map(Content::number);
       };
     }
 

@@ -103,6 +103,23 @@ public final class Sheet {
       return Optional.ofNullable(rows.getOrDefault(row, EMPTY_ROW).get(column)).map(Cell::content);
     }
 
+    /** A file gives an array formula once; the other cells that it fills hold only their values. */
+    void spread(CellRange array, Tally tally) throws UnreadableFileException {
+      tally.require((long) array.height() * array.width());
+      if (at(array.left(), array.top()).orElse(null) instanceof Content.Formula formula) {
+        for (int row = array.top(); row <= array.bottom(); row++) {
+          for (int column = array.left(); column <= array.right(); column++) {
+            Optional<Content> stored =
+                row == array.top() && column == array.left() ? formula.stored() : at(column, row);
+            Content spread =
+                new Content.Formula(formula.written(), formula.text(), stored, formula.array());
+            tally.cell(spread);
+            put(column, row, spread);
+          }
+        }
+      }
+    }
+
     void merge(CellRange area) {
       merged.add(area);
     }

@@ -10,8 +10,4 @@ final class TooLargeException extends IOException {
   TooLargeException() {
     super("too large");
   }
-
-  UnreadableFileException unreadable() {
-    return new UnreadableFileException("the workbook unpacks to more data than is allowed", this);
-  }
 }

@@ -19,13 +19,18 @@ public final class WorkbookFile {
   public static Workbook read(Path file, Limits limits) throws UnreadableFileException {
     try {
       requireContent(file);
-      return switch (FileMagic.valueOf(file.toFile())) {
-        case OOXML -> readArchive(file, limits);
-        case OLE2 -> PoiReader.read(file, limits);
-        default ->
-            throw new UnreadableFileException(
-                "not a workbook: its content is neither .xlsx, .xlsm, .xls nor .ods");
-      };
+      Workbook workbook =
+          switch (FileMagic.valueOf(file.toFile())) {
+            case OOXML -> readArchive(file, limits);
+            case OLE2 -> XlsReader.read(file, limits);
+            default ->
+                throw new UnreadableFileException(
+                    "not a workbook: its content is neither .xlsx, .xlsm, .xls nor .ods");
+          };
+      if (workbook.sheets().isEmpty()) {
+        throw new UnreadableFileException("the workbook holds no sheet");
+      }
+      return workbook;
     } catch (IOException problem) {
       throw new UnreadableFileException("cannot be opened: " + reason(problem), problem);
     }
@@ -47,11 +52,9 @@ public final class WorkbookFile {
       throws IOException, UnreadableFileException {
     try (Archive archive = Archive.open(file, limits)) {
       return switch (archive.kind()) {
-        case OPEN_DOCUMENT_SPREADSHEET -> OdsReader.read(archive, limits);
-        case OFFICE_OPEN_XML_SPREADSHEET -> {
-          archive.requireBoundedParts();
-          yield PoiReader.read(file, limits);
-        }
+        case OPEN_DOCUMENT_SPREADSHEET ->
+            XmlPart.read(archive, "content.xml", limits, xml -> new OdsContent(xml, limits).read());
+        case OFFICE_OPEN_XML_SPREADSHEET -> new XlsxReader(archive, limits).read();
       };
     }
   }

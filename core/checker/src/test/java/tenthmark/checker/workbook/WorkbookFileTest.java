@@ -306,7 +306,10 @@ class WorkbookFileTest {
   class StaysWithinLimits {
 
     private void refused(Path file, String line) {
-      assertThatThrownBy(() -> WorkbookFile.read(file, new Limits(100_000, 100_000, 1000)))
+      assertThatThrownBy(
+              () ->
+                  WorkbookFile.read(
+                      file, Limits.DEFAULT.withInflatedBytes(100_000).withCells(1000)))
           .isInstanceOf(UnreadableFileException.class)
           .hasMessage(line);
     }

@@ -1,43 +1,76 @@
 package tenthmark.checker.workbook;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.poi.EncryptedDocumentException;
+import org.apache.poi.OldFileFormatException;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.crypt.Decryptor;
+import org.apache.poi.poifs.filesystem.DirectoryNode;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.SheetVisibility;
-import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import tenthmark.measurement.formula.CellRange;
 
-/** Reads .xlsx, .xlsm and .xls files through POI. */
-final class PoiReader {
+/** Reads .xls files through POI. */
+final class XlsReader {
 
-  private final org.apache.poi.ss.usermodel.Workbook source;
-  private final Limits limits;
-  private int cells;
+  private static final List<String> WORKBOOK_STREAMS = List.of("Workbook", "WORKBOOK", "BOOK");
 
-  private PoiReader(org.apache.poi.ss.usermodel.Workbook source, Limits limits) {
+  private final HSSFWorkbook source;
+  private final Tally tally;
+
+  private XlsReader(HSSFWorkbook source, Limits limits) {
     this.source = source;
-    this.limits = limits;
+    this.tally = new Tally(limits);
   }
 
   static Workbook read(Path file, Limits limits) throws UnreadableFileException {
-    try (var source = WorkbookFactory.create(file.toFile(), null, true)) {
-      return new PoiReader(source, limits).workbook();
+    try {
+      if (Files.size(file) > limits.inflatedBytes()) {
+        throw limits.tooLarge();
+      }
+      try (POIFSFileSystem container = new POIFSFileSystem(file.toFile(), true)) {
+        requireWorkbook(container.getRoot());
+        try (HSSFWorkbook source = new HSSFWorkbook(container.getRoot(), false)) {
+          return new XlsReader(source, limits).workbook();
+        }
+      }
     } catch (EncryptedDocumentException locked) {
       throw Archive.isProtected();
+    } catch (OldFileFormatException old) {
+      throw new UnreadableFileException(
+          "the workbook has a format from before 1997; save it as .xlsx or .ods first", old);
+    } catch (OutOfTimeException over) {
+      throw over;
     } catch (IOException | RuntimeException damage) {
+      OutOfTimeException.ifInterrupted();
       // POI reports damage by many unchecked exceptions; none may stop the files that follow.
       throw Archive.damaged(damage);
+    }
+  }
+
+  private static void requireWorkbook(DirectoryNode root) throws UnreadableFileException {
+    if (root.hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
+      throw Archive.isProtected();
+    }
+    if (root.hasEntryCaseInsensitive("Book")
+        && WORKBOOK_STREAMS.stream().noneMatch(root::hasEntry)) {
+      throw new UnreadableFileException(
+          "the workbook has a format from before 1997; save it as .xlsx or .ods first");
+    }
+    if (WORKBOOK_STREAMS.stream().noneMatch(root::hasEntry)) {
+      throw new UnreadableFileException("not a workbook: an Office file of another kind");
     }
   }
 
@@ -58,17 +91,15 @@ final class PoiReader {
       for (org.apache.poi.ss.usermodel.Cell cell : row) {
         Optional<Content> content = content(cell);
         if (content.isPresent()) {
-          if (++cells > limits.cells()) {
-            throw limits.tooManyCells();
-          }
+          tally.cell(content.get());
           sheet.put(cell.getColumnIndex(), cell.getRowIndex(), content.get());
         }
       }
     }
-    source
-        .getSheetAt(index)
-        .getMergedRegions()
-        .forEach(region -> sheet.merge(area(source.getSheetAt(index), region)));
+    for (CellRangeAddress region : source.getSheetAt(index).getMergedRegions()) {
+      tally.merged();
+      sheet.merge(area(source.getSheetAt(index), region));
+    }
     return sheet.build();
   }
 
@@ -84,19 +115,8 @@ final class PoiReader {
         written, FormulaText.withDisplayNames(written), stored(cell), array(cell));
   }
 
-  private static String written(org.apache.poi.ss.usermodel.Cell cell) {
-    try {
-      return cell.getCellFormula();
-    } catch (FormulaParseException unreadable) {
-      // A shared formula that POI cannot move to this cell: evaluation will say so, here.
-      return "";
-    }
-  }
-
   private static Optional<Content> stored(org.apache.poi.ss.usermodel.Cell cell) {
-    boolean stored =
-        cell instanceof XSSFCell xssf ? xssf.getCTCell().isSetV() : !mayHideAText(cell);
-    return stored ? value(cell, cell.getCachedFormulaResultType()) : Optional.empty();
+    return mayHideAText(cell) ? Optional.empty() : value(cell, cell.getCachedFormulaResultType());
   }
 
   /** Calc stores 0 for a text that an array formula gives when it saves as .xls. */
@@ -104,6 +124,15 @@ final class PoiReader {
     return cell.isPartOfArrayFormulaGroup()
         && cell.getCachedFormulaResultType() == CellType.NUMERIC
         && cell.getNumericCellValue() == 0;
+  }
+
+  private static String written(org.apache.poi.ss.usermodel.Cell cell) {
+    try {
+      return cell.getCellFormula();
+    } catch (FormulaParseException unreadable) {
+      // A shared formula that POI cannot move to this cell: evaluation will say so, here.
+      return "";
+    }
   }
 
   private static Optional<CellRange> array(org.apache.poi.ss.usermodel.Cell cell) {
@@ -114,7 +143,7 @@ final class PoiReader {
 
   private static Optional<Content> value(org.apache.poi.ss.usermodel.Cell cell, CellType type) {
     return switch (type) {
-      case NUMERIC -> Optional.of(new Content.Number(cell.getNumericCellValue()));
+      case NUMERIC -> Optional.of(Content.number(cell.getNumericCellValue()));
       case STRING ->
           Optional.of(
               new Content.Text(Objects.requireNonNull(cell.getRichStringCellValue().getString())));
@@ -125,11 +154,12 @@ final class PoiReader {
     };
   }
 
-  private List<DefinedName> names() {
+  private List<DefinedName> names() throws UnreadableFileException {
     List<DefinedName> names = new ArrayList<>();
     for (Name name : source.getAllNames()) {
       String formula = name.isFunctionName() ? null : name.getRefersToFormula();
       if (formula != null) {
+        tally.name();
         names.add(
             new DefinedName(
                 name.getNameName(),

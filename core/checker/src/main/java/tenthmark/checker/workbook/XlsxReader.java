@@ -1,0 +1,168 @@
+package tenthmark.checker.workbook;
+
+import java.io.IOException;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/** Reads .xlsx and .xlsm files (ECMA-376, part 1, chapter 18; either set of namespaces). */
+final class XlsxReader {
+
+  /** What one part of the archive is to another. */
+  private record Relationship(String id, String type, String target) {
+
+    boolean is(String kind) {
+      return type.endsWith("/" + kind);
+    }
+  }
+
+  private record SheetEntry(String name, boolean hidden, String relationship) {}
+
+  private record NameEntry(String name, Optional<Integer> sheet, String formula) {}
+
+  private final Archive archive;
+  private final Limits limits;
+  private final Tally tally;
+  private final List<SheetEntry> sheetEntries = new ArrayList<>();
+  private final List<NameEntry> nameEntries = new ArrayList<>();
+
+  XlsxReader(Archive archive, Limits limits) {
+    this.archive = archive;
+    this.limits = limits;
+    this.tally = new Tally(limits);
+  }
+
+  Workbook read() throws IOException, UnreadableFileException {
+    String main =
+        relationships("").stream()
+            .filter(relationship -> relationship.is("officeDocument"))
+            .map(Relationship::target)
+            .findFirst()
+            .orElse("xl/workbook.xml");
+    XmlPart.read(archive, main, limits, this::readIndex);
+    List<Relationship> relationships = relationships(main);
+    List<String> texts = texts(relationships);
+    List<Sheet> sheets = new ArrayList<>();
+    for (SheetEntry entry : sheetEntries) {
+      Optional<Relationship> part = worksheet(entry, relationships);
+      if (part.isPresent()) {
+        sheets.add(
+            XmlPart.read(
+                archive,
+                part.get().target(),
+                limits,
+                xml -> new XlsxSheet(xml, entry.name(), entry.hidden(), texts, tally).read()));
+      }
+    }
+    return new Workbook(sheets, nameEntries.stream().map(this::definedName).toList());
+  }
+
+  /** Charts and dialogs may stand between the sheets of cells. */
+  private static Optional<Relationship> worksheet(SheetEntry entry, List<Relationship> all) {
+    return all.stream()
+        .filter(relationship -> relationship.id().equals(entry.relationship()))
+        .filter(relationship -> relationship.is("worksheet"))
+        .findFirst();
+  }
+
+  private List<String> texts(List<Relationship> relationships)
+      throws IOException, UnreadableFileException {
+    for (Relationship relationship : relationships) {
+      if (relationship.is("sharedStrings") && archive.has(relationship.target())) {
+        return XmlPart.read(archive, relationship.target(), limits, XlsxText::table);
+      }
+    }
+    return List.of();
+  }
+
+  private List<Relationship> relationships(String part)
+      throws IOException, UnreadableFileException {
+    String folder = part.substring(0, part.lastIndexOf('/') + 1);
+    String name = folder + "_rels/" + part.substring(folder.length()) + ".rels";
+    return archive.has(name)
+        ? XmlPart.read(archive, name, limits, xml -> relationships(xml, folder))
+        : List.of();
+  }
+
+  private static List<Relationship> relationships(XMLStreamReader xml, String folder)
+      throws XMLStreamException {
+    List<Relationship> found = new ArrayList<>();
+    while (xml.hasNext()) {
+      if (xml.next() == XMLStreamConstants.START_ELEMENT
+          && xml.getLocalName().equals("Relationship")
+          && !"External".equals(xml.getAttributeValue(null, "TargetMode"))) {
+        found.add(
+            new Relationship(
+                attribute(xml, "Id").orElse(""),
+                attribute(xml, "Type").orElse(""),
+                resolved(folder, attribute(xml, "Target").orElse(""))));
+      }
+    }
+    return found;
+  }
+
+  private static String resolved(String folder, String target) {
+    return URI.create("/" + folder).resolve(target.replace('\\', '/')).getPath().substring(1);
+  }
+
+  private Void readIndex(XMLStreamReader xml) throws XMLStreamException, UnreadableFileException {
+    while (xml.hasNext()) {
+      if (xml.next() == XMLStreamConstants.START_ELEMENT) {
+        switch (xml.getLocalName()) {
+          case "sheet" -> sheetEntries.add(sheetEntry(xml));
+          case "definedName" -> addName(xml);
+          case "AlternateContent", "extLst" -> XmlPart.skip(xml);
+          default -> {
+            // Views, calculation settings and the like say nothing about the cells.
+          }
+        }
+      }
+    }
+    return null;
+  }
+
+  private static SheetEntry sheetEntry(XMLStreamReader xml) {
+    return new SheetEntry(
+        XlsxText.unescaped(attribute(xml, "name").orElse("")),
+        attribute(xml, "state").filter(state -> !state.equals("visible")).isPresent(),
+        relationshipId(xml));
+  }
+
+  private static String relationshipId(XMLStreamReader xml) {
+    for (int i = 0; i < xml.getAttributeCount(); i++) {
+      if (xml.getAttributeLocalName(i).equals("id") && xml.getAttributeNamespace(i) != null) {
+        return xml.getAttributeValue(i);
+      }
+    }
+    return "";
+  }
+
+  private void addName(XMLStreamReader xml) throws XMLStreamException, UnreadableFileException {
+    boolean function = attribute(xml, "function").filter(XlsxText::isTrue).isPresent();
+    String name = attribute(xml, "name").orElse("");
+    Optional<Integer> sheet = attribute(xml, "localSheetId").map(Integer::valueOf);
+    String formula = XlsxText.content(xml);
+    if (!function && !formula.isEmpty()) {
+      tally.name();
+      nameEntries.add(new NameEntry(name, sheet, FormulaText.withDisplayNames(formula)));
+    }
+  }
+
+  private DefinedName definedName(NameEntry entry) {
+    return new DefinedName(
+        entry.name(),
+        entry
+            .sheet()
+            .filter(index -> index >= 0 && index < sheetEntries.size())
+            .map(index -> sheetEntries.get(index).name()),
+        entry.formula());
+  }
+
+  static Optional<String> attribute(XMLStreamReader xml, String name) {
+    return Optional.ofNullable(xml.getAttributeValue(null, name));
+  }
+}
