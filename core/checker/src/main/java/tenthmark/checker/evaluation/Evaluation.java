@@ -1,9 +1,12 @@
 package tenthmark.checker.evaluation;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +14,7 @@ import java.util.Set;
 import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.atp.AnalysisToolPak;
+import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.eval.NotImplementedFunctionException;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.udf.AggregatingUDFFinder;
@@ -18,6 +22,7 @@ import org.apache.poi.ss.formula.udf.UDFFinder;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.FormulaText;
+import tenthmark.checker.workbook.OutOfTimeException;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
@@ -34,6 +39,12 @@ public final class Evaluation {
 
   private static final Outcome BLANK = new Outcome.Known(Value.BLANK);
 
+  /** What POI gives a cell that leads back to itself. */
+  private static final Value CIRCLE = Values.single(ErrorEval.CIRCULAR_REF_ERROR);
+
+  /** Cells of a circle that POI, which follows it by recursion, is let into. */
+  private static final int LONGEST_CIRCLE = 200;
+
   private final Catalogue catalogue;
   private final ModelWorkbook model;
   private final FormulaGraph graph;
@@ -47,7 +58,9 @@ public final class Evaluation {
     this.catalogue = catalogue;
     this.model =
         new ModelWorkbook(
-            workbook, new AggregatingUDFFinder(functions(workbook), AnalysisToolPak.instance));
+            workbook,
+            new AggregatingUDFFinder(
+                functions(workbook), new BoundedText(), AnalysisToolPak.instance));
     this.graph = new FormulaGraph(workbook, model);
     this.evaluator = new WorkbookEvaluator(model, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
   }
@@ -75,6 +88,7 @@ public final class Evaluation {
 
   /** What a cell's value is now. */
   public Outcome at(CellAddress address) {
+    OutOfTimeException.ifInterrupted();
     return outcomes.getOrDefault(address, BLANK);
   }
 
@@ -139,51 +153,80 @@ public final class Evaluation {
   /** The cells with content that the formula of a cell refers to; none where it is unreadable. */
   public List<Cell> precedents(Cell cell) {
     try {
-      return graph.precedents(cell).toList();
+      List<Cell> precedents = new ArrayList<>();
+      graph.precedents(cell).forEach(precedents::add);
+      return precedents;
     } catch (NotCheckableException unreadable) {
       return List.of();
     }
   }
 
+  /** A cell and those cells that it refers to and that have not been looked at yet. */
+  private record Step(Cell cell, Iterator<Cell> precedents) {}
+
   /** Walks down to the cells referred to first, without recursion, so that chains may be long. */
   private void evaluate(Cell start) {
-    Deque<Cell> open = new ArrayDeque<>(List.of(start));
+    Deque<Step> open = new ArrayDeque<>();
     Set<CellAddress> entered = new HashSet<>();
+    enter(start, open, entered);
     while (!open.isEmpty()) {
-      Cell cell = open.peek();
-      if (outcomes.containsKey(cell.address())) {
-        open.pop();
-      } else if (entered.add(cell.address())) {
-        precedents(cell).stream()
-            .filter(precedent -> !outcomes.containsKey(precedent.address()))
-            .filter(precedent -> !entered.contains(precedent.address()))
-            .forEach(open::push);
+      OutOfTimeException.ifInterrupted();
+      Step step = open.peek();
+      if (step.precedents().hasNext()) {
+        enter(step.precedents().next(), open, entered);
       } else {
+        outcomes.put(step.cell().address(), outcome(step.cell(), open.size()));
         open.pop();
-        outcomes.put(cell.address(), outcome(cell));
       }
     }
   }
 
-  private Outcome outcome(Cell cell) {
-    if (!(cell.content() instanceof Content.Formula formula)) {
-      return new Outcome.Known(Values.stored(cell.content()));
+  private void enter(Cell cell, Deque<Step> open, Set<CellAddress> entered) {
+    if (outcomes.containsKey(cell.address())) {
+      return;
     }
+    if (!(cell.content() instanceof Content.Formula)) {
+      outcomes.put(cell.address(), new Outcome.Known(Values.stored(cell.content())));
+    } else if (entered.add(cell.address())) {
+      open.push(new Step(cell, followed(cell)));
+    }
+  }
+
+  private Iterator<Cell> followed(Cell cell) {
     try {
-      List<Cell> precedents = graph.precedents(cell).toList();
-      mark(changing, cell, graph.isVolatile(cell), precedents);
-      mark(throughLab, cell, callsLab(formula), precedents);
-      return precedents.stream()
-          .map(precedent -> outcomes.get(precedent.address()))
-          .filter(Outcome.NotCheckable.class::isInstance)
-          .map(Outcome.NotCheckable.class::cast)
-          .findFirst()
-          .<Outcome>map(behind -> dependent(cell, behind))
-          .orElseGet(() -> new Outcome.Known(calculated(cell)));
-    } catch (RuntimeException | StackOverflowError problem) {
+      return graph.precedents(cell).iterator();
+    } catch (NotCheckableException unreadable) {
+      // Its own turn comes at once, with the reason.
+      return Collections.emptyIterator();
+    }
+  }
+
+  private Outcome outcome(Cell cell, int depth) {
+    try {
+      Outcome behind = precedentsOutcome(cell, depth);
+      return behind == null ? new Outcome.Known(calculated(cell)) : behind;
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError | LinkageError problem) {
       // Whatever POI or a function throws concerns this one cell; the next ones go on.
       return new Outcome.NotCheckable(reason(problem), cell.address());
     }
+  }
+
+  /** What the cell's outcome is because of the cells that it refers to, or null. */
+  private Outcome precedentsOutcome(Cell cell, int depth) {
+    mark(changing, cell, graph.isVolatile(cell));
+    mark(throughLab, cell, callsLab((Content.Formula) cell.content()));
+    Outcome behind = null;
+    for (Cell precedent : graph.precedents(cell)) {
+      mark(changing, cell, changing.contains(precedent.address()));
+      mark(throughLab, cell, throughLab.contains(precedent.address()));
+      Outcome known = outcomes.get(precedent.address());
+      if (behind == null && known instanceof Outcome.NotCheckable unknown) {
+        behind = dependent(cell, unknown);
+      } else if (behind == null && known == null && depth > LONGEST_CIRCLE) {
+        behind = new Outcome.Known(CIRCLE);
+      }
+    }
+    return behind;
   }
 
   private static Outcome dependent(Cell cell, Outcome.NotCheckable behind) {
@@ -197,9 +240,8 @@ public final class Evaluation {
     return Values.single(evaluator.evaluate(model.cell(cell.address())));
   }
 
-  private static void mark(
-      Set<CellAddress> marked, Cell cell, boolean itself, List<Cell> precedents) {
-    if (itself || precedents.stream().map(Cell::address).anyMatch(marked::contains)) {
+  private static void mark(Set<CellAddress> marked, Cell cell, boolean itself) {
+    if (itself) {
       marked.add(cell.address());
     }
   }
@@ -219,7 +261,10 @@ public final class Evaluation {
       }
     }
     if (problem instanceof StackOverflowError) {
-      return "the formula is nested too deeply for the checker";
+      return NotCheckableException.tooDeep().getMessage();
+    }
+    if (problem instanceof OutOfMemoryError) {
+      return "the formula needs more memory than the checker has";
     }
     return "the checker cannot calculate the formula (" + problem.getMessage() + ")";
   }

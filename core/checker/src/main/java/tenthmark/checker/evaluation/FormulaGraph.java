@@ -1,6 +1,6 @@
 package tenthmark.checker.evaluation;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,6 +16,7 @@ import org.apache.poi.ss.formula.ptg.Ref3DPxg;
 import org.apache.poi.ss.formula.ptg.RefPtgBase;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.OutOfTimeException;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.formula.CellRange;
@@ -25,6 +26,9 @@ final class FormulaGraph {
 
   private static final Set<String> VOLATILE =
       Set.of("RAND", "RANDBETWEEN", "RANDARRAY", "NOW", "TODAY", "INFO", "CELL");
+
+  /** How often a name may stand for a name: at most 2 to this power for a name used twice. */
+  private static final int DEEPEST_NAME = 8;
 
   private final Workbook workbook;
   private final ModelWorkbook model;
@@ -51,13 +55,10 @@ final class FormulaGraph {
         .map(ranges -> ranges.get(0));
   }
 
-  /** The cells with content that a cell's formula refers to. */
-  Stream<Cell> precedents(Cell cell) {
-    return ranges(cell).stream().flatMap(this::cells);
-  }
-
-  private Stream<Cell> cells(CellRange range) {
-    return workbook.sheet(range.sheet()).stream().flatMap(sheet -> sheet.cells(range));
+  /** The cells with content that a cell's formula refers to, found while they are walked over. */
+  Iterable<Cell> precedents(Cell cell) {
+    List<CellRange> ranges = ranges(cell);
+    return () -> new Precedents(workbook, ranges.iterator());
   }
 
   /** Whether the formula's value changes without any cell being changed. */
@@ -76,7 +77,16 @@ final class FormulaGraph {
 
   /** The ranges that tokens on a sheet name. */
   List<CellRange> ranges(Ptg[] tokens, String sheet) {
-    List<CellRange> ranges = new ArrayList<>();
+    return List.copyOf(ranges(tokens, sheet, 0));
+  }
+
+  /** No range twice: names that each stand for others twice would double at each step. */
+  private Set<CellRange> ranges(Ptg[] tokens, String sheet, int depth) {
+    OutOfTimeException.ifInterrupted();
+    if (depth > DEEPEST_NAME) {
+      throw new NotCheckableException("it uses a name that stands for too many other names");
+    }
+    Set<CellRange> ranges = new LinkedHashSet<>();
     for (Ptg token : tokens) {
       if (token instanceof Area3DPxg area) {
         sheets(area.getSheetName(), area.getLastSheetName())
@@ -89,7 +99,7 @@ final class FormulaGraph {
       } else if (token instanceof RefPtgBase cell) {
         ranges.add(range(sheet, cell));
       } else if (token instanceof NamePtg name) {
-        ranges.addAll(ranges(model.getName(name).getNameDefinition(), sheet));
+        ranges.addAll(ranges(model.getName(name).getNameDefinition(), sheet, depth + 1));
       }
     }
     return ranges;

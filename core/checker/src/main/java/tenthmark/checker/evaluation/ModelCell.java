@@ -62,7 +62,11 @@ record ModelCell(ModelSheet sheet, Cell cell) implements EvaluationCell {
 
   @Override
   public String getStringCellValue() {
-    return ((Content.Text) content()).text();
+    String text = ((Content.Text) content()).text();
+    if (text.length() > BoundedText.MOST) {
+      throw NotCheckableException.tooLong("the text in " + address().place(), BoundedText.MOST);
+    }
+    return text;
   }
 
   @Override

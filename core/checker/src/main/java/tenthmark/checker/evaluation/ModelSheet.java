@@ -2,6 +2,7 @@ package tenthmark.checker.evaluation;
 
 import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationSheet;
+import tenthmark.checker.workbook.OutOfTimeException;
 import tenthmark.checker.workbook.Sheet;
 
 /** A sheet as POI's evaluator sees it. */
@@ -15,6 +16,7 @@ final class ModelSheet implements EvaluationSheet {
 
   @Override
   public EvaluationCell getCell(int row, int column) {
+    OutOfTimeException.ifInterrupted();
     return sheet.at(column, row).map(cell -> new ModelCell(this, cell)).orElse(null);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationName;
@@ -16,6 +17,7 @@ import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.SheetIdentifier;
 import org.apache.poi.ss.formula.function.FunctionMetadataRegistry;
 import org.apache.poi.ss.formula.ptg.Area3DPxg;
+import org.apache.poi.ss.formula.ptg.ConcatPtg;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
@@ -29,11 +31,18 @@ import org.apache.poi.ss.util.CellReference;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.DefinedName;
 import tenthmark.checker.workbook.FormulaText;
+import tenthmark.checker.workbook.OutOfTimeException;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.formula.CellAddress;
 
 /** A workbook of any format as POI's formula parser and evaluator see it. */
 final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
+
+  /** Most characters of a formula in the spreadsheet programs that allow the fewest. */
+  private static final int LONGEST_FORMULA = 8_192;
+
+  /** Each joint copies the text before it, so that very many take very long. */
+  private static final int MOST_JOINED = 255;
 
   private final Workbook workbook;
   private final UDFFinder functions;
@@ -62,10 +71,20 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
   }
 
   private Ptg[] parse(String formula, FormulaType type, int sheet, int row) {
+    if (formula.length() > LONGEST_FORMULA) {
+      throw NotCheckableException.tooLong("the formula", LONGEST_FORMULA);
+    }
     try {
-      return Precedence.corrected(FormulaParser.parse(formula, this, type, sheet, row));
+      String marked = BoundedText.marked(formula);
+      Ptg[] tokens = FormulaParser.parse(marked, this, type, sheet, row);
+      if (Stream.of(tokens).filter(ConcatPtg.class::isInstance).count() > MOST_JOINED) {
+        throw new NotCheckableException("it joins more than " + MOST_JOINED + " texts with &");
+      }
+      return Precedence.corrected(tokens);
     } catch (NotCheckableException known) {
       throw known;
+    } catch (StackOverflowError deep) {
+      throw NotCheckableException.tooDeep();
     } catch (RuntimeException problem) {
       // Unknown functions may have arguments of their own grammar, such as the names in LET.
       throw FormulaText.calls(formula).stream()
@@ -251,6 +270,7 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
 
     @Override
     public Ptg[] getNameDefinition() {
+      OutOfTimeException.ifInterrupted();
       int sheet = name.sheet().map(ModelWorkbook.this::getSheetIndex).orElse(-1);
       return parse(name.formula(), FormulaType.NAMEDRANGE, sheet, 0);
     }

@@ -21,4 +21,12 @@ final class NotCheckableException extends RuntimeException {
     return new NotCheckableException(
         "the checker cannot read the formula: " + cause.getMessage(), cause);
   }
+
+  static NotCheckableException tooDeep() {
+    return new NotCheckableException("the formula is nested too deeply for the checker");
+  }
+
+  static NotCheckableException tooLong(String what, int most) {
+    return new NotCheckableException(what + " is longer than " + most + " characters");
+  }
 }

@@ -86,6 +86,9 @@ final class Values {
           : new Value.Fault(FormulaError.NUM.getString());
     }
     if (eval instanceof StringEval text) {
+      if (text.getStringValue().length() > BoundedText.MOST) {
+        throw NotCheckableException.tooLong("its text", BoundedText.MOST);
+      }
       return Value.of(text.getStringValue());
     }
     if (eval instanceof BoolEval logical) {

@@ -35,7 +35,7 @@ public final class FormulaText {
   }
 
   /** Changes the names of the functions that are called and nothing else. */
-  static String renameCalls(String formula, UnaryOperator<String> rename) {
+  public static String renameCalls(String formula, UnaryOperator<String> rename) {
     Matcher token = TOKEN.matcher(formula);
     return token.replaceAll(
         found -> {

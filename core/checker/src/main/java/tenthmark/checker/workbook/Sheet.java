@@ -3,8 +3,10 @@ package tenthmark.checker.workbook;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -66,6 +68,34 @@ public final class Sheet {
         .map(row -> row.subMap(area.left(), true, area.right(), true))
         .map(SortedMap::values)
         .flatMap(Collection::stream);
+  }
+
+  /** The cells within an area, row by row, one at a time. */
+  public Iterator<Cell> cellsIn(CellRange area) {
+    if (area.bottom() < area.top() || area.right() < area.left()) {
+      return Collections.emptyIterator();
+    }
+    Iterator<NavigableMap<Integer, Cell>> lines =
+        rows.subMap(area.top(), true, area.bottom(), true).values().iterator();
+    return new Iterator<>() {
+      private Iterator<Cell> line = Collections.emptyIterator();
+
+      @Override
+      public boolean hasNext() {
+        while (!line.hasNext() && lines.hasNext()) {
+          line = lines.next().subMap(area.left(), true, area.right(), true).values().iterator();
+        }
+        return line.hasNext();
+      }
+
+      @Override
+      public Cell next() {
+        if (!hasNext()) {
+          throw new NoSuchElementException();
+        }
+        return line.next();
+      }
+    };
   }
 
   /** The last row that holds something, or -1. */
