@@ -53,6 +53,7 @@ public final class Evaluation {
   private final Map<CellAddress, String> sentences = new HashMap<>();
   private final Set<CellAddress> changing = new HashSet<>();
   private final Set<CellAddress> throughLab = new HashSet<>();
+  private final Set<CellAddress> circling = new HashSet<>();
 
   private Evaluation(Workbook workbook, Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -222,11 +223,11 @@ public final class Evaluation {
       Outcome known = outcomes.get(precedent.address());
       if (behind == null && known instanceof Outcome.NotCheckable unknown) {
         behind = dependent(cell, unknown);
-      } else if (behind == null && known == null && depth > LONGEST_CIRCLE) {
-        behind = new Outcome.Known(CIRCLE);
       }
+      mark(circling, cell, known == null && depth > LONGEST_CIRCLE);
+      mark(circling, cell, circling.contains(precedent.address()));
     }
-    return behind;
+    return circling.contains(cell.address()) ? new Outcome.Known(CIRCLE) : behind;
   }
 
   private static Outcome dependent(Cell cell, Outcome.NotCheckable behind) {

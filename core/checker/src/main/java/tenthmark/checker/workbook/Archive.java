@@ -1,13 +1,16 @@
 package tenthmark.checker.workbook;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Enumeration;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -25,6 +28,12 @@ final class Archive implements AutoCloseable {
   private static final String ODF_SPREADSHEET = "application/vnd.oasis.opendocument.spreadsheet";
   private static final String PROTECTED =
       "the workbook is protected by a password and cannot be read";
+
+  /** Types of the main part of a workbook or template, with macros or without. */
+  private static final Pattern SPREADSHEET_TYPE =
+      Pattern.compile(
+          "(spreadsheetml|ms-excel)\\.(sheet|template|addin)(\\.macroenabled)?\\.main\\+xml");
+
   private static final int SHORT_PART = 1 << 20;
 
   private final ZipFile zip;
@@ -43,11 +52,11 @@ final class Archive implements AutoCloseable {
       zip = new ZipFile(file.toFile());
       Archive archive = new Archive(zip, limits);
       archive.index();
-      archive.verify();
+      archive.verify(Files.size(file));
       Archive opened = archive;
       zip = null;
       return opened;
-    } catch (ZipException | IllegalArgumentException damage) {
+    } catch (ZipException | EOFException | IllegalArgumentException damage) {
       // IllegalArgumentException: a name of a part that is not in the encoding it claims
       throw damaged(damage);
     } catch (TooLargeException tooLarge) {
@@ -86,11 +95,13 @@ final class Archive implements AutoCloseable {
   }
 
   /** Checks that each part is whole, and that all together are not too much. */
-  private void verify() throws IOException, UnreadableFileException {
+  private void verify(long fileSize) throws IOException, UnreadableFileException {
     long left = limits.inflatedBytes();
+    long stored = fileSize;
     byte[] buffer = new byte[1 << 16];
     for (ZipEntry entry : entries.values()) {
-      long allowance = allowance(entry);
+      long allowance = Math.min(stored, allowance(entry));
+      stored -= allowance;
       CRC32 sum = new CRC32();
       long size = 0;
       try (InputStream stream = new BoundedStream(zip.getInputStream(entry), left + allowance)) {
@@ -145,7 +156,7 @@ final class Archive implements AutoCloseable {
     if (types.contains("ms-excel.sheet.binary")) {
       throw new UnreadableFileException("an .xlsb workbook; save it as .xlsx or .ods first");
     }
-    if (!types.contains("sheet.main+xml") && !types.contains("template.main+xml")) {
+    if (!SPREADSHEET_TYPE.matcher(types).find()) {
       throw new UnreadableFileException("not a workbook: an Office file of another kind");
     }
   }

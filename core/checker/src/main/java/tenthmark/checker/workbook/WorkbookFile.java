@@ -1,12 +1,20 @@
 package tenthmark.checker.workbook;
 
+import java.io.FileInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.apache.poi.poifs.filesystem.FileMagic;
+import java.util.HexFormat;
 
 /** Reads a workbook from a file by what the file holds; its name does not matter. */
 public final class WorkbookFile {
+
+  /** How a zip archive begins. */
+  private static final String ZIP = "504b0304";
+
+  /** How a compound file begins, such as an .xls file. */
+  private static final String COMPOUND = "d0cf11e0";
 
   private WorkbookFile() {}
 
@@ -20,9 +28,9 @@ public final class WorkbookFile {
     try {
       requireContent(file);
       Workbook workbook =
-          switch (FileMagic.valueOf(file.toFile())) {
-            case OOXML -> readArchive(file, limits);
-            case OLE2 -> XlsReader.read(file, limits);
+          switch (firstBytes(file)) {
+            case ZIP -> readArchive(file, limits);
+            case COMPOUND -> XlsReader.read(file, limits);
             default ->
                 throw new UnreadableFileException(
                     "not a workbook: its content is neither .xlsx, .xlsm, .xls nor .ods");
@@ -33,6 +41,12 @@ public final class WorkbookFile {
       return workbook;
     } catch (IOException problem) {
       throw new UnreadableFileException("cannot be opened: " + reason(problem), problem);
+    }
+  }
+
+  private static String firstBytes(Path file) throws IOException {
+    try (InputStream stream = new FileInputStream(file.toFile())) {
+      return HexFormat.of().formatHex(stream.readNBytes(4));
     }
   }
 
