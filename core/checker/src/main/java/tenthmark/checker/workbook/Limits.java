@@ -18,9 +18,7 @@ import java.time.Duration;
 public record Limits(
     Duration time, long inflatedBytes, int parts, int cells, int formulas, int names, int merged) {
 
-  /**
-   * Far above a class workbook: 20,000 rows of 5 columns unpack to 18 MB (.ods), 9 MB (.xlsx).
-   */
+  /** Far above a class workbook: 20,000 rows of 5 columns unpack to 18 MB (.ods), 9 MB (.xlsx). */
   public static final Limits DEFAULT =
       new Limits(Duration.ofSeconds(20), 128L << 20, 10_000, 500_000, 150_000, 20_000, 50_000);
 

@@ -14,6 +14,7 @@ import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.RuleDeclaration;
 import tenthmark.checker.rules.Severity;
 import tenthmark.checker.workbook.Grid;
+import tenthmark.checker.workbook.Limits;
 import tenthmark.measurement.catalogue.Catalogue;
 
 class FileCheckerTest {
@@ -35,7 +36,8 @@ class FileCheckerTest {
           }
         };
     FileChecker checker =
-        new FileChecker(Catalogue.load(), new RuleCatalogue(List.of(broken)), Profile.NONE);
+        new FileChecker(
+            Catalogue.load(), new RuleCatalogue(List.of(broken)), Profile.NONE, Limits.DEFAULT);
 
     FileReport report = checker.check(Grid.sheet("Data").row(1).xlsx(folder.resolve("a.xlsx")));
 
