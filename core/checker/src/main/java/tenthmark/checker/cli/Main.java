@@ -18,7 +18,7 @@ import picocli.CommandLine.Command;
       "",
       "A teaching aid: not for calibration, safety or legal decisions."
     },
-    subcommands = {CheckCommand.class, RulesCommand.class},
+    subcommands = {CheckCommand.class, RulesCommand.class, ExplainCommand.class},
     versionProvider = Version.class,
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND",

@@ -4,15 +4,14 @@ import java.io.PrintWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Rule;
 import tenthmark.checker.rules.RuleCatalogue;
-import tenthmark.checker.rules.RuleDeclaration;
 
 /** {@code rules}. */
 @Command(
     name = "rules",
-    description = "Prints every rule: what it looks for, why that matters, how to fix it.",
+    description =
+        "Prints every rule: what it looks for, why that matters, how to fix it, an example.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class)
 final class RulesCommand implements Runnable {
@@ -23,11 +22,7 @@ final class RulesCommand implements Runnable {
   public void run() {
     PrintWriter out = spec.commandLine().getOut();
     for (Rule rule : RuleCatalogue.load().rules()) {
-      RuleDeclaration declaration = rule.declaration();
-      out.println(declaration.id() + " (" + TextReport.word(declaration.severity()) + ")");
-      out.println("  looks for: " + declaration.looksFor());
-      out.println("  why:       " + declaration.why());
-      out.println("  to fix:    " + declaration.fix());
+      RuleText.lines(rule.declaration()).forEach(out::println);
       out.println();
     }
   }

@@ -28,7 +28,8 @@ public final class DigitsUnmatched implements RecordRule {
               + "end at the place where the uncertainty ends.",
           "Digits beyond the uncertainty say nothing, and missing ones hide what was measured.",
           "Round with =LAB_RESULT(value; uncertainty; unit). A raw reading to a tenth of a division "
-              + "with an uncertainty of a quarter may keep one decimal less.");
+              + "with an uncertainty of a quarter may keep one decimal less.",
+          "Crank arm 172.375 ± 0.4512 mm is found; 172.4 ± 0.5 mm is right.");
 
   @Override
   public RuleDeclaration declaration() {

@@ -20,7 +20,9 @@ public final class DisplayReading implements RecordRule {
           "A reading uncertainty on an instrument with a digital display.",
           "Nobody judges a fraction of a mark on a display: its last digit belongs to the "
               + "instrument.",
-          "Leave the reading blank and give the instrument uncertainty, as with =LAB_DISPLAY(...).");
+          "Leave the reading blank and give the instrument uncertainty, as with =LAB_DISPLAY(...).",
+          "A gauge shows 2.41 bar and the reading column says 0.005; the reading stays "
+              + "blank and the instrument column holds =LAB_DISPLAY(0.01; 2.41; 1; 2).");
 
   @Override
   public RuleDeclaration declaration() {

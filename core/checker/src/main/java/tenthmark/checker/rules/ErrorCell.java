@@ -31,7 +31,9 @@ public final class ErrorCell implements Rule {
           Severity.ERROR,
           "A cell whose formula gives an error, or a LAB function that refuses an argument.",
           "Nothing that depends on the cell has a meaning.",
-          "Correct the argument that the message names.");
+          "Correct the argument that the message names.",
+          "=LAB_READING(0) is refused because a division is greater than 0; "
+              + "=LAB_READING(0.5) is right for marks half a millimetre apart.");
 
   @Override
   public RuleDeclaration declaration() {

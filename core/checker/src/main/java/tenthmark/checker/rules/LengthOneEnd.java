@@ -30,7 +30,9 @@ public final class LengthOneEnd implements RecordRule {
           "A length off a scale whose reading uncertainty counts one end.",
           "A length has a zero end and a far end, and each is judged by eye.",
           "Give 2 ends, as in =LAB_READING(division; spacing; 2); if one position was read, say so "
-              + "in the quantity (position, level, displacement).");
+              + "in the quantity (position, level, displacement).",
+          "A spoke's length off a millimetre scale with =LAB_READING(1; \"fine\") counts "
+              + "one end; =LAB_READING(1; \"fine\"; 2) counts both.");
 
   @Override
   public RuleDeclaration declaration() {

@@ -16,7 +16,9 @@ public final class NotCheckable implements Rule {
           Severity.NOTE,
           "A formula that the checker cannot calculate, with the reason.",
           "The rules leave out this cell and all that depends on it.",
-          "Nothing need be done; look at the cell yourself.");
+          "Nothing need be done; look at the cell yourself.",
+          "=LET(r; B4/2; PI()*r^2) is reported with the reason that the checker does not "
+              + "know the function LET.");
 
   @Override
   public RuleDeclaration declaration() {

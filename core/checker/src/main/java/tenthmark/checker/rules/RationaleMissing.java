@@ -20,7 +20,9 @@ public final class RationaleMissing implements Rule {
           "A measurement without a text that says why its contributions are what they are.",
           "The reader must be able to judge the uncertainty and not only believe it.",
           "Write under the record, or in a column Rationale, where each contribution comes from; "
-              + "LAB_RATIONALE makes a first draft.");
+              + "LAB_RATIONALE makes a first draft.",
+          "Wheel diameter 622 ± 2 mm stands alone; under it belongs: reading 0.5 mm (two "
+              + "ends, fine marks), physical 1.5 mm (the tyre gives way).");
 
   @Override
   public RuleDeclaration declaration() {

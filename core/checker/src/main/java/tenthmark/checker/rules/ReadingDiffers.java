@@ -20,7 +20,9 @@ public final class ReadingDiffers implements RecordRule {
           Severity.ERROR,
           "A reading uncertainty that is not division times fraction times ends.",
           "What an eye can judge follows from the scale, not from a wish.",
-          "Let =LAB_READING(division; spacing; ends) compute it, or correct the division.");
+          "Let =LAB_READING(division; spacing; ends) compute it, or correct the division.",
+          "Division 1 mm, fine marks, two ends, and a reading of 0.1 mm; 1 mm x 0.25 x 2 "
+              + "= 0.5 mm is right.");
 
   @Override
   public RuleDeclaration declaration() {

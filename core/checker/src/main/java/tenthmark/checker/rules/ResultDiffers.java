@@ -19,7 +19,9 @@ public final class ResultDiffers implements RecordRule {
           Severity.ERROR,
           "A stated result whose value or uncertainty is not the one of its row, rounded.",
           "The result is what others copy.",
-          "Let =LAB_RESULT(value; uncertainty; unit) write it from the cells of the row.");
+          "Let =LAB_RESULT(value; uncertainty; unit) write it from the cells of the row.",
+          "Value 172.375, uncertainty 0.45 and the result 127.4 ± 0.5 mm, with two "
+              + "digits changed over; 172.4 ± 0.5 mm is right.");
 
   @Override
   public RuleDeclaration declaration() {

@@ -11,9 +11,10 @@ import tenthmark.measurement.formula.CellAddress;
  * @param looksFor what it looks for, one sentence
  * @param why why that matters, one sentence
  * @param fix how to put it right, one sentence
+ * @param example a case and how it is right; names and numbers are invented
  */
 public record RuleDeclaration(
-    String id, Severity severity, String looksFor, String why, String fix) {
+    String id, Severity severity, String looksFor, String why, String fix, String example) {
 
   private static final Pattern ID = Pattern.compile("[a-z]+(?:-[a-z]+)*");
 
@@ -26,7 +27,7 @@ public record RuleDeclaration(
 
   /** The same rule with another severity. */
   RuleDeclaration withSeverity(Severity other) {
-    return new RuleDeclaration(id, other, looksFor, why, fix);
+    return new RuleDeclaration(id, other, looksFor, why, fix, example);
   }
 
   /** A finding of this rule. */

@@ -20,7 +20,9 @@ public final class SavedWithoutExtension implements Rule {
           "A file that was saved by a program without the extension: it spells the LAB functions in "
               + "lower case or stores #NAME? for their results.",
           "The formulas are whole and were checked, but the stored results are lost or old.",
-          "Open the file where the extension is installed, recalculate (Ctrl+Shift+F9) and save.");
+          "Open the file where the extension is installed, recalculate (Ctrl+Shift+F9) and save.",
+          "A formula reads =tenthmark.lab.total(G4:H4) and its cell shows #NAME?; opened "
+              + "and saved with the extension it shows 0.45.");
 
   @Override
   public RuleDeclaration declaration() {

@@ -23,7 +23,9 @@ public final class TotalDiffers implements RecordRule {
           "A total uncertainty that is neither the sum of its contributions nor the root of their "
               + "squares' sum.",
           "A total that leaves a contribution out, or counts one twice, misleads.",
-          "Let =LAB_TOTAL(...) compute the total over all contributions of the row.");
+          "Let =LAB_TOTAL(...) compute the total over all contributions of the row.",
+          "Contributions 0.25 and 0.2 with a total of 0.25; 0.45 (straight) or 0.32 "
+              + "(quadrature) is right.");
 
   @Override
   public RuleDeclaration declaration() {

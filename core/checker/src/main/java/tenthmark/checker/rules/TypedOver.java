@@ -28,7 +28,9 @@ public final class TypedOver implements Rule {
           "A typed-in number or text where the same column of other records, or both neighbours, "
               + "have the same formula.",
           "A typed-in result stays as it is when the measurement is corrected.",
-          "Copy the formula from a neighbouring cell.");
+          "Copy the formula from a neighbouring cell.",
+          "The totals of six records are =LAB_TOTAL(...) and that of the seventh is a "
+              + "typed-in 0.45; copied from the row above, the formula computes it.");
 
   @Override
   public RuleDeclaration declaration() {

@@ -15,7 +15,9 @@ public final class UncertaintyExceedsValue implements RecordRule {
           Severity.NOTE,
           "An uncertainty that is larger than the value, which is not zero.",
           "It may be right, but often a unit or a decimal point went wrong.",
-          "Check the units and the decimal points of the value and the contributions.");
+          "Check the units and the decimal points of the value and the contributions.",
+          "A foam grip of 5.1 with an uncertainty of 30: the value is in centimetres and "
+              + "the uncertainty in millimetres.");
 
   @Override
   public RuleDeclaration declaration() {

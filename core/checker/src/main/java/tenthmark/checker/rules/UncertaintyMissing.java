@@ -16,7 +16,9 @@ public final class UncertaintyMissing implements RecordRule {
           Severity.ERROR,
           "A measured value without an uncertainty.",
           "Without it nobody can tell how far the value can be trusted.",
-          "Fill in the contributions and their total, for instance with LAB_TOTAL.");
+          "Fill in the contributions and their total, for instance with LAB_TOTAL.",
+          "Crank arm 172.5 mm and an empty uncertainty; =LAB_TOTAL(G4:H4) over the "
+              + "contributions of the row fills it.");
 
   @Override
   public RuleDeclaration declaration() {

@@ -15,7 +15,9 @@ public final class UnitMissing implements RecordRule {
           Severity.ERROR,
           "A measured value without a unit, in its own cell, in the heading or beside the number.",
           "A number without a unit says nothing about the quantity.",
-          "Write the unit; for a quantity without dimension write 1.");
+          "Write the unit; for a quantity without dimension write 1.",
+          "Crank arm 172.5 with an uncertainty of 0.5; mm belongs in the unit column, or "
+              + "in the heading as Value (mm).");
 
   @Override
   public RuleDeclaration declaration() {

@@ -18,7 +18,9 @@ public final class UnitsMixed implements RecordRule {
           Severity.ERROR,
           "Contributions to one total that are written in different units.",
           "Sizes in different units cannot be added.",
-          "Write the value and every contribution of a record in one unit.");
+          "Write the value and every contribution of a record in one unit.",
+          "A value in cm, the reading in mm and the physical contribution in cm; all "
+              + "three in mm is right.");
 
   @Override
   public RuleDeclaration declaration() {

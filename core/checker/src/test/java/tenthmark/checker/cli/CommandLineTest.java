@@ -313,6 +313,27 @@ class CommandLineTest {
         .forEach(rule -> assertThat(out.toString()).contains(rule.declaration().id() + " ("));
   }
 
+  @Nested
+  class Explain {
+
+    @Test
+    void printsOneRuleWithAnExample() {
+      assertThat(run("explain", "total-differs")).isZero();
+      assertThat(out.toString().lines().map(line -> line.split(":")[0].strip()))
+          .containsExactly("total-differs (error)", "looks for", "why", "to fix", "example");
+      assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void saysWhichRulesThereAreWhereThereIsNoSuchRule() {
+      assertThat(run("explain", "colour-wrong")).isEqualTo(2);
+      assertThat(err.toString())
+          .startsWith("there is no rule colour-wrong; rules are ")
+          .contains("total-differs, ");
+      assertThat(out.toString()).isEmpty();
+    }
+  }
+
   @Test
   void versionNamesTheProgram() {
     assertThat(run("--version")).isZero();

@@ -27,7 +27,8 @@ class FileCheckerTest {
         new Rule() {
           @Override
           public RuleDeclaration declaration() {
-            return new RuleDeclaration("broken", Severity.ERROR, "Nothing.", "None.", "None.");
+            return new RuleDeclaration(
+                "broken", Severity.ERROR, "Nothing.", "None.", "None.", "None.");
           }
 
           @Override

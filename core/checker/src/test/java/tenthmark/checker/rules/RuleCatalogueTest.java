@@ -40,6 +40,7 @@ class RuleCatalogueTest {
       assertThat(declaration.looksFor()).as(declaration.id()).endsWith(".");
       assertThat(declaration.why()).as(declaration.id()).endsWith(".");
       assertThat(declaration.fix()).as(declaration.id()).endsWith(".");
+      assertThat(declaration.example()).as(declaration.id()).endsWith(".");
     }
   }
 }
