@@ -6,7 +6,7 @@ import java.util.List;
 /** A sum over ranges of one size in which every place counts; a blank cell is 0. */
 enum CellByCell implements Function {
   /** The products; a text is 0. */
-  SUMPRODUCT(1, 30) {
+  SUMPRODUCT(Arity.atLeast(1)) {
     @Override
     <T> List<T> terms(Evaluator<T> evaluator, List<List<Operand<T>>> ranges) {
       return ranges.stream()
@@ -16,7 +16,7 @@ enum CellByCell implements Function {
     }
   },
   /** The squared differences; a text is refused. */
-  SUMXMY2(2, 2) {
+  SUMXMY2(Arity.exactly(2)) {
     @Override
     <T> List<T> terms(Evaluator<T> evaluator, List<List<Operand<T>>> ranges) {
       List<T> gaps = new ArrayList<>();
@@ -29,24 +29,17 @@ enum CellByCell implements Function {
     }
   };
 
-  private final int least;
-  private final int most;
+  private final Arity arity;
 
-  CellByCell(int least, int most) {
-    this.least = least;
-    this.most = most;
+  CellByCell(Arity arity) {
+    this.arity = arity;
   }
 
   abstract <T> List<T> terms(Evaluator<T> evaluator, List<List<Operand<T>>> ranges);
 
   @Override
-  public int least() {
-    return least;
-  }
-
-  @Override
-  public int most() {
-    return most;
+  public Arity arity() {
+    return arity;
   }
 
   @Override

@@ -5,21 +5,14 @@ import java.util.List;
 /** How many of the arguments' cells hold a number; one in error does not, and does no harm. */
 record Count() implements Function {
 
-  private static final int MOST_ARGUMENTS = 255;
-
   @Override
   public String name() {
     return "COUNT";
   }
 
   @Override
-  public int least() {
-    return 1;
-  }
-
-  @Override
-  public int most() {
-    return MOST_ARGUMENTS;
+  public Arity arity() {
+    return Arity.atLeast(1);
   }
 
   @Override

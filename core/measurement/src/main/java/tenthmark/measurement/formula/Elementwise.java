@@ -17,13 +17,8 @@ sealed interface Elementwise extends Function {
     }
 
     @Override
-    public int least() {
-      return 1;
-    }
-
-    @Override
-    public int most() {
-      return 1;
+    public Arity arity() {
+      return Arity.exactly(1);
     }
 
     @Override
@@ -51,13 +46,8 @@ sealed interface Elementwise extends Function {
     }
 
     @Override
-    public int least() {
-      return 2;
-    }
-
-    @Override
-    public int most() {
-      return 2;
+    public Arity arity() {
+      return Arity.exactly(2);
     }
 
     @Override
@@ -93,13 +83,8 @@ sealed interface Elementwise extends Function {
     }
 
     @Override
-    public int least() {
-      return 1;
-    }
-
-    @Override
-    public int most() {
-      return 2;
+    public Arity arity() {
+      return new Arity(1, 2);
     }
 
     @Override

@@ -349,13 +349,9 @@ final class FormulaParser {
   }
 
   private static void requireCount(Function function, int count) {
-    if (count < function.least() || count > function.most()) {
-      String range =
-          function.least() == function.most()
-              ? "" + function.least()
-              : function.least() + " to " + function.most();
+    if (!function.arity().allows(count)) {
       throw new FormulaException(
-          function.name() + " has " + count + " arguments; it takes " + range + ".");
+          function.name() + " has " + count + " arguments; it takes " + function.arity() + ".");
     }
   }
 

@@ -8,11 +8,8 @@ public interface Function {
   /** Its name in upper case. */
   String name();
 
-  /** How many arguments it takes at least. */
-  int least();
-
-  /** How many arguments it takes at most. */
-  int most();
+  /** How many arguments it takes. */
+  Arity arity();
 
   /** Its value. */
   <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments);

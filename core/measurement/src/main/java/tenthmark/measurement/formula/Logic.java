@@ -4,7 +4,7 @@ import java.util.List;
 
 /** A function of conditions, or one that has no arguments. */
 enum Logic implements Function {
-  IF(2, 3) {
+  IF(new Arity(2, 3)) {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       Expression otherwise = arguments.size() > 2 ? arguments.get(2) : new Expression.Constant(0);
@@ -16,19 +16,19 @@ enum Logic implements Function {
               () -> evaluator.operand(otherwise));
     }
   },
-  AND(1, 255) {
+  AND(Arity.atLeast(1)) {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       return folded(evaluator, Binary.MIN, arguments);
     }
   },
-  OR(1, 255) {
+  OR(Arity.atLeast(1)) {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       return folded(evaluator, Binary.MAX, arguments);
     }
   },
-  NOT(1, 1) {
+  NOT(Arity.exactly(1)) {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       T zero = evaluator.field().constant(0);
@@ -36,41 +36,34 @@ enum Logic implements Function {
           evaluator.field().apply(Binary.EQUAL, evaluator.number(arguments.get(0)), zero));
     }
   },
-  PI(0, 0) {
+  PI(Arity.exactly(0)) {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       return new Operand.Number<>(evaluator.field().constant(Math.PI));
     }
   },
-  TRUE(0, 0) {
+  TRUE(Arity.exactly(0)) {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       return new Operand.Number<>(evaluator.field().constant(1));
     }
   },
-  FALSE(0, 0) {
+  FALSE(Arity.exactly(0)) {
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       return new Operand.Number<>(evaluator.field().constant(0));
     }
   };
 
-  private final int least;
-  private final int most;
+  private final Arity arity;
 
-  Logic(int least, int most) {
-    this.least = least;
-    this.most = most;
+  Logic(Arity arity) {
+    this.arity = arity;
   }
 
   @Override
-  public int least() {
-    return least;
-  }
-
-  @Override
-  public int most() {
-    return most;
+  public Arity arity() {
+    return arity;
   }
 
   private static <T> T truth(Evaluator<T> evaluator, T number) {

@@ -29,13 +29,8 @@ enum Pairing implements Function {
   };
 
   @Override
-  public int least() {
-    return 2;
-  }
-
-  @Override
-  public int most() {
-    return 2;
+  public Arity arity() {
+    return Arity.exactly(2);
   }
 
   @Override

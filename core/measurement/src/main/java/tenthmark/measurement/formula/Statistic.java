@@ -78,8 +78,6 @@ enum Statistic implements Function {
     }
   };
 
-  private static final int MOST_ARGUMENTS = 255;
-
   private final int leastNumbers;
 
   Statistic(int leastNumbers) {
@@ -89,13 +87,8 @@ enum Statistic implements Function {
   abstract <T> T of(Field<T> field, List<T> numbers);
 
   @Override
-  public int least() {
-    return 1;
-  }
-
-  @Override
-  public int most() {
-    return MOST_ARGUMENTS;
+  public Arity arity() {
+    return Arity.atLeast(1);
   }
 
   @Override

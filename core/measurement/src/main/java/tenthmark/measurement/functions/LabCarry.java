@@ -8,12 +8,10 @@ import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
-import tenthmark.measurement.formula.Follower;
-import tenthmark.measurement.formula.Formulas;
 
 /** LAB_CARRY: the uncertainty of a result that is calculated in cells. */
 @AutoService(WorksheetFunction.class)
-public final class LabCarry implements WorksheetFunction {
+public final class LabCarry extends FollowingFunction {
 
   private static final Declaration DECLARATION =
       new Declaration(
@@ -27,16 +25,13 @@ public final class LabCarry implements WorksheetFunction {
           CarryParameters.SOURCE,
           Example.of("=LAB_CARRY(A3;A1:A2;B1:B2)", CarryParameters.HOOP, "0.00336"));
 
-  private final Follower follower = new Follower(new Formulas());
-
-  @Override
-  public Declaration declaration() {
-    return DECLARATION;
+  /** For the catalogue. */
+  public LabCarry() {
+    super(DECLARATION);
   }
 
   @Override
-  public Value evaluate(Arguments arguments) {
-    CarryTask task = CarryTask.inCells(arguments, follower);
+  Value evaluate(CarryTask task, Arguments arguments) {
     return Value.of(task.carried().uncertainty(task.combination(arguments)));
   }
 }

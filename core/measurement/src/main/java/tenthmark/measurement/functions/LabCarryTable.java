@@ -12,12 +12,10 @@ import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
-import tenthmark.measurement.formula.Follower;
-import tenthmark.measurement.formula.Formulas;
 
 /** LAB_CARRYTABLE: how each input contributes to the uncertainty of a calculated result. */
 @AutoService(WorksheetFunction.class)
-public final class LabCarryTable implements WorksheetFunction {
+public final class LabCarryTable extends FollowingFunction {
 
   private static final Declaration DECLARATION =
       new Declaration(
@@ -35,16 +33,13 @@ public final class LabCarryTable implements WorksheetFunction {
           CarryParameters.SOURCE,
           Example.of("=LAB_CARRYTABLE(A3;A1:A2;B1:B2)", CarryParameters.HOOP, "A1"));
 
-  private final Follower follower = new Follower(new Formulas());
-
-  @Override
-  public Declaration declaration() {
-    return DECLARATION;
+  /** For the catalogue. */
+  public LabCarryTable() {
+    super(DECLARATION);
   }
 
   @Override
-  public Value evaluate(Arguments arguments) {
-    CarryTask task = CarryTask.inCells(arguments, follower);
+  Value evaluate(CarryTask task, Arguments arguments) {
     Combination combination = task.combination(arguments);
     Carried carried = task.carried();
     double total = carried.uncertainty(combination);

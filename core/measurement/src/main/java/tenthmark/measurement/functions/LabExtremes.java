@@ -10,12 +10,10 @@ import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
-import tenthmark.measurement.formula.Follower;
-import tenthmark.measurement.formula.Formulas;
 
 /** LAB_EXTREMES: the lowest and the highest value that a calculated result can take. */
 @AutoService(WorksheetFunction.class)
-public final class LabExtremes implements WorksheetFunction {
+public final class LabExtremes extends FollowingFunction {
 
   private static final Declaration DECLARATION =
       new Declaration(
@@ -33,16 +31,13 @@ public final class LabExtremes implements WorksheetFunction {
           "common practice, no source",
           Example.of("=LAB_EXTREMES(A3;A1:A2;B1:B2)", CarryParameters.HOOP, "lowest"));
 
-  private final Follower follower = new Follower(new Formulas());
-
-  @Override
-  public Declaration declaration() {
-    return DECLARATION;
+  /** For the catalogue. */
+  public LabExtremes() {
+    super(DECLARATION);
   }
 
   @Override
-  public Value evaluate(Arguments arguments) {
-    CarryTask task = CarryTask.inCells(arguments, follower);
+  Value evaluate(CarryTask task, Arguments arguments) {
     Extremes extremes =
         CarryTask.explained(() -> Extremes.of(task.model(), task.values(), task.uncertainties()));
     return new LabelledRows()

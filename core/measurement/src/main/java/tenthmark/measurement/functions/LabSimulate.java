@@ -15,12 +15,10 @@ import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
-import tenthmark.measurement.formula.Follower;
-import tenthmark.measurement.formula.Formulas;
 
 /** LAB_SIMULATE: the uncertainty of a calculated result by Monte Carlo. */
 @AutoService(WorksheetFunction.class)
-public final class LabSimulate implements WorksheetFunction {
+public final class LabSimulate extends FollowingFunction {
 
   private static final Parameter<Distribution> SHAPE =
       Parameter.optional(
@@ -63,16 +61,13 @@ public final class LabSimulate implements WorksheetFunction {
           "JCGM 101:2008, 6.4, 7.6 and 7.7",
           Example.of("=LAB_SIMULATE(A3;A1:A2;B1:B2)", CarryParameters.HOOP, "mean"));
 
-  private final Follower follower = new Follower(new Formulas());
-
-  @Override
-  public Declaration declaration() {
-    return DECLARATION;
+  /** For the catalogue. */
+  public LabSimulate() {
+    super(DECLARATION);
   }
 
   @Override
-  public Value evaluate(Arguments arguments) {
-    CarryTask task = CarryTask.inCells(arguments, follower);
+  Value evaluate(CarryTask task, Arguments arguments) {
     Distribution shape = arguments.get(SHAPE);
     int samples = arguments.get(SAMPLES);
     int seed = arguments.get(SEED);
