@@ -2,21 +2,23 @@ package tenthmark.checker.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tenthmark.checker.batch.Batch;
+import tenthmark.checker.batch.Job;
 import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
-import tenthmark.checker.report.JsonReport;
-import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Severity;
+import tenthmark.checker.workbook.Limits;
 
 /** {@code check FILES|FOLDERS}. */
 @Command(
@@ -24,8 +26,10 @@ import tenthmark.checker.rules.Severity;
     description = {
       "Checks workbooks (.xlsx, .xlsm, .xls, .ods) and all workbooks in folders.",
       "",
-      "Findings go to standard output, one line each, with file, cell, what was found, what was",
-      "expected and how to fix it. What could not be checked goes to standard error."
+      "Results go to standard output: one line for each finding, with file, cell, what was found,",
+      "what was expected and how to fix it; one line for each file; and one for all. What could",
+      "not be checked goes to standard error. Results stand in the order of the file names,",
+      "however many files are checked at a time."
     },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
@@ -37,12 +41,6 @@ import tenthmark.checker.rules.Severity;
     })
 final class CheckCommand implements Callable<Integer> {
 
-  /** How findings are written. */
-  enum Format {
-    TEXT,
-    JSON
-  }
-
   @Spec private CommandSpec spec;
 
   @Parameters(arity = "1..*", paramLabel = "FILES|FOLDERS", description = "What to check.")
@@ -53,7 +51,12 @@ final class CheckCommand implements Callable<Integer> {
       paramLabel = "FORMAT",
       description = "text (the default) or json.",
       defaultValue = "text")
-  private Format format;
+  private CheckOutput.Format format;
+
+  @Option(
+      names = "--quiet",
+      description = "Prints the summary of all files only; no line for each finding or file.")
+  private boolean quiet;
 
   @Option(
       names = "--profile",
@@ -62,37 +65,66 @@ final class CheckCommand implements Callable<Integer> {
           "A course's expectations and severities (YAML). \"profile init\" writes one to start from.")
   private Path profile;
 
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description =
+          "How many files are checked at a time; as many as there are processors by default. The"
+              + " results are the same.")
+  private int threads = Runtime.getRuntime().availableProcessors();
+
+  @Option(
+      names = "--time-limit",
+      paramLabel = "SECONDS",
+      description =
+          "After so long a file is given up and reported, and the others go on (default:"
+              + " ${DEFAULT-VALUE}).")
+  private int timeLimit = Math.toIntExact(Limits.DEFAULT.time().toSeconds());
+
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
+    requirePositive("--threads", threads);
+    requirePositive("--time-limit", timeLimit);
     Optional<Profile> course =
         profile == null
             ? Optional.of(Profile.NONE)
             : ProfileFile.read(profile, spec.commandLine().getErr());
-    return course.map(found -> check(FileChecker.load(found), out)).orElse(Main.FAILED);
+    return course.map(this::check).orElse(Main.FAILED);
   }
 
-  private int check(FileChecker checker, PrintWriter out) {
-    List<FileReport> reports = new ArrayList<>();
-    for (WorkbookPaths.Entry entry : WorkbookPaths.under(paths)) {
-      FileReport report =
-          entry
-              .problem()
-              .map(problem -> FileReport.unchecked(entry.path(), problem))
-              .orElseGet(() -> checker.check(entry.path()));
-      reports.add(report);
-      print(report, out);
+  private void requirePositive(String option, int number) {
+    if (number < 1) {
+      throw new ParameterException(
+          spec.commandLine(), option + " is " + number + " but must be at least 1");
     }
-    out.println(format == Format.JSON ? JsonReport.write(reports) : TextReport.summary(reports));
-    return status(reports);
   }
 
-  private void print(FileReport report, PrintWriter out) {
-    if (report.problem().isPresent()) {
-      spec.commandLine().getErr().println(TextReport.failure(report));
-    } else if (format == Format.TEXT) {
-      TextReport.lines(report).forEach(out::println);
-    }
+  private int check(Profile course) {
+    Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(timeLimit));
+    FileChecker checker = FileChecker.load(course, limits);
+    List<Job> jobs = WorkbookPaths.under(paths).stream().map(entry -> job(entry, checker)).toList();
+    CheckOutput output = output(jobs.size());
+    new Batch(threads).run(jobs, output::file);
+    output.end();
+    return status(output.reports());
+  }
+
+  private static Job job(WorkbookPaths.Entry entry, FileChecker checker) {
+    Path file = entry.path();
+    return new Job(
+        file,
+        () ->
+            entry
+                .problem()
+                .map(problem -> FileReport.unchecked(file, problem))
+                .orElseGet(() -> checker.check(file)));
+  }
+
+  private CheckOutput output(int files) {
+    PrintWriter err = spec.commandLine().getErr();
+    Optional<Progress> progress =
+        Terminal.find().filter(console -> !quiet).map(console -> new Progress(err, files));
+    return new CheckOutput(format, quiet, spec.commandLine().getOut(), err, progress);
   }
 
   private static int status(List<FileReport> reports) {

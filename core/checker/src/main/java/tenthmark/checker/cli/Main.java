@@ -55,8 +55,7 @@ public final class Main {
 
   /** UTF-8 into files and pipes; a terminal says itself what it can show. */
   private static PrintWriter writer(OutputStream stream) {
-    Console console = System.console();
-    Charset shown = console == null ? StandardCharsets.UTF_8 : console.charset();
+    Charset shown = Terminal.find().map(Console::charset).orElse(StandardCharsets.UTF_8);
     Charset charset = shown.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : shown;
     return new PrintWriter(new OutputStreamWriter(stream, charset), true);
   }

@@ -27,9 +27,13 @@ final class WorkbookPaths {
 
   private WorkbookPaths() {}
 
-  /** The files named, and the workbooks within the folders named, in the order of their names. */
+  /** The files named, and the workbooks within the folders named, each once, sorted. */
   static List<Entry> under(List<Path> paths) {
-    return paths.stream().flatMap(path -> under(path).stream()).toList();
+    return paths.stream()
+        .flatMap(path -> under(path).stream())
+        .sorted(Comparator.comparing(Entry::path))
+        .distinct()
+        .toList();
   }
 
   private static List<Entry> under(Path path) {
@@ -46,7 +50,6 @@ final class WorkbookPaths {
     if (found.isEmpty()) {
       return List.of(new Entry(folder, Optional.of("there is no workbook in this folder")));
     }
-    found.sort(Comparator.comparing(Entry::path));
     return found;
   }
 

@@ -23,12 +23,12 @@ public record FileChecker(
 
   /** A checker with all functions and rules, without a profile. */
   public static FileChecker load() {
-    return load(Profile.NONE);
+    return load(Profile.NONE, Limits.DEFAULT);
   }
 
   /** A checker with all functions and rules for one course. */
-  public static FileChecker load(Profile profile) {
-    return new FileChecker(Catalogue.load(), RuleCatalogue.load(), profile, Limits.DEFAULT);
+  public static FileChecker load(Profile profile, Limits limits) {
+    return new FileChecker(Catalogue.load(), RuleCatalogue.load(), profile, limits);
   }
 
   /** Reads a file, recalculates it and applies the rules; never writes to the file. */

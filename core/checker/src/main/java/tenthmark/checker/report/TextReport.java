@@ -1,8 +1,10 @@
 package tenthmark.checker.report;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
 
@@ -40,17 +42,25 @@ public final class TextReport {
     return oneLine(report.file() + ": cannot be checked: " + report.problem().orElseThrow());
   }
 
+  /** One line about a file that was checked. */
+  public static String summary(FileReport report) {
+    return oneLine(report.file() + ": " + counts(List.of(report)));
+  }
+
   /** One line about all files. */
   public static String summary(List<FileReport> reports) {
     long checked = reports.stream().filter(report -> report.problem().isEmpty()).count();
-    StringBuilder summary = new StringBuilder(counted(checked, "file")).append(" checked");
-    for (Severity severity : Severity.values()) {
-      summary.append(", ").append(counted(count(reports, severity), word(severity)));
-    }
     long failed = reports.size() - checked;
-    return failed == 0
-        ? summary.toString()
-        : summary.append(", ").append(failed).append(" could not be checked").toString();
+    return counted(checked, "file")
+        + " checked, "
+        + counts(reports)
+        + (failed == 0 ? "" : ", " + failed + " could not be checked");
+  }
+
+  private static String counts(List<FileReport> reports) {
+    return Arrays.stream(Severity.values())
+        .map(severity -> counted(count(reports, severity), word(severity)))
+        .collect(Collectors.joining(", "));
   }
 
   private static long count(List<FileReport> reports, Severity severity) {

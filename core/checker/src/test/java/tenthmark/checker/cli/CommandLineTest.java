@@ -116,6 +116,7 @@ class CommandLineTest {
                   + ": Records.C2: error unit-missing: the record \"Crank arm\" has no unit;"
                   + " expected: a unit such as mm, or 1 for a quantity without dimension; to fix:"
                   + " Write the unit; for a quantity without dimension write 1.",
+              file + ": 1 error, 0 warnings, 0 notes",
               "1 file checked, 1 error, 0 warnings, 0 notes");
     }
 
@@ -128,8 +129,69 @@ class CommandLineTest {
 
       run("check", file);
 
-      assertThat(out.toString().lines()).hasSize(2);
+      assertThat(out.toString().lines()).hasSize(3);
       assertThat(out.toString()).doesNotContain("\u001b");
+    }
+  }
+
+  @Nested
+  class Quiet {
+
+    @Test
+    void leavesTheSummaryAndWhatCouldNotBeChecked() {
+      Path missing = folder.resolve("none.ods");
+
+      assertThat(run("check", "--quiet", faulty("ada.xlsx"), missing)).isEqualTo(2);
+
+      assertThat(out.toString().lines())
+          .containsExactly("1 file checked, 1 error, 0 warnings, 0 notes, 1 could not be checked");
+      assertThat(err.toString()).startsWith(missing + ": cannot be checked: ");
+    }
+  }
+
+  @Nested
+  class SeveralFilesAtATime {
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 7})
+    void giveTheSameOutput(int threads) throws Exception {
+      for (int i = 0; i < 40; i++) {
+        String name = "student %02d.xlsx".formatted(i);
+        switch (i % 3) {
+          case 0 -> good(name);
+          case 1 -> faulty(name);
+          default -> Files.writeString(folder.resolve(name), "no workbook");
+        }
+      }
+
+      assertThat(run("check", "--threads", threads, folder)).isEqualTo(2);
+
+      assertThat(out.toString().lines().filter(line -> line.endsWith(" notes")).map(this::name))
+          .isSorted()
+          .hasSize(27);
+      assertThat(out.toString())
+          .endsWith("27 files checked, 13 errors, 0 warnings, 0 notes, 13 could not be checked\n");
+      assertThat(err.toString().lines().map(this::name)).isSorted().hasSize(13);
+    }
+
+    private String name(String line) {
+      return line.split(": ")[0];
+    }
+
+    @Test
+    void areEachCheckedOnceHoweverOftenTheyAreNamed() {
+      Path file = good("ada.xlsx");
+
+      run("check", "--quiet", file, folder, file);
+
+      assertThat(out.toString()).startsWith("1 file checked");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--threads", "--time-limit"})
+    void needAtLeastOne(String option) {
+      assertThat(run("check", option, "0", folder)).isEqualTo(2);
+      assertThat(err.toString()).startsWith(option + " is 0 but must be at least 1");
     }
   }
 
@@ -264,6 +326,8 @@ class CommandLineTest {
       assertThat(out.toString().lines().map(line -> line.split(": ")[0]))
           .containsExactly(
               folder.resolve("ada.XLSX").toString(),
+              folder.resolve("ada.XLSX").toString(),
+              folder.resolve("group 2/ben.xlsx").toString(),
               folder.resolve("group 2/ben.xlsx").toString(),
               "2 files checked, 2 errors, 0 warnings, 0 notes");
     }

@@ -1,0 +1,70 @@
+package tenthmark.checker.batch;
+
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+import tenthmark.checker.report.FileReport;
+
+/**
+ * Checks many files, several at a time, and hands on their reports in the order of the files.
+ *
+ * @param threads how many files are open at a time
+ */
+public record Batch(int threads) {
+
+  /**
+   * How many reports per thread may wait for a slow file before them: enough to keep the threads at
+   * work, few enough to bound the memory.
+   */
+  private static final int AHEAD = 32;
+
+  /** Checks the number of threads. */
+  public Batch {
+    if (threads < 1) {
+      throw new IllegalArgumentException("threads is " + threads + " but must be at least 1");
+    }
+  }
+
+  /** Runs every job; {@code next} is called by this thread, as soon as it is a file's turn. */
+  public void run(List<Job> jobs, Consumer<FileReport> next) {
+    ExecutorService pool = Executors.newFixedThreadPool(threads, Batch::worker);
+    try {
+      Queue<Future<FileReport>> open = new ArrayDeque<>();
+      for (Job job : jobs) {
+        if (open.size() == threads * AHEAD) {
+          next.accept(report(open.remove()));
+        }
+        open.add(pool.submit(job::run));
+      }
+      while (!open.isEmpty()) {
+        next.accept(report(open.remove()));
+      }
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  /** A daemon, so that a file that does not stop cannot keep the program alive. */
+  private static Thread worker(Runnable work) {
+    Thread thread = new Thread(work, "check");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private static FileReport report(Future<FileReport> open) {
+    try {
+      return open.get();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException("the batch was stopped");
+    } catch (ExecutionException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+}

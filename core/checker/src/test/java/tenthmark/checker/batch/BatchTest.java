@@ -1,0 +1,224 @@
+package tenthmark.checker.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tenthmark.checker.report.FileReport;
+
+class BatchTest {
+
+  private final List<FileReport> reports = new ArrayList<>();
+
+  private static Path file(int number) {
+    return Path.of("student-%04d.ods".formatted(number));
+  }
+
+  private static FileReport clean(int number) {
+    return FileReport.checked(file(number), List.of());
+  }
+
+  private static Job job(int number, Supplier<FileReport> check) {
+    return new Job(file(number), check);
+  }
+
+  @Nested
+  class Order {
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 8})
+    void isThatOfTheFilesWhateverTheThreads(int threads) {
+      Random random = new Random(20261125);
+      List<Job> jobs =
+          IntStream.range(0, 500)
+              .mapToObj(
+                  number -> {
+                    int millis = random.nextInt(3);
+                    return job(
+                        number,
+                        () -> {
+                          sleep(millis);
+                          return clean(number);
+                        });
+                  })
+              .toList();
+
+      new Batch(threads).run(jobs, reports::add);
+
+      assertThat(reports)
+          .extracting(FileReport::file)
+          .containsExactlyElementsOf(jobs.stream().map(Job::file).toList());
+    }
+
+    @Test
+    void handsOnTheFirstReportWhileLaterFilesStillRun() throws Exception {
+      CountDownLatch handedOn = new CountDownLatch(1);
+      List<Job> jobs =
+          List.of(
+              job(0, () -> clean(0)),
+              job(
+                  1,
+                  () ->
+                      await(handedOn)
+                          ? clean(1)
+                          : FileReport.unchecked(file(1), "the first report was held back")));
+
+      new Batch(2)
+          .run(
+              jobs,
+              report -> {
+                handedOn.countDown();
+                reports.add(report);
+              });
+
+      assertThat(reports).containsExactly(clean(0), clean(1));
+    }
+
+    private static boolean await(CountDownLatch latch) {
+      try {
+        return latch.await(10, TimeUnit.SECONDS);
+      } catch (InterruptedException stopped) {
+        throw new IllegalStateException(stopped);
+      }
+    }
+  }
+
+  @Nested
+  class Bounds {
+
+    @Test
+    void asManyFilesAreOpenAsThereAreThreads() {
+      AtomicInteger open = new AtomicInteger();
+      AtomicInteger most = new AtomicInteger();
+      List<Job> jobs =
+          IntStream.range(0, 100)
+              .mapToObj(
+                  number ->
+                      job(
+                          number,
+                          () -> {
+                            most.accumulateAndGet(open.incrementAndGet(), Math::max);
+                            sleep(1);
+                            open.decrementAndGet();
+                            return clean(number);
+                          }))
+              .toList();
+
+      new Batch(3).run(jobs, reports::add);
+
+      assertThat(most.get()).isBetween(2, 3);
+    }
+
+    @Test
+    void aSlowFileLetsOnlySoManyReportsWait() {
+      AtomicInteger done = new AtomicInteger();
+      AtomicInteger waiting = new AtomicInteger();
+      List<Job> jobs = new ArrayList<>();
+      jobs.add(
+          job(
+              0,
+              () -> {
+                sleep(500);
+                waiting.set(done.get());
+                return clean(0);
+              }));
+      IntStream.range(1, 1000)
+          .forEach(
+              number ->
+                  jobs.add(
+                      job(
+                          number,
+                          () -> {
+                            done.incrementAndGet();
+                            return clean(number);
+                          })));
+
+      new Batch(2).run(jobs, reports::add);
+
+      assertThat(waiting.get()).isBetween(1, 64);
+      assertThat(reports).hasSize(1000);
+    }
+
+    @Test
+    void thereIsAtLeastOneThread() {
+      assertThatThrownBy(() -> new Batch(0)).hasMessage("threads is 0 but must be at least 1");
+    }
+  }
+
+  @Nested
+  class Failures {
+
+    @Test
+    void ofAnyKindBecomeTheReportOfTheirFileAndTheBatchGoesOn() {
+      List<Job> jobs =
+          List.of(
+              job(0, () -> failing(new IllegalStateException("a fault"))),
+              job(1, Failures::nested),
+              job(2, () -> failing(new OutOfMemoryError("heap"))),
+              job(3, () -> failing(new NoClassDefFoundError("a/Part"))),
+              job(4, () -> failing(new AssertionError("no"))),
+              job(5, () -> clean(5)));
+
+      new Batch(2).run(jobs, reports::add);
+
+      assertThat(reports)
+          .extracting(report -> report.problem().orElse("none"))
+          .containsExactly(
+              "the checker failed on this file: java.lang.IllegalStateException: a fault",
+              "the checker failed on this file: java.lang.StackOverflowError",
+              "it needs more memory than the checker has",
+              "the checker failed on this file: java.lang.NoClassDefFoundError: a/Part",
+              "the checker failed on this file: java.lang.AssertionError: no",
+              "none");
+    }
+
+    @Test
+    void ofRealAllocationsLeaveTheOtherFilesWhole() {
+      List<Job> jobs =
+          IntStream.range(0, 20)
+              .mapToObj(number -> job(number, () -> number % 5 == 0 ? hoarding() : clean(number)))
+              .toList();
+
+      new Batch(2).run(jobs, reports::add);
+
+      assertThat(reports).filteredOn(report -> report.problem().isPresent()).hasSize(4);
+    }
+
+    private static FileReport hoarding() {
+      // Larger than any array may be, so that the error is real and no memory is taken.
+      return clean(new long[Integer.MAX_VALUE].length);
+    }
+
+    private static FileReport nested() {
+      return nested();
+    }
+
+    private static FileReport failing(Error error) {
+      throw error;
+    }
+
+    private static FileReport failing(RuntimeException fault) {
+      throw fault;
+    }
+  }
+
+  private static void sleep(int millis) {
+    try {
+      Thread.sleep(millis);
+    } catch (InterruptedException stopped) {
+      throw new IllegalStateException(stopped);
+    }
+  }
+}
