@@ -29,4 +29,9 @@ public record Apparatus(
   public Apparatus {
     also = List.copyOf(also);
   }
+
+  /** The longest of its names, in lower case, that stands in a text. */
+  Optional<String> nameWithin(String text) {
+    return Names.of(name, also).within(text);
+  }
 }

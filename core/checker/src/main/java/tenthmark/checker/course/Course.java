@@ -1,6 +1,8 @@
 package tenthmark.checker.course;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tenthmark.checker.record.HeadingWords;
 import tenthmark.measurement.recording.Convention;
@@ -31,7 +33,27 @@ public record Course(
     quantities = List.copyOf(quantities);
   }
 
-  /** The apparatus with a name of its own in the list. */
+  /**
+   * The one apparatus that a text mentions; empty for none and for several. Beside a steel rule a
+   * plain rule is not mentioned.
+   */
+  public Optional<Apparatus> apparatusMentioned(String text) {
+    Map<Apparatus, String> mentioned = new HashMap<>();
+    apparatus.forEach(item -> item.nameWithin(text).ifPresent(name -> mentioned.put(item, name)));
+    List<Apparatus> most =
+        mentioned.keySet().stream()
+            .filter(
+                item ->
+                    mentioned.values().stream()
+                        .noneMatch(
+                            name ->
+                                name.contains(mentioned.get(item))
+                                    && !name.equals(mentioned.get(item))))
+            .toList();
+    return most.size() == 1 ? Optional.of(most.get(0)) : Optional.empty();
+  }
+
+  /** The apparatus with this name in the list. */
   public Optional<Apparatus> apparatus(String named) {
     return apparatus.stream().filter(item -> item.name().equals(named)).findFirst();
   }

@@ -32,4 +32,9 @@ public record ExpectedQuantity(
   public ExpectedQuantity {
     also = List.copyOf(also);
   }
+
+  /** Whether a text is one of its names, but for case, punctuation and what is in brackets. */
+  public boolean isNamed(String text) {
+    return Names.of(name, also).include(text);
+  }
 }

@@ -7,7 +7,6 @@ import java.util.Set;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.course.Specification;
-import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.unit.UnitText;
 import tenthmark.measurement.recording.DisplaySpecification;
 import tenthmark.measurement.recording.Spacing;
@@ -18,12 +17,7 @@ final class ApparatusSection {
   private static final String HALF_WIDTH = "half-width";
   private static final String SPACING = "spacing";
 
-  private final UnitReader units;
   private final Set<String> names = new HashSet<>();
-
-  ApparatusSection(UnitReader units) {
-    this.units = units;
-  }
 
   /** The names read so far. */
   Set<String> names() {
@@ -39,7 +33,7 @@ final class ApparatusSection {
     ApparatusKind kind =
         section.choice("kind", Words.of(ApparatusKind.values())).orElse(ApparatusKind.SCALE);
     Optional<Double> division = section.requiredNumber("division", Range.POSITIVE);
-    Optional<UnitText.Known> unit = UnitKey.read(section, units);
+    Optional<UnitText.Known> unit = UnitKey.read(section);
     Optional<Spacing> spacing = section.choice(SPACING, Words.of(Spacing.values()));
     if (spacing.isPresent() && kind != ApparatusKind.SCALE) {
       section.keyProblem(SPACING, "only a scale has a spacing of marks");

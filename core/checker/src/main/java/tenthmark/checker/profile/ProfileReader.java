@@ -14,7 +14,6 @@ import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.schema.CoreSchema;
-import tenthmark.checker.unit.UnitReader;
 
 /**
  * Reads the YAML file in which a course says what it expects. Whatever is left out has a default;
@@ -25,7 +24,6 @@ public final class ProfileReader {
   private static final long LARGEST = 1 << 20;
 
   private final Set<String> ruleIds;
-  private final UnitReader units = new UnitReader();
 
   /**
    * @param ruleIds the ids that the profile may grade
@@ -53,7 +51,7 @@ public final class ProfileReader {
       Profile profile =
           compose(yaml)
               .flatMap(node -> Section.of("a profile", node, problems))
-              .map(section -> new ProfileSection(ruleIds, units).read(section))
+              .map(section -> new ProfileSection(ruleIds).read(section))
               .orElse(Profile.NONE);
       List<Problem> found = problems.fromTopToBottom();
       return found.isEmpty() ? new ProfileText.Usable(profile) : new ProfileText.Unusable(found);

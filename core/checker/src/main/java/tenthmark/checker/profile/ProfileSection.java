@@ -7,19 +7,18 @@ import tenthmark.checker.course.Course;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.record.HeadingWords;
 import tenthmark.checker.rules.Grading;
-import tenthmark.checker.unit.UnitReader;
 import tenthmark.measurement.recording.Convention;
 
 /** A whole profile. */
-record ProfileSection(Set<String> ruleIds, UnitReader units) {
+record ProfileSection(Set<String> ruleIds) {
 
   Profile read(Section section) {
     String name = section.text("course").orElse("");
     Convention convention = ConventionSection.read("convention", section);
-    ApparatusSection benches = new ApparatusSection(units);
+    ApparatusSection benches = new ApparatusSection();
     List<Apparatus> apparatus = section.list("apparatus", benches::read);
     List<ExpectedQuantity> quantities =
-        section.list("quantities", new QuantitySection(units, benches.names())::read);
+        section.list("quantities", new QuantitySection(benches.names())::read);
     Grading grading =
         section
             .section("rules")

@@ -7,7 +7,6 @@ import java.util.Set;
 import tenthmark.checker.course.AcceptedValue;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.course.Origin;
-import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.unit.UnitText;
 
 /** The entries of the list of quantities. */
@@ -16,15 +15,13 @@ final class QuantitySection {
   private static final String APPARATUS = "apparatus";
   private static final List<String> WITH_ACCEPTED = List.of("uncertainty", "gap");
 
-  private final UnitReader units;
   private final Set<String> apparatus;
   private final Set<String> names = new HashSet<>();
 
   /**
    * @param apparatus the names that an entry may refer to
    */
-  QuantitySection(UnitReader units, Set<String> apparatus) {
-    this.units = units;
+  QuantitySection(Set<String> apparatus) {
     this.apparatus = apparatus;
   }
 
@@ -35,7 +32,7 @@ final class QuantitySection {
     }
     Optional<String> symbol = section.text("symbol");
     List<String> also = section.texts("also");
-    Optional<UnitText.Known> unit = UnitKey.read(section, units);
+    Optional<UnitText.Known> unit = UnitKey.read(section);
     Optional<AcceptedValue> accepted = accepted(section);
     Origin origin = section.choice("origin", Words.of(Origin.values())).orElse(Origin.ANY);
     boolean required = section.flag("required").orElse(true);

@@ -11,8 +11,8 @@ final class UnitKey {
 
   private UnitKey() {}
 
-  static Optional<UnitText.Known> read(Section section, UnitReader units) {
-    Optional<UnitText> unit = section.requiredText(KEY).map(units::read);
+  static Optional<UnitText.Known> read(Section section) {
+    Optional<UnitText> unit = section.requiredText(KEY).map(UnitReader.STANDARD::read);
     if (unit.isPresent() && unit.get() instanceof UnitText.Unknown unknown) {
       section.valueProblem(KEY, "unit cannot be used: " + unknown.reason());
     }

@@ -18,6 +18,11 @@ final class Numbers {
     return PowerOfTen.show(Decimals.shortest(number), DIGITS);
   }
 
+  /** A number to at most six digits with its unit, where it has one. */
+  static String show(double number, String unit) {
+    return unit.isEmpty() || unit.equals("1") ? show(number) : show(number) + " " + unit;
+  }
+
   /** Whether two numbers are the same but for the last bits. */
   static boolean same(double one, double other) {
     return one == other || Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));

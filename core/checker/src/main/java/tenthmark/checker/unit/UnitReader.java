@@ -7,9 +7,14 @@ package tenthmark.checker.unit;
  */
 public final class UnitReader {
 
+  /** Holds tables that never change. */
+  public static final UnitReader STANDARD = new UnitReader();
+
   private static final int LONGEST = 60;
 
   private final UnitSymbols symbols = new UnitSymbols();
+
+  private UnitReader() {}
 
   /** The unit that a text states. */
   public UnitText read(String text) {

@@ -2,6 +2,8 @@ package tenthmark.checker.rules;
 
 import java.util.List;
 import tenthmark.checker.course.Course;
+import tenthmark.checker.profile.ProfileReader;
+import tenthmark.checker.profile.ProfileText;
 import tenthmark.checker.workbook.Grid;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
@@ -43,11 +45,24 @@ final class Findings {
     return RULES.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN));
   }
 
+  /** What the rules find for a course with this profile. */
+  static List<Finding> in(Grid grid, String profile) {
+    ProfileText text = new ProfileReader(RULES.ids()).read(profile);
+    if (!(text instanceof ProfileText.Usable usable)) {
+      throw new AssertionError(text);
+    }
+    Course course = usable.profile().course();
+    return RULES.check(
+        Inspection.of(grid.workbook(), FUNCTIONS, course), usable.profile().grading());
+  }
+
   /** Each finding as place and rule, such as {@code D2 unit-missing}. */
   static List<String> in(Grid grid) {
-    return in(grid.workbook()).stream()
-        .map(finding -> finding.cell().place() + " " + finding.rule().id())
-        .toList();
+    return in(grid.workbook()).stream().map(Findings::brief).toList();
+  }
+
+  static String brief(Finding finding) {
+    return finding.cell().place() + " " + finding.rule().id();
   }
 
   /** The one finding of a workbook. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class UnitReaderTest {
 
-  private static final UnitReader READER = new UnitReader();
+  private static final UnitReader READER = UnitReader.STANDARD;
 
   private static MeasurementUnit unit(String text) {
     return READER

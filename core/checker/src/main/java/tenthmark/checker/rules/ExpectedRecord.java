@@ -1,0 +1,7 @@
+package tenthmark.checker.rules;
+
+import tenthmark.checker.course.ExpectedQuantity;
+import tenthmark.checker.record.MeasurementRecord;
+
+/** A record of a quantity that the course expects. */
+record ExpectedRecord(ExpectedQuantity quantity, MeasurementRecord measurement) {}
