@@ -19,19 +19,26 @@ public record Launcher(List<String> command) {
 
   private static final String UNPRIVILEGED = "nobody";
 
-  /** The office on the path. */
+  /** The office on the path, or the one that {@code TENTHMARK_OFFICE} runs. */
   public static Launcher installed() {
-    return new Launcher(
-        isRoot()
-            ? List.of("setpriv", "--reuid=nobody", "--regid=nogroup", "--clear-groups")
-            : List.of());
+    return named("TENTHMARK_OFFICE")
+        .orElseGet(
+            () ->
+                new Launcher(
+                    isRoot()
+                        ? List.of("setpriv", "--reuid=nobody", "--regid=nogroup", "--clear-groups")
+                        : List.of()));
   }
 
-  /** Another office, if the environment names the command that runs it. */
+  /** The other office, if {@code TENTHMARK_SECOND_OFFICE} runs one. */
   public static Optional<Launcher> second() {
-    return Optional.ofNullable(System.getenv("TENTHMARK_SECOND_OFFICE"))
+    return named("TENTHMARK_SECOND_OFFICE");
+  }
+
+  private static Optional<Launcher> named(String variable) {
+    return Optional.ofNullable(System.getenv(variable))
         .filter(command -> !command.isBlank())
-        .map(command -> new Launcher(List.of(command.strip().split("\\s+"))));
+        .map(command -> new Launcher(List.of(command)));
   }
 
   /** A process of one of the office's programs with {@code home} as its home folder. */
