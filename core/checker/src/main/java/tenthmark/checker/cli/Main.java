@@ -18,7 +18,12 @@ import picocli.CommandLine.Command;
       "",
       "A teaching aid: not for calibration, safety or legal decisions."
     },
-    subcommands = {CheckCommand.class, RulesCommand.class, ExplainCommand.class},
+    subcommands = {
+      CheckCommand.class,
+      RulesCommand.class,
+      ExplainCommand.class,
+      ProfileCommand.class
+    },
     versionProvider = Version.class,
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND",

@@ -42,7 +42,7 @@ public record Inspection(
   }
 
   /** All records. */
-  List<MeasurementRecord> records() {
+  public List<MeasurementRecord> records() {
     return tables.stream().flatMap(table -> table.records().stream()).toList();
   }
 

@@ -302,6 +302,32 @@ class CommandLineTest {
     }
 
     @Test
+    void areStartedFromAWorkbook() throws Exception {
+      Path workbook = good("good.xlsx");
+      Path started = folder.resolve("started.yaml");
+
+      assertThat(run("profile", "init", workbook)).isZero();
+      assertThat(run("profile", "init", workbook, "--out", started)).isZero();
+
+      assertThat(out.toString()).isEqualTo(Files.readString(started)).contains("name: Crank arm");
+      assertThat(run("check", "--profile", started, workbook)).isZero();
+    }
+
+    @Test
+    void areNotStartedOverAFileOrFromNoWorkbook() throws Exception {
+      Path kept = Files.writeString(folder.resolve("kept.yaml"), "course: mine");
+
+      assertThat(run("profile", "init", good("good.xlsx"), "--out", kept)).isEqualTo(2);
+      assertThat(run("profile", "init", kept)).isEqualTo(2);
+      assertThat(run("profile")).isEqualTo(2);
+
+      assertThat(kept).hasContent("course: mine");
+      assertThat(err.toString())
+          .contains(
+              kept + ": exists already and is kept", kept + ": cannot be read: not a workbook");
+    }
+
+    @Test
     void thatCannotBeReadEndTheCommand() throws Exception {
       assertThat(run("check", "--profile", folder.resolve("none.yaml"), good("good.xlsx")))
           .isEqualTo(2);

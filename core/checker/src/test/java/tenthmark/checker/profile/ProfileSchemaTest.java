@@ -43,7 +43,7 @@ class ProfileSchemaTest {
     }
   }
 
-  private boolean allows(String yaml) {
+  boolean allows(String yaml) {
     Load load = new Load(LoadSettings.builder().setSchema(new CoreSchema()).build());
     return rules.validate(JSON.valueToTree(load.loadFromString(yaml))).isEmpty();
   }

@@ -1,0 +1,175 @@
+package tenthmark.checker.profile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import tenthmark.checker.course.Apparatus;
+import tenthmark.checker.course.ApparatusKind;
+import tenthmark.checker.course.ExpectedQuantity;
+import tenthmark.checker.course.Origin;
+import tenthmark.checker.course.Specification;
+import tenthmark.checker.evaluation.Call;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.ScaleClaim;
+import tenthmark.checker.unit.UnitReader;
+import tenthmark.checker.unit.UnitText;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.recording.DisplaySpecification;
+
+/**
+ * A first profile out of the records of a workbook: their quantities, units and divisions. A value
+ * in the workbook never becomes an accepted value.
+ */
+public final class ProfileStart {
+
+  private static final UnitText.Known ONE = (UnitText.Known) UnitReader.STANDARD.read("1");
+
+  private final List<Apparatus> apparatus = new ArrayList<>();
+  private final List<ExpectedQuantity> quantities = new ArrayList<>();
+  private final Set<CellAddress> values;
+
+  private ProfileStart(List<MeasurementRecord> records) {
+    this.values =
+        records.stream()
+            .flatMap(measurement -> measurement.place(Field.VALUE).stream())
+            .collect(Collectors.toSet());
+    records.forEach(this::add);
+  }
+
+  /**
+   * Writes the profile.
+   *
+   * @param workbook its name, for the comment at the top
+   */
+  public static String write(String workbook, List<MeasurementRecord> records) {
+    ProfileStart start = new ProfileStart(records);
+    return new ProfileYaml().write(workbook, start.apparatus, start.quantities);
+  }
+
+  /** The first record of a name stands for all. */
+  private void add(MeasurementRecord measurement) {
+    Optional<String> name =
+        measurement.text(Field.QUANTITY).or(() -> measurement.text(Field.SYMBOL));
+    Predicate<String> known =
+        text -> quantities.stream().anyMatch(other -> other.name().equalsIgnoreCase(text));
+    name.map(ProfileStart::oneLine)
+        .filter(text -> !text.isEmpty() && !known.test(text))
+        .ifPresent(text -> quantities.add(quantity(text, measurement)));
+  }
+
+  private ExpectedQuantity quantity(String name, MeasurementRecord measurement) {
+    boolean calculated = measurement.isCalculatedFrom(values);
+    boolean physical =
+        measurement.number(Field.PHYSICAL).filter(size -> size != 0).isPresent()
+            || !measurement.calls("LAB_FUZZY").isEmpty();
+    Optional<Apparatus> instrument = calculated ? Optional.empty() : instrument(measurement);
+    return new ExpectedQuantity(
+        name,
+        measurement.text(Field.SYMBOL).map(ProfileStart::oneLine),
+        List.of(),
+        unit(measurement, Field.VALUE).orElse(ONE),
+        Optional.empty(),
+        calculated ? Origin.CALCULATED : Origin.MEASURED,
+        true,
+        physical,
+        instrument.map(this::listed));
+  }
+
+  /** The name of an apparatus, which goes into the list if it is not there. */
+  private String listed(Apparatus found) {
+    if (!apparatus.contains(found)
+        && apparatus.stream().noneMatch(item -> item.name().equals(found.name()))) {
+      apparatus.add(found);
+    }
+    return found.name();
+  }
+
+  private static Optional<Apparatus> instrument(MeasurementRecord measurement) {
+    List<Call> displays = measurement.calls("LAB_DISPLAY");
+    if (displays.size() == 1) {
+      return display(measurement, displays.get(0));
+    }
+    Optional<Double> resolution = measurement.number(Field.RESOLUTION).filter(size -> size > 0);
+    return resolution.isPresent()
+        ? display(measurement, resolution.get(), Field.RESOLUTION, Optional.empty())
+        : scale(measurement);
+  }
+
+  private static Optional<Apparatus> scale(MeasurementRecord measurement) {
+    Optional<ScaleClaim> scale = measurement.scale();
+    Optional<UnitText.Known> unit = unit(measurement, Field.DIVISION);
+    return scale.isEmpty() || unit.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Apparatus(
+                "scale in "
+                    + ProfileYaml.number(scale.get().division())
+                    + " "
+                    + unit.get().text()
+                    + scale.get().spacing().map(spacing -> ", " + Words.word(spacing)).orElse(""),
+                List.of(),
+                ApparatusKind.SCALE,
+                scale.get().division(),
+                unit.get(),
+                scale.get().spacing(),
+                Optional.empty()));
+  }
+
+  private static Optional<Apparatus> display(MeasurementRecord measurement, Call call) {
+    Optional<Double> resolution = number(call, 0).filter(size -> size > 0);
+    Optional<Double> percent = number(call, 2);
+    Optional<Double> counts = number(call, 3);
+    Optional<Specification> specification =
+        resolution
+            .filter(size -> percent.isPresent() || counts.isPresent())
+            .map(
+                size ->
+                    new Specification.OfDisplay(
+                        new DisplaySpecification(size, percent.orElse(0.0), counts.orElse(1.0))));
+    return resolution.flatMap(size -> display(measurement, size, Field.INSTRUMENT, specification));
+  }
+
+  private static Optional<Apparatus> display(
+      MeasurementRecord measurement,
+      double resolution,
+      Field field,
+      Optional<Specification> specification) {
+    boolean byHand = !measurement.calls("LAB_HANDTIMED").isEmpty();
+    ApparatusKind kind = byHand ? ApparatusKind.STOPWATCH : ApparatusKind.DISPLAY;
+    return unit(measurement, field)
+        .map(
+            unit ->
+                new Apparatus(
+                    Words.word(kind) + " in " + ProfileYaml.number(resolution) + " " + unit.text(),
+                    List.of(),
+                    kind,
+                    resolution,
+                    unit,
+                    Optional.empty(),
+                    specification));
+  }
+
+  private static Optional<Double> number(Call call, int index) {
+    return call.argument(index)
+        .flatMap(Call.Argument::value)
+        .filter(Value.Numeric.class::isInstance)
+        .map(value -> ((Value.Numeric) value).number())
+        .filter(number -> number >= 0 && Double.isFinite(number));
+  }
+
+  /** The unit of a part, if the checker knows it. */
+  private static Optional<UnitText.Known> unit(MeasurementRecord measurement, Field field) {
+    String own = measurement.unit(field);
+    UnitText text = UnitReader.STANDARD.read(own.isEmpty() ? measurement.unit() : own);
+    return text instanceof UnitText.Known known ? Optional.of(known) : Optional.empty();
+  }
+
+  private static String oneLine(String text) {
+    return text.replaceAll("[\\s\\p{Cntrl}\\p{Cf}\\p{Co}\\p{Cs}\\p{Cn}]+", " ").strip();
+  }
+}

@@ -1,0 +1,132 @@
+package tenthmark.checker.profile;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.api.Dump;
+import org.snakeyaml.engine.v2.api.DumpSettings;
+import org.snakeyaml.engine.v2.schema.CoreSchema;
+import tenthmark.checker.course.Apparatus;
+import tenthmark.checker.course.ApparatusKind;
+import tenthmark.checker.course.ExpectedQuantity;
+import tenthmark.checker.course.Specification;
+import tenthmark.measurement.rounding.Decimals;
+
+/** Writes a profile to go on from, with comments that say what can be added. */
+final class ProfileYaml {
+
+  private static final String TOP =
+      """
+      # A course profile for tenthmark-checker, started from the workbook %s.
+      # What begins with # is a comment: take the # away to use the line. Everything may be left
+      # out but name, division and unit. A teaching aid: not for calibration, safety or legal
+      # decisions.
+
+      # course: Bicycle workshop physics
+
+      # bench, standard, or one of your own:
+      convention: bench
+      # convention:
+      #   name: our bench
+      #   wide: 0.1            # part of a division judged between wide marks
+      #   fine: 0.25           # and between fine marks
+      #   combine: straight    # or quadrature
+      #   digits: bench        # or 1, 2, particle-data
+      #   reaction: 0.2        # seconds, in hand timing
+
+      # The instruments, told from the divisions in the workbook. Give each the name by which
+      # students mention it, and the maker's specification.
+      """;
+
+  private static final String QUANTITIES =
+      """
+
+      # What is expected in a workbook. "also" lists further names; "accepted" with its
+      # uncertainty is compared with each result; "gap" is how many times the allowed difference
+      # a result may differ. Students' values are not accepted values: fill in your own.
+      """;
+
+  private static final String BOTTOM =
+      """
+
+      # Severity (error, warning, note, none) and points of single rules; the command rules
+      # prints all ids.
+      # rules:
+      #   digits-unmatched: {severity: note, points: 0.5}
+
+      # What your columns are called besides the words that the checker knows.
+      # headings:
+      #   uncertainty: [Messunsicherheit, delta]
+      """;
+
+  private final Dump dump =
+      new Dump(
+          DumpSettings.builder()
+              .setSchema(new CoreSchema())
+              .setWidth(Integer.MAX_VALUE)
+              .setSplitLines(false)
+              .build());
+
+  String write(String workbook, List<Apparatus> apparatus, List<ExpectedQuantity> quantities) {
+    StringBuilder yaml = new StringBuilder(String.format(Locale.ROOT, TOP, text(workbook)));
+    yaml.append(apparatus.isEmpty() ? "# apparatus:\n" : "apparatus:\n");
+    apparatus.forEach(item -> yaml.append(entry(item)));
+    yaml.append(QUANTITIES);
+    yaml.append(quantities.isEmpty() ? "# quantities:\n" : "quantities:\n");
+    quantities.forEach(quantity -> yaml.append(entry(quantity)));
+    return yaml.append(BOTTOM).toString();
+  }
+
+  private String entry(Apparatus item) {
+    StringBuilder entry = new StringBuilder();
+    entry.append("  - name: ").append(text(item.name())).append('\n');
+    entry.append("    kind: ").append(Words.word(item.kind())).append('\n');
+    entry.append("    division: ").append(number(item.division())).append('\n');
+    entry.append("    unit: ").append(text(item.unit().text())).append('\n');
+    item.spacing()
+        .ifPresent(
+            spacing -> entry.append("    spacing: ").append(Words.word(spacing)).append('\n'));
+    return entry.append(specification(item)).toString();
+  }
+
+  private static String specification(Apparatus item) {
+    Optional<Specification> specification = item.specification();
+    if (specification.isPresent() && specification.get() instanceof Specification.OfDisplay of) {
+      return "    percent: "
+          + number(of.display().percent())
+          + "\n    counts: "
+          + number(of.display().counts())
+          + "\n";
+    }
+    return item.kind() == ApparatusKind.SCALE
+        ? "    # half-width: " + number(item.division()) + "\n"
+        : "    # percent: 0.5\n    # counts: 1\n";
+  }
+
+  private String entry(ExpectedQuantity quantity) {
+    StringBuilder entry = new StringBuilder();
+    entry.append("  - name: ").append(text(quantity.name())).append('\n');
+    entry.append("    # also: [another name]\n");
+    quantity
+        .symbol()
+        .ifPresent(symbol -> entry.append("    symbol: ").append(text(symbol)).append('\n'));
+    entry.append("    unit: ").append(text(quantity.unit().text())).append('\n');
+    entry.append("    # accepted: 1\n    # uncertainty: 0.1\n    # gap: 1\n");
+    entry.append("    origin: ").append(Words.word(quantity.origin())).append('\n');
+    entry.append("    required: ").append(quantity.required()).append('\n');
+    entry.append("    physical: ").append(quantity.physical()).append('\n');
+    quantity
+        .apparatus()
+        .ifPresent(name -> entry.append("    apparatus: ").append(text(name)).append('\n'));
+    return entry.toString();
+  }
+
+  /** A text on one line, in quotes where YAML needs them. */
+  private String text(String text) {
+    return dump.dumpToString(text).strip();
+  }
+
+  static String number(double number) {
+    return Decimals.shortest(number).toString();
+  }
+}
