@@ -1,18 +1,23 @@
 package tenthmark.checker.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tenthmark.checker.batch.Basis;
 import tenthmark.checker.batch.Batch;
+import tenthmark.checker.batch.EarlierResults;
 import tenthmark.checker.batch.Job;
 import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.FileChecker;
@@ -81,15 +86,31 @@ final class CheckCommand implements Callable<Integer> {
               + " ${DEFAULT-VALUE}).")
   private int timeLimit = Math.toIntExact(Limits.DEFAULT.time().toSeconds());
 
+  @Option(
+      names = "--state",
+      paramLabel = "FILE",
+      description = "Keeps the results in this file for a later --changed-only.")
+  private Path state;
+
+  @Option(
+      names = "--changed-only",
+      description =
+          "Takes over the results in the --state file for workbooks whose content is the same, and"
+              + " checks the others. All are checked if the version or the profile is another.")
+  private boolean changedOnly;
+
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     requirePositive("--threads", threads);
     requirePositive("--time-limit", timeLimit);
+    if (changedOnly && state == null) {
+      throw new ParameterException(spec.commandLine(), "--changed-only needs --state FILE");
+    }
     Optional<Profile> course =
         profile == null
             ? Optional.of(Profile.NONE)
             : ProfileFile.read(profile, spec.commandLine().getErr());
-    return course.map(this::check).orElse(Main.FAILED);
+    return course.isEmpty() ? Main.FAILED : check(course.get());
   }
 
   private void requirePositive(String option, int number) {
@@ -99,17 +120,36 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private int check(Profile course) {
+  private int check(Profile course) throws IOException {
     Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(timeLimit));
     FileChecker checker = FileChecker.load(course, limits);
+    if (state == null) {
+      return check(checker::check, report -> {});
+    }
+    Basis basis = Basis.of(new Version().getVersion()[0], Optional.ofNullable(profile));
+    try (EarlierResults earlier = EarlierResults.open(state, basis, checker.rules(), changedOnly)) {
+      int status = check(file -> earlier.report(file, checker::check), earlier::keep);
+      if (changedOnly) {
+        spec.commandLine()
+            .getErr()
+            .println(earlier.carriedOver() + " unchanged since the last check");
+      }
+      return status;
+    } catch (IOException problem) {
+      spec.commandLine().getErr().println("--state " + state + ": " + problem.getMessage());
+      return Main.FAILED;
+    }
+  }
+
+  private int check(Function<Path, FileReport> checker, Consumer<FileReport> keep) {
     List<Job> jobs = WorkbookPaths.under(paths).stream().map(entry -> job(entry, checker)).toList();
     CheckOutput output = output(jobs.size());
-    new Batch(threads).run(jobs, output::file);
+    new Batch(threads).run(jobs, keep.andThen(output::file));
     output.end();
     return status(output.reports());
   }
 
-  private static Job job(WorkbookPaths.Entry entry, FileChecker checker) {
+  private static Job job(WorkbookPaths.Entry entry, Function<Path, FileReport> checker) {
     Path file = entry.path();
     return new Job(
         file,
@@ -117,7 +157,7 @@ final class CheckCommand implements Callable<Integer> {
             entry
                 .problem()
                 .map(problem -> FileReport.unchecked(file, problem))
-                .orElseGet(() -> checker.check(file)));
+                .orElseGet(() -> checker.apply(file)));
   }
 
   private CheckOutput output(int files) {

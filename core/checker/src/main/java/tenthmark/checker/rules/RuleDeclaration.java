@@ -26,7 +26,7 @@ public record RuleDeclaration(
   }
 
   /** The same rule with another severity. */
-  RuleDeclaration withSeverity(Severity other) {
+  public RuleDeclaration withSeverity(Severity other) {
     return new RuleDeclaration(id, other, looksFor, why, fix, example);
   }
 

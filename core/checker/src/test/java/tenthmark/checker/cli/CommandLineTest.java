@@ -196,6 +196,43 @@ class CommandLineTest {
   }
 
   @Nested
+  class ChangedOnly {
+
+    @Test
+    void printsTheSameAsAFullCheck() {
+      Path state = folder.resolve("state");
+      good("ada.xlsx");
+      faulty("ben.xlsx");
+      run("check", "--state", state, folder);
+      String full = out.toString();
+      faulty("ada.xlsx");
+      good("ada.xlsx");
+      out.getBuffer().setLength(0);
+
+      assertThat(run("check", "--changed-only", "--state", state, folder)).isEqualTo(1);
+
+      assertThat(out.toString()).isEqualTo(full).contains("ben.xlsx: Records.C2: error");
+      assertThat(err.toString()).contains("unchanged since the last check");
+    }
+
+    @Test
+    void needsAStateFile() {
+      assertThat(run("check", "--changed-only", folder)).isEqualTo(2);
+      assertThat(err.toString()).startsWith("--changed-only needs --state FILE");
+    }
+
+    @Test
+    void leavesAFileThatIsNoStateAsItIs() throws Exception {
+      Path notes = Files.writeString(folder.resolve("notes.txt"), "spokes");
+
+      assertThat(run("check", "--state", notes, good("ada.xlsx"))).isEqualTo(2);
+
+      assertThat(err.toString()).contains("it is a file of another kind and is left as it is");
+      assertThat(notes).hasContent("spokes");
+    }
+  }
+
+  @Nested
   class Json {
 
     @Test
