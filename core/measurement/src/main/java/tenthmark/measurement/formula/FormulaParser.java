@@ -21,7 +21,7 @@ import tenthmark.measurement.formula.Token.Kind;
 final class FormulaParser {
 
   private static final Pattern START = Pattern.compile("\\s*(?:of:|oooc:|msoxl:)?=?");
-  private static final int DEEPEST = 100;
+  private static final int DEEPEST = 64;
   private static final int LONGEST = 8192;
 
   private static final Map<String, Binary> COMPARISONS =

@@ -255,7 +255,7 @@ class FormulaParserTest {
       assertThatThrownBy(() -> formulas.inCell(longest)).hasMessageContaining("longer than 8192");
       String nested = "=" + "SQRT(".repeat(200) + "1" + ")".repeat(200);
       assertThatThrownBy(() -> formulas.inCell(nested))
-          .hasMessageContaining("nested more than 100 levels deep");
+          .hasMessageContaining("nested more than 64 levels deep");
     }
   }
 
