@@ -12,7 +12,15 @@ mkdir "$work/saved"
 cp -r sample-workbooks/target/raw "$work/raw"
 new_profile "$work/profile"
 [ "$(id -u)" != 0 ] || chown -R nobody:nogroup "$work"
-recalculate ods "$work/saved" "$work"/raw/*.xlsx
-recalculate xlsx "$work/saved" "$work"/saved/*.ods
-mkdir -p sample-workbooks/workbooks
-cp "$work"/saved/* sample-workbooks/workbooks/
+cd "$work"
+recalculate ods saved raw/*.xlsx raw/labs/*.xlsx
+recalculate xlsx saved saved/*.ods
+# A submission comes in one format: what its student's program saves.
+recalculate ods saved raw/class-set/ods/*.xlsx
+recalculate xlsx saved raw/class-set/xlsx/*.xlsx
+cd "$root/sample-workbooks/workbooks"
+rm -f first-lab-table*.{ods,xlsx} labs/*.{ods,xlsx} class-set/*.{ods,xlsx}
+mkdir -p labs class-set
+mv "$work"/saved/first-lab-table*.* .
+mv "$work"/saved/lab-*.* labs/
+mv "$work"/saved/*.* class-set/

@@ -3,6 +3,9 @@ package tenthmark.samples;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import tenthmark.samples.book.SampleBook;
+import tenthmark.samples.book.SheetWriter;
+import tenthmark.samples.book.Styles;
 
 /** Builds the first lab table: records with their rationale, and what is calculated from them. */
 final class BenchWorkbook {

@@ -1,6 +1,9 @@
 package tenthmark.samples;
 
 import java.util.List;
+import tenthmark.samples.book.SampleBook;
+import tenthmark.samples.book.SheetWriter;
+import tenthmark.samples.book.Styles;
 
 /** The spring rate of a brake lever: the slope of a line through points with error bars. */
 final class LeverSheet {

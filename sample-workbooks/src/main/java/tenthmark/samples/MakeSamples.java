@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import tenthmark.samples.lab.Lab;
+import tenthmark.samples.plan.Copy;
 
 /**
  * Writes the sample workbooks, without values, into a folder: the script {@code make.sh} beside
@@ -19,6 +21,12 @@ public final class MakeSamples {
     Path folder = Files.createDirectories(Path.of(arguments[0]));
     write(BenchWorkbook.build(), folder.resolve("first-lab-table.xlsx"));
     write(BenchWorkbook.buildFaulty(), folder.resolve("first-lab-table-faulty.xlsx"));
+    Path labs = Files.createDirectories(folder.resolve("labs"));
+    for (Lab lab : Lab.all()) {
+      for (Copy copy : Copy.values()) {
+        write(lab.plan().written(copy), labs.resolve(lab.fileName(copy) + ".xlsx"));
+      }
+    }
   }
 
   private static void write(XSSFWorkbook workbook, Path file) throws IOException {

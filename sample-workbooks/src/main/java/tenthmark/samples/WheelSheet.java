@@ -1,6 +1,9 @@
 package tenthmark.samples;
 
 import java.util.List;
+import tenthmark.samples.book.SampleBook;
+import tenthmark.samples.book.SheetWriter;
+import tenthmark.samples.book.Styles;
 
 /**
  * The moment of inertia of a wheel that hangs by its rim and swings: a calculated result, with the

@@ -1,4 +1,4 @@
-package tenthmark.samples;
+package tenthmark.samples.book;
 
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
@@ -17,15 +17,20 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * @param cell a cell of a table
  * @param result a cell that states a result
  * @param remark text that explains
+ * @param note text that explains, without a box
+ * @param given a cell of a table that is filled in from the start
  */
-record Styles(
+public record Styles(
     XSSFCellStyle title,
     XSSFCellStyle heading,
     XSSFCellStyle cell,
     XSSFCellStyle result,
-    XSSFCellStyle remark) {
+    XSSFCellStyle remark,
+    XSSFCellStyle note,
+    XSSFCellStyle given) {
 
   private static final byte[] PALE_SLATE = {(byte) 0xE3, (byte) 0xE8, (byte) 0xEE};
+  private static final byte[] FAINT_SLATE = {(byte) 0xF3, (byte) 0xF5, (byte) 0xF8};
 
   static Styles of(XSSFWorkbook workbook) {
     XSSFCellStyle title = workbook.createCellStyle();
@@ -40,14 +45,23 @@ record Styles(
     XSSFCellStyle heading = boxed(workbook);
     heading.setFont(bold(workbook));
     heading.setAlignment(HorizontalAlignment.CENTER);
-    heading.setFillForegroundColor(new XSSFColor(PALE_SLATE, null));
-    heading.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    fill(heading, PALE_SLATE);
 
     XSSFCellStyle remark = boxed(workbook);
     XSSFFont slanted = workbook.createFont();
     slanted.setItalic(true);
     remark.setFont(slanted);
-    return new Styles(title, heading, cell, result, remark);
+    XSSFCellStyle note = workbook.createCellStyle();
+    note.setFont(slanted);
+
+    XSSFCellStyle given = boxed(workbook);
+    fill(given, FAINT_SLATE);
+    return new Styles(title, heading, cell, result, remark, note, given);
+  }
+
+  private static void fill(XSSFCellStyle style, byte[] colour) {
+    style.setFillForegroundColor(new XSSFColor(colour, null));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
   }
 
   private static XSSFFont bold(XSSFWorkbook workbook) {

@@ -1,4 +1,4 @@
-package tenthmark.samples;
+package tenthmark.samples.book;
 
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -11,7 +11,7 @@ import org.apache.poi.ss.util.CellReference;
 import tenthmark.measurement.catalogue.Catalogue;
 
 /** Puts contents into the cells of one sheet, addressed as a user reads them ({@code B4}). */
-final class SheetWriter {
+public final class SheetWriter {
 
   private static final Pattern LAB_CALL = Pattern.compile("LAB_[A-Z]+");
 
@@ -27,7 +27,7 @@ final class SheetWriter {
    * A number, a text (blank if empty), or a formula with its equals sign and the functions' display
    * names.
    */
-  void put(String address, Object content, CellStyle style) {
+  public void put(String address, Object content, CellStyle style) {
     Cell cell = cell(address);
     cell.setBlank();
     if (content instanceof Number number) {
@@ -41,26 +41,31 @@ final class SheetWriter {
   }
 
   /** A formula that fills a block of cells as one matrix. */
-  void putMatrix(String block, String formula, CellStyle style) {
+  public void putMatrix(String block, String formula, CellStyle style) {
     sheet
         .setArrayFormula(stored(formula.substring(1)), CellRangeAddress.valueOf(block))
         .forEach(cell -> cell.setCellStyle(style));
   }
 
   /** One cell out of a block, with one style all over it. */
-  void merge(String block, CellStyle style) {
+  public void merge(String block, CellStyle style) {
     CellRangeAddress range = CellRangeAddress.valueOf(block);
     range.forEach(address -> cell(address.formatAsString()).setCellStyle(style));
     sheet.addMergedRegion(range);
   }
 
+  /** One cell out of a block, in the style of its first cell. */
+  public void merge(String block) {
+    merge(block, cell(block.substring(0, block.indexOf(':'))).getCellStyle());
+  }
+
   /** Keeps the columns and rows before this cell in sight. */
-  void freezeBefore(String address) {
+  public void freezeBefore(String address) {
     CellReference place = new CellReference(address);
     sheet.createFreezePane(place.getCol(), place.getRow());
   }
 
-  void height(int row, float points) {
+  public void height(int row, float points) {
     cell("A" + row).getRow().setHeightInPoints(points);
   }
 

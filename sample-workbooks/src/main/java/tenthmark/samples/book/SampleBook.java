@@ -1,16 +1,18 @@
-package tenthmark.samples;
+package tenthmark.samples.book;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import tenthmark.measurement.catalogue.Catalogue;
 
 /** A sample workbook being written: its styles, and new sheets in one look. */
-final class SampleBook {
+public final class SampleBook {
 
   /** What every sample says on its first sheet. */
-  static final String CAUTION =
+  public static final String CAUTION =
       "A teaching aid, with invented numbers: not for calibration, safety or legal decisions. Work"
           + " on brakes and tyres follows the maker's manual and the lab's safety rules.";
 
@@ -20,21 +22,35 @@ final class SampleBook {
   private final Catalogue catalogue = Catalogue.load();
   private final Styles styles = Styles.of(workbook);
 
-  SampleBook() {
+  private final Map<String, CellStyle> calculated = new HashMap<>();
+
+  public SampleBook() {
     // The functions are not POI's own; a real Calc computes them.
     workbook.setCellFormulaValidation(false);
   }
 
-  XSSFWorkbook workbook() {
+  public XSSFWorkbook workbook() {
     return workbook;
   }
 
-  Styles styles() {
+  public Styles styles() {
     return styles;
   }
 
+  /** A cell of a table that is calculated, with its number's format. */
+  public CellStyle calculated(String format) {
+    return calculated.computeIfAbsent(
+        format,
+        numbers -> {
+          CellStyle style = workbook.createCellStyle();
+          style.cloneStyleFrom(styles.given());
+          style.setDataFormat(workbook.createDataFormat().getFormat(numbers));
+          return style;
+        });
+  }
+
   /** A new sheet that prints on one page's width; the widths of its columns are in characters. */
-  SheetWriter sheet(String name, int... widths) {
+  public SheetWriter sheet(String name, int... widths) {
     Sheet sheet = workbook.createSheet(name);
     for (int column = 0; column < widths.length; column++) {
       sheet.setColumnWidth(column, widths[column] * CHARACTER);
@@ -46,12 +62,12 @@ final class SampleBook {
   }
 
   /** The headings of a table, from column A on. */
-  void headings(SheetWriter sheet, int row, List<String> headings) {
+  public void headings(SheetWriter sheet, int row, List<String> headings) {
     row(sheet, row, headings, styles.heading());
   }
 
   /** The cells of a row, from column A on, in the style of a table. */
-  void row(SheetWriter sheet, int row, List<?> cells) {
+  public void row(SheetWriter sheet, int row, List<?> cells) {
     row(sheet, row, cells, styles.cell());
   }
 

@@ -1,0 +1,36 @@
+package tenthmark.samples.lab;
+
+import java.util.List;
+import java.util.Locale;
+import tenthmark.samples.plan.Copy;
+import tenthmark.samples.plan.WorkbookPlan;
+
+/**
+ * A lab of the course.
+ *
+ * @param file the beginning of its files' names
+ * @param plan its workbook
+ */
+public record Lab(String file, WorkbookPlan plan) {
+
+  /** What a student is told under the title. */
+  static final String TASK =
+      "Fill in the white cells. Shaded cells are given or calculated, and stay empty until what"
+          + " they need is there.";
+
+  /** The name of a copy's files, without their ending. */
+  public String fileName(Copy copy) {
+    return file + "-" + copy.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** All labs, in the order of the course. */
+  public static List<Lab> all() {
+    return List.of(
+        ReadingsLab.LAB,
+        SoftEndsLab.LAB,
+        TimingLab.LAB,
+        DensityLab.LAB,
+        LeverLab.LAB,
+        WheelLab.LAB);
+  }
+}
