@@ -48,7 +48,7 @@ public final class DigitsUnmatched implements RecordRule {
     if (uncertainty.signum() == 0 || result.isRelative()) {
       return Optional.empty();
     }
-    if (uncertainty.precision() > MOST_DIGITS) {
+    if (result.uncertainty().precision() > MOST_DIGITS) {
       return finding(measurement, result.field(), result.shown(), tooManyDigits(uncertainty));
     }
     int missing = uncertainty.scale() - result.text().value().scale();

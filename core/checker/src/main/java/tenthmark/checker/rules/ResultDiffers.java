@@ -52,13 +52,20 @@ public final class ResultDiffers implements RecordRule {
 
   /** A value is off by at most half a step of its last digit, an uncertainty may be rounded up. */
   private static boolean fits(StatedResult result, double value, double uncertainty) {
-    BigDecimal stated = result.text().uncertainty().orElseThrow();
-    return near(result.text().value(), value, 0.5)
-        && (result.isRelative() || near(stated, uncertainty, 1));
+    BigDecimal stated = result.uncertainty();
+    BigDecimal written = result.text().value();
+    double step = step(stated);
+    // A value without decimals may end in zeros that only hold its place.
+    double valueStep = written.scale() > 0 ? step(written) : Math.max(step(written), step);
+    return near(written, value, valueStep / 2)
+        && (result.isRelative() || near(stated, uncertainty, step));
   }
 
-  private static boolean near(BigDecimal written, double exact, double steps) {
-    double step = BigDecimal.ONE.scaleByPowerOfTen(-written.scale()).doubleValue();
-    return Math.abs(written.doubleValue() - exact) <= steps * step * (1 + ROUNDING);
+  private static double step(BigDecimal written) {
+    return BigDecimal.ONE.scaleByPowerOfTen(-written.scale()).doubleValue();
+  }
+
+  private static boolean near(BigDecimal written, double exact, double off) {
+    return Math.abs(written.doubleValue() - exact) <= off * (1 + ROUNDING);
   }
 }

@@ -44,8 +44,15 @@ class ResultsTest {
     @ParameterizedTest
     @ValueSource(
         strings = {
-          "172.5 ± 0.5 mm", "172.50 ± 0.15 mm", "172.5(5) mm", "(1.725 ± 0.005)×10^2 mm",
-          "172.5 mm ± 0.3 %", "172.3 ± 0.25 mm", "36 (exact)", "170 ± 10 mm"
+          "172.5 ± 0.5 mm",
+          "172.50 ± 0.15 mm",
+          "172.5(5) mm",
+          "(1.725 ± 0.005)×10^2 mm",
+          "172.5 mm ± 0.3 %",
+          "172.3 ± 0.25 mm",
+          "36 (exact)",
+          "170 ± 10 mm",
+          "2700 ± 120 mm"
         })
     void isNotSaidOfMatchingDigitsOrARawFineReading(String result) {
       assertThat(Findings.in(stated(result))).doesNotContain("B2 digits-unmatched");
@@ -97,10 +104,17 @@ class ResultsTest {
       assertThat(Findings.in(result(172.5, 0.5, text))).containsExactly("E2 result-differs");
     }
 
+    @Test
+    void isFoundWhereZerosHoldThePlace() {
+      assertThat(Findings.in(result(2702.77, 86.9, "2710 ± 90 mm")))
+          .containsExactly("E2 result-differs");
+    }
+
     @ParameterizedTest
     @CsvSource({
       "172.53, 0.48, 172.5 ± 0.5 mm", "172.25, 0.41, 172.2 ± 0.5 mm",
-      "172.5, 0.5, '172,5 mm ± 0,3 %'", "172.5, 0.5, see below"
+      "172.5, 0.5, '172,5 mm ± 0,3 %'", "172.5, 0.5, see below",
+      "2702.77, 86.9, 2700 ± 90 mm", "2702.77, 121, 2700 ± 120 mm"
     })
     void isNotSaidOfRoundingUp(double value, double uncertainty, String text) {
       assertThat(Findings.in(result(value, uncertainty, text))).isEmpty();
