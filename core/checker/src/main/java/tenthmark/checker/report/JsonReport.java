@@ -24,7 +24,8 @@ public final class JsonReport {
       String cell,
       String found,
       String expected,
-      String fix) {}
+      String fix,
+      double points) {}
 
   /** The whole document. */
   public static String write(List<FileReport> reports) {
@@ -53,6 +54,7 @@ public final class JsonReport {
         finding.cell().place(),
         finding.found(),
         finding.expected(),
-        finding.rule().fix());
+        finding.rule().fix(),
+        finding.points());
   }
 }

@@ -9,5 +9,13 @@ import tenthmark.measurement.formula.CellAddress;
  * @param cell where; for a finding about the whole file the first cell that shows it
  * @param found what stands there
  * @param expected what should stand there and how that was computed
+ * @param points what it costs, zero or greater
  */
-public record Finding(RuleDeclaration rule, CellAddress cell, String found, String expected) {}
+public record Finding(
+    RuleDeclaration rule, CellAddress cell, String found, String expected, double points) {
+
+  /** The same finding under a rule with another severity, and what it costs. */
+  Finding graded(Severity severity, double cost) {
+    return new Finding(rule.withSeverity(severity), cell, found, expected, cost);
+  }
+}

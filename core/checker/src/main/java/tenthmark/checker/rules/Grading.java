@@ -1,6 +1,5 @@
 package tenthmark.checker.rules;
 
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -28,22 +27,9 @@ public record Grading(Map<String, RulePolicy> policies) {
         rules.rules().stream().filter(rule -> policy(rule.declaration()).applies()).toList());
   }
 
-  /** The finding with the course's severity. */
+  /** The finding with the course's severity and points. */
   Finding graded(Finding finding) {
-    return policy(finding.rule())
-        .severity()
-        .map(
-            severity ->
-                new Finding(
-                    finding.rule().withSeverity(severity),
-                    finding.cell(),
-                    finding.found(),
-                    finding.expected()))
-        .orElse(finding);
-  }
-
-  /** The points that findings cost together. */
-  public double points(List<Finding> findings) {
-    return findings.stream().mapToDouble(finding -> policy(finding.rule()).points()).sum();
+    RulePolicy policy = policy(finding.rule());
+    return finding.graded(policy.severity().orElse(finding.rule().severity()), policy.points());
   }
 }

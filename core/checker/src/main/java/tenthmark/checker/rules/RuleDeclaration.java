@@ -30,8 +30,8 @@ public record RuleDeclaration(
     return new RuleDeclaration(id, other, looksFor, why, fix, example);
   }
 
-  /** A finding of this rule. */
+  /** A finding of this rule, which costs nothing. */
   public Finding finding(CellAddress cell, String found, String expected) {
-    return new Finding(this, cell, found, expected);
+    return new Finding(this, cell, found, expected, 0);
   }
 }

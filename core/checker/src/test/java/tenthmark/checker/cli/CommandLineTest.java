@@ -273,6 +273,18 @@ class CommandLineTest {
     }
 
     @Test
+    void giveFindingsPoints() throws Exception {
+      Path graded = profile("rules:", "  unit-missing: {points: 2.5}");
+
+      run("check", "--profile", graded, "--format", "json", faulty("ada.xlsx"));
+
+      JsonNode finding = new ObjectMapper().readTree(out.toString()).at("/files/0/findings/0");
+      assertThat(finding.get("rule").asText()).isEqualTo("unit-missing");
+      assertThat(finding.get("severity").asText()).isEqualTo("error");
+      assertThat(finding.get("points").asDouble()).isEqualTo(2.5);
+    }
+
+    @Test
     void leaveARuleOut() throws Exception {
       Path none = profile("rules:", "  unit-missing: {severity: none}");
 
