@@ -71,6 +71,9 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
   }
 
   private Ptg[] parse(String formula, FormulaType type, int sheet, int row) {
+    if (formula.isBlank()) {
+      throw new NotCheckableException("the file holds the formula in a form that cannot be read");
+    }
     if (formula.length() > LONGEST_FORMULA) {
       throw NotCheckableException.tooLong("the formula", LONGEST_FORMULA);
     }

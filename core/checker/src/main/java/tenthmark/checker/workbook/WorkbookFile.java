@@ -16,6 +16,13 @@ public final class WorkbookFile {
   /** How a compound file begins, such as an .xls file. */
   private static final String COMPOUND = "d0cf11e0";
 
+  /** How .xls files began that were no compound files yet. */
+  private static final String BIFF2 = "09000400";
+
+  private static final String BIFF3 = "09020600";
+
+  private static final String BIFF4 = "09040600";
+
   private WorkbookFile() {}
 
   /** Reads a file and never writes to it. */
@@ -31,6 +38,7 @@ public final class WorkbookFile {
           switch (firstBytes(file)) {
             case ZIP -> readArchive(file, limits);
             case COMPOUND -> XlsReader.read(file, limits);
+            case BIFF2, BIFF3, BIFF4 -> throw XlsReader.tooOld();
             default ->
                 throw new UnreadableFileException(
                     "not a workbook: its content is neither .xlsx, .xlsm, .xls nor .ods");

@@ -13,7 +13,6 @@ import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
-import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Name;
@@ -49,8 +48,7 @@ final class XlsReader {
     } catch (EncryptedDocumentException locked) {
       throw Archive.isProtected();
     } catch (OldFileFormatException old) {
-      throw new UnreadableFileException(
-          "the workbook has a format from before 1997; save it as .xlsx or .ods first", old);
+      throw tooOld();
     } catch (OutOfTimeException over) {
       throw over;
     } catch (IOException | RuntimeException damage) {
@@ -60,14 +58,18 @@ final class XlsReader {
     }
   }
 
+  static UnreadableFileException tooOld() {
+    return new UnreadableFileException(
+        "the workbook has a format from before 1997; save it as .xlsx or .ods first");
+  }
+
   private static void requireWorkbook(DirectoryNode root) throws UnreadableFileException {
     if (root.hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
       throw Archive.isProtected();
     }
     if (root.hasEntryCaseInsensitive("Book")
         && WORKBOOK_STREAMS.stream().noneMatch(root::hasEntry)) {
-      throw new UnreadableFileException(
-          "the workbook has a format from before 1997; save it as .xlsx or .ods first");
+      throw tooOld();
     }
     if (WORKBOOK_STREAMS.stream().noneMatch(root::hasEntry)) {
       throw new UnreadableFileException("not a workbook: an Office file of another kind");
@@ -129,8 +131,8 @@ final class XlsReader {
   private static String written(org.apache.poi.ss.usermodel.Cell cell) {
     try {
       return cell.getCellFormula();
-    } catch (FormulaParseException unreadable) {
-      // A shared formula that POI cannot move to this cell: evaluation will say so, here.
+    } catch (RuntimeException unreadable) {
+      // Tokens that POI cannot write out: evaluation will say so of this cell, the others go on.
       return "";
     }
   }
@@ -157,7 +159,7 @@ final class XlsReader {
   private List<DefinedName> names() throws UnreadableFileException {
     List<DefinedName> names = new ArrayList<>();
     for (Name name : source.getAllNames()) {
-      String formula = name.isFunctionName() ? null : name.getRefersToFormula();
+      String formula = formula(name);
       if (formula != null) {
         tally.name();
         names.add(
@@ -170,6 +172,15 @@ final class XlsReader {
       }
     }
     return names;
+  }
+
+  private static String formula(Name name) {
+    try {
+      return name.isFunctionName() ? null : name.getRefersToFormula();
+    } catch (RuntimeException unreadable) {
+      // The same of a name: a formula that uses it is not checkable.
+      return null;
+    }
   }
 
   private static CellRange area(org.apache.poi.ss.usermodel.Sheet sheet, CellRangeAddress range) {
