@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +46,8 @@ public final class Evaluation {
   /** Cells of a circle that POI, which follows it by recursion, is let into. */
   private static final int LONGEST_CIRCLE = 200;
 
+  private final Workbook workbook;
+  private final Cells cells;
   private final Catalogue catalogue;
   private final ModelWorkbook model;
   private final FormulaGraph graph;
@@ -56,18 +59,18 @@ public final class Evaluation {
   private final Set<CellAddress> circling = new HashSet<>();
 
   private Evaluation(Workbook workbook, Catalogue catalogue) {
+    this.workbook = workbook;
+    this.cells = new ModelCells(workbook, this);
     this.catalogue = catalogue;
     this.model =
         new ModelWorkbook(
             workbook,
-            new AggregatingUDFFinder(
-                functions(workbook), new BoundedText(), AnalysisToolPak.instance));
+            new AggregatingUDFFinder(functions(), new BoundedText(), AnalysisToolPak.instance));
     this.graph = new FormulaGraph(workbook, model);
     this.evaluator = new WorkbookEvaluator(model, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
   }
 
-  private UDFFinder functions(Workbook workbook) {
-    Cells cells = new ModelCells(workbook, this);
+  private UDFFinder functions() {
     return name ->
         catalogue
             .find(name)
@@ -164,6 +167,37 @@ public final class Evaluation {
 
   /** A cell and those cells that it refers to and that have not been looked at yet. */
   private record Step(Cell cell, Iterator<Cell> precedents) {}
+
+  /** Whether a cell is computed from one of certain cells, itself not counted. */
+  public boolean dependsOn(CellAddress from, Set<CellAddress> others) {
+    return behind(from, Set.of()).stream()
+        .map(Cell::address)
+        .anyMatch(cell -> others.contains(cell) && !cell.equals(from));
+  }
+
+  /**
+   * A cell and the cells with content that it is computed from, as far as certain cells, which are
+   * not among them.
+   */
+  public Set<Cell> behind(CellAddress from, Set<CellAddress> ends) {
+    Set<Cell> behind = new LinkedHashSet<>();
+    Deque<Cell> open = new ArrayDeque<>();
+    workbook.at(from).ifPresent(open::push);
+    while (!open.isEmpty()) {
+      Cell cell = open.pop();
+      if (behind.add(cell)) {
+        precedents(cell).stream()
+            .filter(precedent -> !ends.contains(precedent.address()))
+            .forEach(open::push);
+      }
+    }
+    return behind;
+  }
+
+  /** The cells as the formula engine of the measurement module reads them. */
+  public Cells cells() {
+    return cells;
+  }
 
   /** Walks down to the cells referred to first, without recursion, so that chains may be long. */
   private void evaluate(Cell start) {

@@ -1,8 +1,6 @@
 package tenthmark.checker.record;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +10,8 @@ import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.unit.MeasurementUnit;
+import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Workbook;
@@ -21,6 +21,8 @@ import tenthmark.measurement.result.RecordText;
 
 /** One measurement as a student wrote it down, read by its parts. */
 public final class MeasurementRecord {
+
+  private static final String PERCENT = "%";
 
   private final Workbook workbook;
   private final Evaluation evaluation;
@@ -126,6 +128,35 @@ public final class MeasurementRecord {
         .or(() -> stated().flatMap(result -> result.text().uncertainty()).map(Number::doubleValue));
   }
 
+  /**
+   * The uncertainty in the unit of the value; empty if it is missing or stands in a unit that
+   * cannot be converted, as a bare number under a heading with % cannot.
+   */
+  public Optional<Double> absoluteUncertainty() {
+    Optional<Amount> own = amount(Field.UNCERTAINTY);
+    if (own.isEmpty()) {
+      return uncertainty().map(Math::abs);
+    }
+    double size = Math.abs(own.get().number());
+    if (own.get().unit().equals(PERCENT)) {
+      return number(Field.VALUE).map(value -> Math.abs(value) * size / 100);
+    }
+    String unit = unit(Field.UNCERTAINTY);
+    return unit.isEmpty() || unit.equals(unit()) || size == 0
+        ? Optional.of(size)
+        : converted(size, unit);
+  }
+
+  private Optional<Double> converted(double size, String unit) {
+    UnitReader reader = new UnitReader();
+    Optional<MeasurementUnit> target = reader.read(unit()).known();
+    return reader
+        .read(unit)
+        .known()
+        .flatMap(from -> target.flatMap(from::to))
+        .map(conversion -> Math.abs(conversion.difference(size)));
+  }
+
   /** The unit: of its own cell, the heading, the value's or the result's text; empty for none. */
   public String unit() {
     return text(Field.UNIT)
@@ -189,19 +220,6 @@ public final class MeasurementRecord {
 
   /** Whether the value is calculated from other cells that are values of records. */
   public boolean isCalculatedFrom(Set<CellAddress> values) {
-    Set<CellAddress> seen = new HashSet<>();
-    List<Cell> open = new ArrayList<>(cell(Field.VALUE).stream().toList());
-    while (!open.isEmpty()) {
-      Cell cell = open.remove(open.size() - 1);
-      for (Cell precedent : evaluation.precedents(cell)) {
-        if (values.contains(precedent.address()) && !precedent.address().equals(valuePlace())) {
-          return true;
-        }
-        if (seen.add(precedent.address())) {
-          open.add(precedent);
-        }
-      }
-    }
-    return false;
+    return evaluation.dependsOn(valuePlace(), values);
   }
 }

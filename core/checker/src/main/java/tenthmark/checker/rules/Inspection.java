@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenthmark.checker.carried.Derivation;
+import tenthmark.checker.carried.Derivations;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.record.Field;
@@ -24,16 +26,26 @@ import tenthmark.measurement.recording.Convention;
  * @param workbook what the file holds
  * @param evaluation its values, recalculated
  * @param tables its measurement records
+ * @param derivations how the uncertainties of calculated values follow from the records
  * @param course what the course expects
  */
 public record Inspection(
-    Workbook workbook, Evaluation evaluation, List<RecordTable> tables, Course course) {
+    Workbook workbook,
+    Evaluation evaluation,
+    List<RecordTable> tables,
+    List<Derivation> derivations,
+    Course course) {
 
   /** Recalculates a workbook and finds its records. */
   public static Inspection of(Workbook workbook, Catalogue catalogue, Course course) {
     Evaluation evaluation = Evaluation.of(workbook, catalogue);
+    List<RecordTable> tables = RecordFinder.find(workbook, evaluation, course.headings());
     return new Inspection(
-        workbook, evaluation, RecordFinder.find(workbook, evaluation, course.headings()), course);
+        workbook,
+        evaluation,
+        tables,
+        Derivations.of(workbook, evaluation, records(tables)),
+        course);
   }
 
   /** The convention by which the course writes its measurements down. */
@@ -43,7 +55,18 @@ public record Inspection(
 
   /** All records. */
   public List<MeasurementRecord> records() {
+    return records(tables);
+  }
+
+  private static List<MeasurementRecord> records(List<RecordTable> tables) {
     return tables.stream().flatMap(table -> table.records().stream()).toList();
+  }
+
+  /** The stated uncertainties whose values were followed back to records. */
+  Stream<CarriedComparison> carried() {
+    return derivations.stream()
+        .filter(Derivation.Followed.class::isInstance)
+        .map(followed -> new CarriedComparison((Derivation.Followed) followed));
   }
 
   /** The cells of all records' values. */

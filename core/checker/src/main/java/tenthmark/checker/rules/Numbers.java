@@ -10,6 +10,8 @@ final class Numbers {
 
   private static final double SAME = 1e-9;
   private static final int DIGITS = 6;
+  private static final int FEW_DIGITS = 3;
+  private static final double BEYOND_TWO_DIGITS = 0.01;
 
   private Numbers() {}
 
@@ -21,6 +23,11 @@ final class Numbers {
   /** A number to at most six digits with its unit, where it has one. */
   static String show(double number, String unit) {
     return unit.isEmpty() || unit.equals("1") ? show(number) : show(number) + " " + unit;
+  }
+
+  /** A number to at most three digits, as an uncertainty needs no more. */
+  static String showBriefly(double number) {
+    return PowerOfTen.show(Decimals.shortest(number), FEW_DIGITS);
   }
 
   /** Whether two numbers are the same but for the last bits. */
@@ -44,5 +51,22 @@ final class Numbers {
     int firstDigit = target.precision() - target.scale() - 1;
     return -digits.scale() <= firstDigit
         && target.setScale(digits.scale(), RoundingMode.HALF_UP).compareTo(digits) == 0;
+  }
+
+  /**
+   * Whether a number is the exact one as far as an uncertainty tells: within a hundredth, as where
+   * 3.14 stands for pi, or rounded in the usual way or up.
+   */
+  static boolean agreesAsUncertainty(double written, double exact) {
+    return agreesAsWritten(written, exact)
+        || Math.abs(written - exact) <= BEYOND_TWO_DIGITS * Math.abs(exact)
+        || isRoundedUp(written, exact);
+  }
+
+  private static boolean isRoundedUp(double written, double exact) {
+    BigDecimal digits = Decimals.shortest(written);
+    BigDecimal target = Decimals.shortest(exact);
+    return target.setScale(digits.scale(), RoundingMode.DOWN).signum() > 0
+        && target.setScale(digits.scale(), RoundingMode.UP).compareTo(digits) == 0;
   }
 }

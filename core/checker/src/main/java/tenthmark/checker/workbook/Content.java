@@ -1,5 +1,7 @@
 package tenthmark.checker.workbook;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import tenthmark.measurement.formula.CellRange;
 
@@ -34,6 +36,11 @@ public sealed interface Content {
    */
   record Formula(String written, String text, Optional<Content> stored, Optional<CellRange> array)
       implements Content {
+
+    /** The functions that it calls, in upper case, LAB functions by display name. */
+    public List<String> functions() {
+      return FormulaText.calls(text).stream().map(name -> name.toUpperCase(Locale.ROOT)).toList();
+    }
 
     /** Whether LAB functions are spelt as a program writes them that does not know them. */
     public boolean callsLabInLowerCase() {

@@ -1,0 +1,13 @@
+package tenthmark.checker.carried;
+
+import tenthmark.measurement.formula.CellAddress;
+
+/**
+ * An uncertainty that a student states for a calculated value.
+ *
+ * @param name how a sentence names the value
+ * @param value where the value stands
+ * @param place where the uncertainty stands
+ * @param uncertainty the number stated, in the unit of the value
+ */
+public record Claim(String name, CellAddress value, CellAddress place, double uncertainty) {}
