@@ -148,7 +148,7 @@ public final class MeasurementRecord {
   }
 
   private Optional<Double> converted(double size, String unit) {
-    UnitReader reader = new UnitReader();
+    UnitReader reader = UnitReader.STANDARD;
     Optional<MeasurementUnit> target = reader.read(unit()).known();
     return reader
         .read(unit)
