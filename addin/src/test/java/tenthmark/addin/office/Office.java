@@ -29,8 +29,12 @@ import java.util.stream.Stream;
 /** A running headless office with a throwaway profile; closing it ends all its processes. */
 public final class Office implements AutoCloseable {
 
-  private static final Duration START = Duration.ofSeconds(90);
+  private static final Duration START = Duration.ofSeconds(180);
   private static final Duration END = Duration.ofSeconds(10);
+
+  private static final String NEEDED =
+      "these tests need LibreOffice Calc 7.4 or newer with Java (Debian: libreoffice-calc and"
+          + " libreoffice-java-common)";
 
   private final Path home;
   private final Process process;
@@ -42,17 +46,17 @@ public final class Office implements AutoCloseable {
     this.home = home;
     int port = freePort();
     this.process =
-        launcher
-            .program(
-                home,
-                "soffice",
-                profileOption(home),
-                "--headless",
-                "--norestore",
-                "--nologo",
-                "--accept=socket,host=127.0.0.1,port=" + port + ";urp;")
-            .redirectOutput(home.resolve("office.log").toFile())
-            .start();
+        run(
+            launcher
+                .program(
+                    home,
+                    "soffice",
+                    profileOption(home),
+                    "--headless",
+                    "--norestore",
+                    "--nologo",
+                    "--accept=socket,host=127.0.0.1,port=" + port + ";urp;")
+                .redirectOutput(home.resolve("office.log").toFile()));
     Runtime.getRuntime().addShutdownHook(endWithTheTests);
     this.context = connect(port);
     this.desktop = queryInterface(XDesktop.class, service("com.sun.star.frame.Desktop"));
@@ -96,7 +100,7 @@ public final class Office implements AutoCloseable {
     if (!unopkg.waitFor(START.toSeconds(), TimeUnit.SECONDS) || unopkg.exitValue() != 0) {
       killTree(unopkg);
       throw new IllegalStateException(
-          "the extension could not be installed:\n" + Files.readString(log));
+          "the extension could not be installed; " + NEEDED + ":\n" + Files.readString(log));
     }
   }
 
@@ -104,10 +108,7 @@ public final class Office implements AutoCloseable {
     try {
       return builder.start();
     } catch (IOException missing) {
-      throw new IllegalStateException(
-          "no office program was found; these tests need a LibreOffice Calc with Java on the path"
-              + " (Debian: libreoffice-calc and libreoffice-java-common)",
-          missing);
+      throw new IllegalStateException("the office cannot be run; " + NEEDED, missing);
     }
   }
 
@@ -135,7 +136,8 @@ public final class Office implements AutoCloseable {
     String output = Files.readString(home.resolve("office.log"));
     String end = process.isAlive() ? "no answer" : "exit status " + process.exitValue();
     kill();
-    throw new IllegalStateException("the office did not start (" + end + "):\n" + output);
+    throw new IllegalStateException(
+        "the office did not start (" + end + "); " + NEEDED + ":\n" + output);
   }
 
   /** A service of the office. */
@@ -178,15 +180,22 @@ public final class Office implements AutoCloseable {
 
   @Override
   public void close() throws IOException, InterruptedException {
+    // An office that hangs does not answer; it is killed then.
+    Thread terminate = new Thread(this::terminate);
+    terminate.setDaemon(true);
+    terminate.start();
+    process.waitFor(END.toSeconds(), TimeUnit.SECONDS);
+    kill();
+    Runtime.getRuntime().removeShutdownHook(endWithTheTests);
+    deleteAll(home);
+  }
+
+  private void terminate() {
     try {
       desktop.terminate();
     } catch (DisposedException gone) {
       // It has ended already, which is what is wanted here.
     }
-    process.waitFor(END.toSeconds(), TimeUnit.SECONDS);
-    kill();
-    Runtime.getRuntime().removeShutdownHook(endWithTheTests);
-    deleteAll(home);
   }
 
   private void kill() {
