@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -70,6 +71,8 @@ final class CheckCommand implements Callable<Integer> {
           "A course's expectations and severities (YAML). \"profile init\" writes one to start from.")
   private Path profile;
 
+  @Mixin private OutOption out;
+
   @Option(
       names = "--threads",
       paramLabel = "N",
@@ -123,12 +126,13 @@ final class CheckCommand implements Callable<Integer> {
   private int check(Profile course) throws IOException {
     Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(timeLimit));
     FileChecker checker = FileChecker.load(course, limits);
+    List<WorkbookPaths.Entry> entries = out.begin(WorkbookPaths.under(paths), checker);
     if (state == null) {
-      return check(checker::check, report -> {});
+      return check(entries, checker::check, report -> {});
     }
     Basis basis = Basis.of(new Version().getVersion()[0], Optional.ofNullable(profile));
     try (EarlierResults earlier = EarlierResults.open(state, basis, checker.rules(), changedOnly)) {
-      int status = check(file -> earlier.report(file, checker::check), earlier::keep);
+      int status = check(entries, file -> earlier.report(file, checker::check), earlier::keep);
       if (changedOnly) {
         spec.commandLine()
             .getErr()
@@ -141,23 +145,28 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private int check(Function<Path, FileReport> checker, Consumer<FileReport> keep) {
-    List<Job> jobs = WorkbookPaths.under(paths).stream().map(entry -> job(entry, checker)).toList();
+  private int check(
+      List<WorkbookPaths.Entry> entries,
+      Function<Path, FileReport> checker,
+      Consumer<FileReport> keep) {
+    List<Job> jobs = entries.stream().map(entry -> job(entry, checker)).toList();
     CheckOutput output = output(jobs.size());
     new Batch(threads).run(jobs, keep.andThen(output::file));
     output.end();
-    return status(output.reports());
+    boolean written = out.end(output.reports(), spec.commandLine().getErr());
+    return written ? status(output.reports()) : Main.FAILED;
   }
 
-  private static Job job(WorkbookPaths.Entry entry, Function<Path, FileReport> checker) {
+  private Job job(WorkbookPaths.Entry entry, Function<Path, FileReport> checker) {
     Path file = entry.path();
     return new Job(
         file,
         () ->
-            entry
-                .problem()
-                .map(problem -> FileReport.unchecked(file, problem))
-                .orElseGet(() -> checker.apply(file)));
+            out.write(
+                entry
+                    .problem()
+                    .map(problem -> FileReport.unchecked(file, problem))
+                    .orElseGet(() -> checker.apply(file))));
   }
 
   private CheckOutput output(int files) {

@@ -46,6 +46,7 @@ public record FileChecker(
   private FileReport checked(Path file) throws UnreadableFileException {
     Inspection inspection =
         Inspection.of(WorkbookFile.read(file, limits), functions, profile.course());
-    return FileReport.checked(file, rules.check(inspection, profile.grading()));
+    return FileReport.checked(
+        file, Contents.of(inspection), rules.check(inspection, profile.grading()));
   }
 }

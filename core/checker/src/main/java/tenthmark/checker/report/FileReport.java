@@ -11,9 +11,11 @@ import tenthmark.checker.rules.Severity;
  *
  * @param file as it was named
  * @param problem why it could not be checked, in one line; empty if it was
+ * @param contents what was read in it; nothing if it could not be checked
  * @param findings sheet by sheet, from top to bottom
  */
-public record FileReport(Path file, Optional<String> problem, List<Finding> findings) {
+public record FileReport(
+    Path file, Optional<String> problem, Contents contents, List<Finding> findings) {
 
   /** Copies the findings. */
   public FileReport {
@@ -21,13 +23,18 @@ public record FileReport(Path file, Optional<String> problem, List<Finding> find
   }
 
   /** The report on a file that was checked. */
-  public static FileReport checked(Path file, List<Finding> findings) {
-    return new FileReport(file, Optional.empty(), findings);
+  public static FileReport checked(Path file, Contents contents, List<Finding> findings) {
+    return new FileReport(file, Optional.empty(), contents, findings);
   }
 
   /** The report on a file that could not be checked. */
   public static FileReport unchecked(Path file, String problem) {
-    return new FileReport(file, Optional.of(problem), List.of());
+    return new FileReport(file, Optional.of(problem), Contents.NONE, List.of());
+  }
+
+  /** The file's name without its folders. */
+  public String name() {
+    return file.getFileName().toString();
   }
 
   /** How many findings have a severity. */

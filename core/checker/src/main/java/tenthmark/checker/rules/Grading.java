@@ -22,7 +22,7 @@ public record Grading(Map<String, RulePolicy> policies) {
   }
 
   /** The rules that are applied. */
-  RuleCatalogue applied(RuleCatalogue rules) {
+  public RuleCatalogue applied(RuleCatalogue rules) {
     return new RuleCatalogue(
         rules.rules().stream().filter(rule -> policy(rule.declaration()).applies()).toList());
   }

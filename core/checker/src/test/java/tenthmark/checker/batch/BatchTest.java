@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileReport;
 
 class BatchTest {
@@ -27,7 +28,7 @@ class BatchTest {
   }
 
   private static FileReport clean(int number) {
-    return FileReport.checked(file(number), List.of());
+    return FileReport.checked(file(number), Contents.NONE, List.of());
   }
 
   private static Job job(int number, Supplier<FileReport> check) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileReport;
 
 class ProgressTest {
@@ -25,7 +26,7 @@ class ProgressTest {
             terminal,
             terminal,
             Optional.of(new Progress(terminal, 2)));
-    output.file(FileReport.checked(Path.of("a.ods"), List.of()));
+    output.file(FileReport.checked(Path.of("a.ods"), Contents.NONE, List.of()));
     output.file(FileReport.unchecked(Path.of("b.ods"), "the file is empty (0 bytes)"));
     output.end();
   }

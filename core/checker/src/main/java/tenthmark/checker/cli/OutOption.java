@@ -1,0 +1,63 @@
+package tenthmark.checker.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import picocli.CommandLine.Option;
+import tenthmark.checker.output.ReportFolder;
+import tenthmark.checker.report.FileChecker;
+import tenthmark.checker.report.FileReport;
+
+/** {@code --out DIR}: the reports that are written into a folder, if one is given. */
+final class OutOption {
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Writes reports into this folder: for each workbook a page for its student. Workbooks"
+              + " that lie in it are not checked.")
+  private Path folder;
+
+  private final Map<Path, IOException> failures = new ConcurrentHashMap<>();
+  private Optional<ReportFolder> reports = Optional.empty();
+
+  /** Begins the reports on these workbooks; what already lies in the folder is left out. */
+  List<WorkbookPaths.Entry> begin(List<WorkbookPaths.Entry> entries, FileChecker checker) {
+    if (folder == null) {
+      return entries;
+    }
+    List<WorkbookPaths.Entry> workbooks =
+        entries.stream().filter(entry -> !ReportFolder.holds(folder, entry.path())).toList();
+    List<Path> files = workbooks.stream().map(WorkbookPaths.Entry::path).toList();
+    reports = Optional.of(new ReportFolder(folder, files, checker.profile(), checker.rules()));
+    return workbooks;
+  }
+
+  /** Writes the reports on one workbook and gives it back; any thread may do that. */
+  FileReport write(FileReport report) {
+    reports.ifPresent(
+        target -> {
+          try {
+            target.write(report);
+          } catch (IOException problem) {
+            failures.put(report.file(), problem);
+          }
+        });
+    return report;
+  }
+
+  /** Says which reports could not be written; whether all could. */
+  boolean end(List<FileReport> all, PrintWriter err) {
+    all.stream()
+        .map(FileReport::file)
+        .filter(failures::containsKey)
+        .forEach(
+            file -> err.println(file + ": its report cannot be written: " + failures.get(file)));
+    return failures.isEmpty();
+  }
+}

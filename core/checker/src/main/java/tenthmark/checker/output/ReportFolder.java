@@ -1,0 +1,88 @@
+package tenthmark.checker.output;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import tenthmark.checker.page.StudentPage;
+import tenthmark.checker.profile.Profile;
+import tenthmark.checker.report.FileReport;
+import tenthmark.checker.rules.RuleCatalogue;
+
+/**
+ * The folder that reports are written to: {@code workbooks/} with a folder for each workbook, laid
+ * out as the workbooks themselves are, to be handed to its student as it is.
+ */
+public final class ReportFolder {
+
+  private static final String WORKBOOKS = "workbooks";
+  private static final String PAGE = "feedback.html";
+
+  private final Path folder;
+  private final Path root;
+  private final Profile profile;
+  private final RuleCatalogue rules;
+
+  /**
+   * @param folder is made if it does not exist
+   * @param files all workbooks, by which the layout is found
+   * @param profile by which they are checked
+   * @param rules all rules
+   */
+  public ReportFolder(Path folder, List<Path> files, Profile profile, RuleCatalogue rules) {
+    this.folder = folder.toAbsolutePath().normalize();
+    this.root = commonFolder(files);
+    this.profile = profile;
+    this.rules = rules;
+  }
+
+  /** Whether a file lies in the folder, so that it is a report and no student's workbook. */
+  public static boolean holds(Path folder, Path file) {
+    return file.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize());
+  }
+
+  /** Writes what the student gets about a workbook; may be called from several threads. */
+  public void write(FileReport report) throws IOException {
+    Path own = own(report.file());
+    write(own.resolve(PAGE), StudentPage.of(report, profile, rules));
+  }
+
+  /** The folder for a workbook. */
+  private Path own(Path file) {
+    return folder.resolve(WORKBOOKS).resolve(root.relativize(absolute(file)));
+  }
+
+  /** Replaces a file as a whole, so that a reader never sees half of it. */
+  private static void write(Path file, String text) throws IOException {
+    Files.createDirectories(file.getParent());
+    Path unfinished = file.resolveSibling(file.getFileName() + ".part");
+    try {
+      Files.writeString(unfinished, text, StandardCharsets.UTF_8);
+      Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(unfinished);
+    }
+  }
+
+  private static Path absolute(Path file) {
+    return file.toAbsolutePath().normalize();
+  }
+
+  /** The innermost folder that all files lie in. */
+  private static Path commonFolder(List<Path> files) {
+    List<Path> folders = new ArrayList<>(files.stream().map(f -> absolute(f).getParent()).toList());
+    return folders.stream()
+        .reduce(
+            (one, other) -> {
+              Path common = one;
+              while (!other.startsWith(common)) {
+                common = common.getParent();
+              }
+              return common;
+            })
+        .orElse(Path.of("").toAbsolutePath());
+  }
+}

@@ -1,0 +1,51 @@
+package tenthmark.checker.page;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.TextReport;
+import tenthmark.checker.rules.Severity;
+import tenthmark.measurement.recording.Combine;
+import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.rounding.Decimals;
+import tenthmark.measurement.rounding.PowerOfTen;
+
+/** Words and numbers as pages show them. */
+final class Wording {
+
+  private static final int DIGITS = 6;
+
+  private Wording() {}
+
+  /** A number to at most six digits. */
+  static String number(double number) {
+    return PowerOfTen.show(Decimals.shortest(number), DIGITS);
+  }
+
+  /** How many of something, such as 1 cell or 2 cells. */
+  static String counted(long count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
+  }
+
+  /** How many findings of each severity, such as 2 errors, 0 warnings, 1 note. */
+  static String severities(FileReport report) {
+    return Arrays.stream(Severity.values())
+        .map(severity -> counted(report.count(severity), TextReport.word(severity)))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What the convention of a course says. */
+  static String convention(Convention convention) {
+    return "The convention is "
+        + convention.name()
+        + ": between wide marks "
+        + number(convention.wideFraction())
+        + " of a division is read, between fine marks "
+        + number(convention.fineFraction())
+        + "; contributions are combined "
+        + (convention.combine() == Combine.STRAIGHT ? "by adding their sizes" : "in quadrature")
+        + "; the reaction time in hand timing is "
+        + number(convention.reactionSeconds())
+        + " s.";
+  }
+}

@@ -1,0 +1,63 @@
+package tenthmark.checker.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenthmark.checker.workbook.Grid;
+
+/** Students and numbers are invented. */
+class OutOptionTest {
+
+  @TempDir Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void aWorkbook() {
+    Grid.sheet("Bench")
+        .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+        .row("Crank arm", 172.5, null, 0.5, "Fine marks, two ends.")
+        .xlsx(folder.resolve("ada.xlsx"));
+  }
+
+  private int check(Path target) {
+    return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
+        .execute("check", "--out", target.toString(), folder.toString());
+  }
+
+  @Test
+  void writesReportsBesideTheResults() {
+    assertThat(check(folder.resolve("out"))).isEqualTo(1);
+
+    assertThat(folder.resolve("out/workbooks/ada.xlsx/feedback.html")).isNotEmptyFile();
+    assertThat(out.toString()).contains("1 file checked");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void doesNotCheckItsOwnReports() {
+    check(folder.resolve("out"));
+    out.getBuffer().setLength(0);
+
+    assertThat(check(folder.resolve("out"))).isEqualTo(1);
+
+    assertThat(out.toString()).contains("1 file checked");
+  }
+
+  @Test
+  void saysWhenAReportCannotBeWritten() throws Exception {
+    Path taken = Files.writeString(folder.resolve("out.txt"), "a file, no folder");
+
+    assertThat(check(taken)).isEqualTo(2);
+
+    assertThat(err.toString()).contains("ada.xlsx: its report cannot be written: ");
+    assertThat(out.toString()).contains("1 file checked");
+  }
+}

@@ -1,0 +1,90 @@
+package tenthmark.checker.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenthmark.checker.profile.Profile;
+import tenthmark.checker.report.FileChecker;
+import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.workbook.Grid;
+
+/** Students and numbers are invented. */
+class ReportFolderTest {
+
+  @TempDir Path folder;
+
+  private Path workbook(String name, String quantity) throws IOException {
+    Path file = folder.resolve("in").resolve(name);
+    Files.createDirectories(file.getParent());
+    return Grid.sheet("Bench")
+        .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+        .row(quantity, 172.5, null, 0.5, "Fine marks, two ends.")
+        .xlsx(file);
+  }
+
+  private Path write(Path... files) throws IOException {
+    Path out = folder.resolve("out");
+    ReportFolder reports =
+        new ReportFolder(out, List.of(files), Profile.NONE, RuleCatalogue.load());
+    for (Path file : files) {
+      reports.write(FileChecker.load().check(file));
+    }
+    return out;
+  }
+
+  private static List<String> pages(Path out) throws IOException {
+    try (Stream<Path> files = Files.walk(out)) {
+      return files
+          .filter(file -> file.endsWith("feedback.html"))
+          .map(file -> out.relativize(file).toString().replace('\\', '/'))
+          .sorted()
+          .toList();
+    }
+  }
+
+  @Test
+  void isLaidOutAsTheWorkbooksAre() throws Exception {
+    Path out =
+        write(
+            workbook("group 1/ada.xlsx", "Spoke"),
+            workbook("group 1/ben.xlsx", "Crank arm"),
+            workbook("group 2/ada.xlsx", "Grip"));
+
+    assertThat(pages(out))
+        .containsExactly(
+            "workbooks/group 1/ada.xlsx/feedback.html",
+            "workbooks/group 1/ben.xlsx/feedback.html",
+            "workbooks/group 2/ada.xlsx/feedback.html");
+  }
+
+  @Test
+  void showsAStudentNothingOfAnother() throws Exception {
+    Path out = write(workbook("ada.xlsx", "Spoke"), workbook("ben.xlsx", "Crank arm"));
+
+    String ada = Files.readString(out.resolve("workbooks/ada.xlsx/feedback.html"));
+    assertThat(ada).contains("Spoke").doesNotContain("Crank arm", "ben.xlsx");
+  }
+
+  @Test
+  void leavesNothingUnfinished() throws Exception {
+    Path out = write(workbook("ada.xlsx", "Spoke"));
+    write(workbook("ada.xlsx", "Spoke"));
+
+    try (Stream<Path> files = Files.walk(out)) {
+      assertThat(files.map(Path::toString)).noneMatch(name -> name.endsWith(".part"));
+    }
+  }
+
+  @Test
+  void knowsWhatLiesInIt() {
+    assertThat(ReportFolder.holds(Path.of("out"), Path.of("out/workbooks/ada.xlsx"))).isTrue();
+    assertThat(ReportFolder.holds(Path.of("out"), Path.of("in/../out/ada.xlsx"))).isTrue();
+    assertThat(ReportFolder.holds(Path.of("out"), Path.of("outer/ada.xlsx"))).isFalse();
+  }
+}
