@@ -96,6 +96,7 @@ final class ReferencePage {
         %s\
         </table>
         <dl>
+        <dt>When to use it</dt><dd>%s</dd>
         <dt>Formula</dt><dd>%s</dd>
         <dt>Source</dt><dd>%s</dd>
         <dt>Example</dt><dd>%s</dd>
@@ -109,6 +110,7 @@ final class ReferencePage {
             declaration.parameters().stream()
                 .map(ReferencePage::parameter)
                 .collect(Collectors.joining()),
+            Markup.escape(declaration.use()),
             Markup.escape(declaration.formula()),
             Markup.escape(declaration.source()),
             example(declaration.example()));

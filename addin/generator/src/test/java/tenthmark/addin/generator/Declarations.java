@@ -19,6 +19,7 @@ final class Declarations {
         Family.RESULTS,
         result,
         "Says a < b && \"c\" > 'd' ]]> µ.",
+        "When <b>bold</b> & \"loud\" is wanted.",
         List.of(parameters),
         "u <= |v| & <script>alert(1)</script>",
         "\"Tables & <figures>\"",

@@ -22,7 +22,7 @@ class ReferencePageTest {
     assertThat(Markups.texts(section, "h3")).containsExactly(declaration.signature());
     assertThat(Markups.texts(section, "p")).containsExactly(declaration.description());
     assertThat(Markups.texts(section, "dd"))
-        .startsWith(declaration.formula(), declaration.source())
+        .startsWith(declaration.use(), declaration.formula(), declaration.source())
         .allSatisfy(text -> assertThat(text).isNotBlank());
     for (Parameter<?> parameter : declaration.parameters()) {
       assertThat(Markups.texts(section, "td"))
@@ -59,7 +59,8 @@ class ReferencePageTest {
     Element section = section(ReferencePage.of(List.of(awkward)), awkward);
     assertThat(Markups.texts(section, "p")).containsExactly(awkward.description());
     assertThat(Markups.texts(section, "dd"))
-        .startsWith("u <= |v| & <script>alert(1)</script>", "\"Tables & <figures>\"");
+        .startsWith(
+            awkward.use(), "u <= |v| & <script>alert(1)</script>", "\"Tables & <figures>\"");
     assertThat(Markups.texts(section, "td")).contains("<td>", "0.1");
   }
 

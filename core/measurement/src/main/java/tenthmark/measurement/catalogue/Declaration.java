@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
  * @param family where the reference lists it
  * @param result what it gives back
  * @param description one sentence for the function wizard
+ * @param use when to use it, for the reference; whole sentences
  * @param parameters in order; optional ones after required ones, a repeated one last
  * @param formula the formula and its conditions, for the reference; plain text
  * @param source clause or table the formula is from, or "common practice, no source"
@@ -21,6 +22,7 @@ public record Declaration(
     Family family,
     ResultKind result,
     String description,
+    String use,
     List<Parameter<?>> parameters,
     String formula,
     String source,

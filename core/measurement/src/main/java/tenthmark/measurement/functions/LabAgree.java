@@ -20,6 +20,7 @@ public final class LabAgree implements WorksheetFunction {
           Family.COMPARING,
           ResultKind.TEXT,
           "Says whether two results agree within their uncertainties, and by how much they differ.",
+          "To compare with an accepted value or with another group, as a sentence.",
           ComparisonParameters.ALL,
           ComparisonParameters.FORMULA,
           ComparisonParameters.SOURCE,

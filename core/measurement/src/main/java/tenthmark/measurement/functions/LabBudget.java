@@ -25,6 +25,7 @@ public final class LabBudget implements WorksheetFunction {
           ResultKind.TABLE,
           "Lists the contributions to an uncertainty with the share of each, and the total in the"
               + " last row.",
+          "To see which contribution is worth making smaller.",
           List.of(BudgetParameters.TABLE, CommonParameters.COMBINE),
           "columns kind, due to, size, share; share = size / total (straight) or size^2 / total^2"
               + " (quadrature), all 0 if the total is 0",

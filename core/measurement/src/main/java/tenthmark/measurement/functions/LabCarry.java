@@ -20,6 +20,9 @@ public final class LabCarry extends FollowingFunction {
           ResultKind.NUMBER,
           "Gives the uncertainty of a calculated result, carried through the formula that stands in"
               + " the result's cell.",
+          "When a result is calculated in the sheet: the formula is not typed a second time. "
+              + "Straight for bounds that may all err the same way, quadrature for independent "
+              + "standard uncertainties.",
           CarryParameters.ALL,
           CarryParameters.FORMULA,
           CarryParameters.SOURCE,

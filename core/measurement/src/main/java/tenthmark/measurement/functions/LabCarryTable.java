@@ -24,6 +24,7 @@ public final class LabCarryTable extends FollowingFunction {
           ResultKind.TABLE,
           "Lists how each input contributes to the uncertainty of a calculated result, and the result"
               + " in the last row.",
+          "To see which input is worth measuring better.",
           CarryParameters.ALL,
           "columns input, value, uncertainty, sensitivity coefficient, contribution, share. "
               + CarryParameters.FORMULA

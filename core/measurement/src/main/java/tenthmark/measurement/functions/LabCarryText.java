@@ -48,6 +48,7 @@ public final class LabCarryText implements WorksheetFunction {
           Family.CARRYING,
           ResultKind.NUMBER,
           "Gives the uncertainty of a result whose formula is given as a text with names.",
+          "When the formula stands in no cell, or to try a variant of it.",
           List.of(
               FORMULA,
               NAMES,

@@ -44,6 +44,8 @@ public final class LabCover implements WorksheetFunction {
           ResultKind.NUMBER,
           "Gives the coverage factor k that expands a standard uncertainty to a level of"
               + " confidence.",
+          "To state an interval with a level of confidence: U = k times the standard "
+              + "uncertainty.",
           List.of(FREEDOM, LEVEL),
           "the t for which the fraction level of Student's distribution lies between -t and t. A"
               + " freedom that is not whole is used as it is, not cut to the whole number below: that"

@@ -67,6 +67,7 @@ public final class LabCurve implements WorksheetFunction {
           ResultKind.TABLE,
           "Fits a curve of your own formula to points and gives its parameters with their"
               + " uncertainties.",
+          "When theory gives a formula that no straight line can stand for.",
           List.of(MODEL, LineParameters.X, LineParameters.Y, UY, START),
           "The sum of (y - curve)² is least, or with uy the sum of ((y - curve)/uy)²; the least near"
               + " the starting values, found by Levenberg and Marquardt's method with exact"

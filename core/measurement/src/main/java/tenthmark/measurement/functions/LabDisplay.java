@@ -50,6 +50,7 @@ public final class LabDisplay implements WorksheetFunction {
           Family.RECORDING,
           ResultKind.NUMBER,
           "Gives the instrument uncertainty of a digital display from the maker's specification.",
+          "For every number read off a digital display; nothing else is judged there.",
           List.of(RESOLUTION, READING, PERCENT, COUNTS),
           "|reading| x percent / 100 + counts x resolution",
           "common practice, no source",

@@ -22,6 +22,8 @@ public final class LabExtremes extends FollowingFunction {
           ResultKind.TABLE,
           "Gives the lowest and the highest value of a calculated result when each input is taken at"
               + " its lower or upper bound.",
+          "As a check of LAB_CARRY when the uncertainties are large or the formula bends "
+              + "strongly.",
           List.of(CarryParameters.RESULT, CarryParameters.INPUTS, CarryParameters.UNCERTAINTIES),
           "the least and the greatest result over all combinations of value - u and value + u of the"
               + " inputs, u being half-widths, and over the values themselves; at most "

@@ -41,6 +41,7 @@ public final class LabFreedom implements WorksheetFunction {
           Family.STANDARD,
           ResultKind.EITHER,
           "Gives the effective degrees of freedom of a combined standard uncertainty.",
+          "Before LAB_COVER, when some contributions come from few repeats.",
           List.of(SIZES, FREEDOMS),
           "sum(size²)² / sum(size⁴/freedom), not rounded; the word infinite if every freedom is"
               + " blank. A blank freedom beside a size means infinite, a blank size skips its row.",

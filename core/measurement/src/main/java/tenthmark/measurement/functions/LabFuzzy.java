@@ -30,6 +30,7 @@ public final class LabFuzzy implements WorksheetFunction {
           Family.RECORDING,
           ResultKind.NUMBER,
           "Gives the physical uncertainty of an object whose ends are soft, rounded or blurred.",
+          "When the thing itself does not end sharply, however good the instrument is.",
           List.of(EXTENT),
           "sum over the ends of extent / 2",
           "common practice, no source",

@@ -20,6 +20,7 @@ public final class LabGap implements WorksheetFunction {
           ResultKind.NUMBER,
           "Gives the difference of two results over the difference that their uncertainties allow;"
               + " up to 1 they agree.",
+          "To compare with an accepted value or with another group, as a number.",
           ComparisonParameters.ALL,
           ComparisonParameters.FORMULA,
           ComparisonParameters.SOURCE,

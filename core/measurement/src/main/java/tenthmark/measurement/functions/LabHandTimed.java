@@ -38,6 +38,8 @@ public final class LabHandTimed implements WorksheetFunction {
           Family.RECORDING,
           ResultKind.NUMBER,
           "Gives the timing uncertainty of one cycle when several are timed together by hand.",
+          "When a person starts and stops the clock. Time several cycles together to make it "
+              + "small.",
           List.of(CYCLES, REACTION),
           "reaction / cycles",
           "common practice, no source",

@@ -22,6 +22,7 @@ public final class LabLine implements WorksheetFunction {
           ResultKind.TABLE,
           "Fits a straight line to points and gives slope, intercept, their uncertainties and how"
               + " well the points fit.",
+          "When points should lie on a straight line, and the line's numbers are the result.",
           LineParameters.ALL,
           LineParameters.METHOD
               + " The correlation is that of slope and intercept, 0 through the origin. The residual"

@@ -27,6 +27,7 @@ public final class LabLineAt implements WorksheetFunction {
           Family.LINES,
           ResultKind.TABLE,
           "Gives the y that a fitted line predicts at x0, and in the next column its uncertainty.",
+          "To read a value off the fitted line, inside the range of the points.",
           Stream.concat(Stream.of(PLACE), LineParameters.ALL.stream()).toList(),
           "y = intercept + slope x0; u² = u(intercept)² + x0² u(slope)² + 2 x0 u(intercept) u(slope)"
               + " correlation. That is the uncertainty of the line, not of one more reading. The line: "

@@ -22,6 +22,7 @@ public final class LabRationale implements WorksheetFunction {
           Family.RECORDING,
           ResultKind.TEXT,
           "Writes the text under a record that says what each part of its uncertainty is due to.",
+          "As a first draft of the text under a record; add what only you know.",
           List.of(BudgetParameters.TABLE, CommonParameters.UNIT, CommonParameters.COMBINE),
           "one sentence for each kind; reading, physical and instrument are called negligible if"
               + " they are absent or 0; sizes to at most four digits",

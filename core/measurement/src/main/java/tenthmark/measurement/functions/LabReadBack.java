@@ -40,6 +40,7 @@ public final class LabReadBack implements WorksheetFunction {
           Family.RESULTS,
           ResultKind.EITHER,
           "Reads the value, the uncertainty or the unit out of a record text.",
+          "When a result was typed as a text and its numbers are needed again.",
           List.of(TEXT, PART),
           "reads every style that LAB_RESULT writes, and +/- for ±, a decimal comma, thin or no-break"
               + " spaces and powers such as e3; a last % means percent of the value, unless it"

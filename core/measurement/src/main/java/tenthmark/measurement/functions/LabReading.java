@@ -50,6 +50,8 @@ public final class LabReading implements WorksheetFunction {
           Family.RECORDING,
           ResultKind.NUMBER,
           "Gives the uncertainty of reading a scale by eye.",
+          "For every position read by eye off marks: a rule, a dial, a thermometer. Never for "
+              + "a digital display.",
           List.of(DIVISION, SPACING, ENDS),
           "division x fraction x ends, with fraction 1/10 for wide and 1/4 for fine marks",
           "common practice, no source",

@@ -45,6 +45,8 @@ public final class LabRepeats implements WorksheetFunction {
           Family.REPEATS,
           ResultKind.NUMBER,
           "Gives the uncertainty of the mean of repeated readings from their scatter.",
+          "When the same thing was read several times under the same conditions. The floor "
+              + "keeps it from falling below what one reading can tell.",
           List.of(VALUES, HOW, FLOOR),
           "s = sqrt(sum((value - mean)^2) / (n - 1)); sdom: s / sqrt(n); halfrange: (largest -"
               + " smallest) / 2; t95: t(n - 1) s / sqrt(n) with Student's two-sided 95 % factor t",

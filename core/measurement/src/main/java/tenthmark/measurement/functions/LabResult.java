@@ -34,6 +34,8 @@ public final class LabResult implements WorksheetFunction {
           Family.RESULTS,
           ResultKind.TEXT,
           "Writes a value with its uncertainty as a record, both rounded to the same place.",
+          "For every result that others read. Keep calculating with the numbers, not with this "
+              + "text.",
           List.of(
               ResultParameters.VALUE,
               ResultParameters.UNCERTAINTY,

@@ -20,6 +20,7 @@ public final class LabRoundedError implements WorksheetFunction {
           Family.RESULTS,
           ResultKind.NUMBER,
           "Rounds the uncertainty of a value to the digits that are kept.",
+          "When the rounded uncertainty is needed as a number, for instance for error bars.",
           List.of(ResultParameters.VALUE, ResultParameters.UNCERTAINTY, ResultParameters.DIGITS),
           ResultParameters.ROUNDING,
           ResultParameters.ROUNDING_SOURCE,

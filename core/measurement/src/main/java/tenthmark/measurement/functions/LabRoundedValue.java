@@ -20,6 +20,7 @@ public final class LabRoundedValue implements WorksheetFunction {
           Family.RESULTS,
           ResultKind.NUMBER,
           "Rounds a value to the last digit kept of its uncertainty.",
+          "When the rounded value is needed as a number, for instance in a graph.",
           List.of(ResultParameters.VALUE, ResultParameters.UNCERTAINTY, ResultParameters.DIGITS),
           ResultParameters.ROUNDING,
           ResultParameters.ROUNDING_SOURCE,

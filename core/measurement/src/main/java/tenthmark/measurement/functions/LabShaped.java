@@ -35,6 +35,7 @@ public final class LabShaped implements WorksheetFunction {
           ResultKind.NUMBER,
           "Gives the standard uncertainty of a quantity that lies between two bounds; normal bounds"
               + " are read as a 95 % interval.",
+          "When a bound is to be combined with standard uncertainties.",
           List.of(HALFWIDTH, SHAPE),
           "halfwidth / sqrt(3) (rectangular), / sqrt(6) (triangular), / sqrt(2) (arcsine), / 1.96"
               + " (normal)",

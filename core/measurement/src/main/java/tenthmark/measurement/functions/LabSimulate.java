@@ -49,6 +49,8 @@ public final class LabSimulate extends FollowingFunction {
           ResultKind.TABLE,
           "Gives the mean, the standard uncertainty and the 95 % interval of a calculated result by"
               + " drawing the inputs at random (Monte Carlo).",
+          "When the uncertainties are large, the formula bends strongly, or the shape of the "
+              + "result matters.",
           List.of(
               CarryParameters.RESULT,
               CarryParameters.INPUTS,

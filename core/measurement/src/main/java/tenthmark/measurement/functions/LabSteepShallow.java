@@ -38,6 +38,7 @@ public final class LabSteepShallow implements WorksheetFunction {
           ResultKind.TABLE,
           "Gives the steepest and the shallowest line through all error bars, and half their"
               + " difference as uncertainty.",
+          "When the error bars are bounds, as in a graph drawn by hand.",
           List.of(LineParameters.X, LineParameters.Y, UX, UY),
           "A line passes through a point's bars if it meets the rectangle from x - ux to x + ux and"
               + " from y - uy to y + uy. Exact, not by trial. Slope and intercept are the middle of"

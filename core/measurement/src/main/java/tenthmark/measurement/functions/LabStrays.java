@@ -42,6 +42,7 @@ public final class LabStrays implements WorksheetFunction {
           ResultKind.TABLE,
           "Gives each reading's distance from the mean in standard deviations, and whether it is"
               + " suspect.",
+          "Before a reading is left out, and never as the only reason for it.",
           List.of(VALUES, TEST),
           "score = |value - mean|/s, with s the standard deviation of all n values (n - 1); suspect"
               + " if the score is above the limit. grubbs: (n-1)/sqrt(n) sqrt(t²/(n-2+t²)), t"

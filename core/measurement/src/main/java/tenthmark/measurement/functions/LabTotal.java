@@ -29,6 +29,8 @@ public final class LabTotal implements WorksheetFunction {
           Family.RECORDING,
           ResultKind.NUMBER,
           "Gives the total uncertainty from its contributions.",
+          "To put one uncertainty beside a value. Straight is a safe upper bound; quadrature "
+              + "is for contributions that do not depend on each other.",
           List.of(CONTRIBUTIONS, CommonParameters.COMBINE),
           "straight: sum of the sizes; quadrature: square root of the sum of their squares",
           "straight: common practice, no source; quadrature: JCGM 100:2008, 5.1.2",

@@ -35,6 +35,7 @@ public final class LabWeighted implements WorksheetFunction {
           ResultKind.TABLE,
           "Gives the weighted mean of results with different uncertainties, and whether they scatter"
               + " as their uncertainties say.",
+          "When the same quantity was measured in several ways with different uncertainties.",
           List.of(VALUES, UNCERTAINTIES),
           "w = 1/u²; mean = sum(w value)/sum(w); its uncertainty = 1/sqrt(sum(w)), from the given"
               + " uncertainties alone; chi-squared = sum(w (value - mean)²); degrees of freedom ="

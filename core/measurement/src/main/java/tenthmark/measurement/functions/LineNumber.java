@@ -23,6 +23,7 @@ abstract class LineNumber implements WorksheetFunction {
             Family.LINES,
             ResultKind.NUMBER,
             description,
+            "When only this number of the line is needed; LAB_LINE gives all of them.",
             LineParameters.ALL,
             LineParameters.METHOD,
             LineParameters.SOURCE,

@@ -36,6 +36,7 @@ class CatalogueTest {
   @MethodSource("declarations")
   void descriptionsAreSentences(Declaration declaration) {
     assertThat(declaration.description()).matches(SENTENCE);
+    assertThat(declaration.use()).endsWith(".").hasSizeGreaterThan(20);
     assertThat(declaration.formula()).isNotBlank();
     assertThat(declaration.source()).isNotBlank();
     assertThat(declaration.parameters())

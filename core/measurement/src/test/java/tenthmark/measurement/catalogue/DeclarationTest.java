@@ -87,6 +87,7 @@ class DeclarationTest {
         Family.RECORDING,
         ResultKind.NUMBER,
         "Gives a number.",
+        "When a number is needed.",
         List.of(parameters),
         "width",
         "common practice, no source",

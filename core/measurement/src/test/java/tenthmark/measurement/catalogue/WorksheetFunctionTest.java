@@ -120,6 +120,7 @@ class WorksheetFunctionTest {
             Family.RECORDING,
             kind,
             "Gives a number.",
+            "When a number is needed.",
             List.of(parameters),
             "width",
             "common practice, no source",
