@@ -20,10 +20,13 @@ class ArchitectureTest {
           .resideInAnyPackage("com.sun.star..", "tenthmark.addin..");
 
   @ArchTest
-  static final ArchRule onlyTheReaderAndTheEvaluatorKnowPoi =
+  static final ArchRule onlyReadingEvaluatingAndCopyingKnowPoi =
       noClasses()
           .that()
-          .resideOutsideOfPackages("tenthmark.checker.workbook..", "tenthmark.checker.evaluation..")
+          .resideOutsideOfPackages(
+              "tenthmark.checker.workbook..",
+              "tenthmark.checker.evaluation..",
+              "tenthmark.checker.plain..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("org.apache.poi..");

@@ -22,6 +22,7 @@ import picocli.CommandLine.Command;
       CheckCommand.class,
       RulesCommand.class,
       ExplainCommand.class,
+      PlainCommand.class,
       ProfileCommand.class
     },
     versionProvider = Version.class,

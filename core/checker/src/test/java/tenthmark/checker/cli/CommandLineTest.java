@@ -233,6 +233,57 @@ class CommandLineTest {
   }
 
   @Nested
+  class Plain {
+
+    private Path table() {
+      return Grid.sheet("Records").row("=LAB_READING(1)").xlsx(folder.resolve("ada.xlsx"));
+    }
+
+    @Test
+    void writesBesideTheOriginalOrWhereItIsTold() {
+      Path file = table();
+
+      assertThat(run("plain", file)).isZero();
+      assertThat(run("plain", file, "--out", folder.resolve("copy.xlsx"))).isZero();
+
+      assertThat(out.toString().lines())
+          .containsExactly(
+              folder.resolve("ada-plain.xlsx") + ": formulas that became values: 1",
+              folder.resolve("copy.xlsx") + ": formulas that became values: 1");
+      assertThat(folder.resolve("copy.xlsx")).exists();
+      assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void overwritesNothing() {
+      Path file = table();
+
+      assertThat(run("plain", file, "--out", file)).isEqualTo(2);
+
+      assertThat(err.toString().strip())
+          .isEqualTo(file + ": exists already and is not overwritten");
+      assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void namesCellsThatCannotBeCalculated() {
+      Path file =
+          Grid.sheet("Records").row("=LAB_READING(NOVEL(1))").xlsx(folder.resolve("ada.xlsx"));
+
+      assertThat(run("plain", file)).isEqualTo(1);
+
+      assertThat(err.toString()).startsWith("Records.A1: cannot be calculated here");
+    }
+
+    @Test
+    void refusesWhatIsNoWorkbook() {
+      assertThat(run("plain", folder.resolve("none.ods"))).isEqualTo(2);
+      assertThat(err.toString().strip())
+          .isEqualTo(folder.resolve("none.ods") + ": no such file or folder");
+    }
+  }
+
+  @Nested
   class Json {
 
     @Test
