@@ -30,12 +30,15 @@ final class FunctionRows {
   private final Workbook workbook;
   private final Evaluation evaluation;
   private final Sheet sheet;
+  private final Lines lines;
   private final HeadingWords words;
 
-  FunctionRows(Workbook workbook, Evaluation evaluation, Sheet sheet, HeadingWords words) {
+  FunctionRows(
+      Workbook workbook, Evaluation evaluation, Sheet sheet, Lines lines, HeadingWords words) {
     this.workbook = workbook;
     this.evaluation = evaluation;
     this.sheet = sheet;
+    this.lines = lines;
     this.words = words;
   }
 
@@ -58,7 +61,7 @@ final class FunctionRows {
     int left = places.values().stream().mapToInt(CellAddress::column).min().orElse(0);
     int right = places.values().stream().mapToInt(CellAddress::column).max().orElse(0);
     Optional<Rationale> rationale =
-        new RationaleRows(evaluation, sheet, words, left, right).at(row + 1);
+        new RationaleRows(evaluation, lines, words, left, right).at(row + 1);
     return Optional.of(
         new MeasurementRecord(
             workbook, evaluation, places, Map.of(), List.copyOf(sheet.row(row)), rationale));

@@ -12,16 +12,15 @@ import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
-import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 
-/** The records under a row of headings. */
+/** The records under a row of headings, or beside a column of them. */
 final class HeadedTable {
 
-  /** So many blank rows end a table that no name delimits. */
+  /** So many blank lines end a table that no name delimits. */
   private static final int GAP = 2;
 
   private static final Pattern SUMMARY =
@@ -29,98 +28,96 @@ final class HeadedTable {
 
   private final Workbook workbook;
   private final Evaluation evaluation;
-  private final Sheet sheet;
+  private final Lines lines;
   private final HeadingWords words;
   private final Headings headings;
   private final Optional<CellRange> extent;
   private final RationaleRows rationales;
-  private final Set<Integer> rowsTaken = new HashSet<>();
+  private final Set<Integer> linesTaken = new HashSet<>();
 
   HeadedTable(
       Workbook workbook,
       Evaluation evaluation,
-      Sheet sheet,
+      Lines lines,
       HeadingWords words,
       Headings headings,
       Optional<CellRange> extent) {
     this.workbook = workbook;
     this.evaluation = evaluation;
-    this.sheet = sheet;
+    this.lines = lines;
     this.words = words;
     this.headings = headings;
     this.extent = extent;
     this.rationales =
-        new RationaleRows(evaluation, sheet, words, headings.left(), headings.right());
+        new RationaleRows(evaluation, lines, words, headings.left(), headings.right());
   }
 
-  /** The rows that belong to the table, once it is read. */
-  Set<Integer> rowsTaken() {
-    return rowsTaken;
+  /** The lines that belong to the table, once it is read. */
+  Set<Integer> linesTaken() {
+    return linesTaken;
   }
 
   RecordTable read() {
     List<MeasurementRecord> records = new ArrayList<>();
-    int last = extent.map(CellRange::bottom).orElse(sheet.lastRow());
+    int last = extent.map(CellRange::bottom).orElse(lines.last());
     int blank = 0;
-    for (int row = headings.row() + 1; row <= last; row++) {
-      if (endsBefore(row, blank)) {
+    for (int line = headings.line() + 1; line <= last; line++) {
+      if (endsBefore(line, blank)) {
         break;
       }
-      rowsTaken.add(row);
-      blank = cells(row).isEmpty() ? blank + 1 : 0;
-      if (isRecord(row)) {
-        records.add(record(row));
+      linesTaken.add(line);
+      blank = cells(line).isEmpty() ? blank + 1 : 0;
+      if (isRecord(line)) {
+        records.add(record(line));
       }
     }
     return new RecordTable(records);
   }
 
-  private boolean endsBefore(int row, int blankRows) {
-    if (!overlapping(row).isEmpty()) {
+  private boolean endsBefore(int line, int blankLines) {
+    if (!overlapping(line).isEmpty()) {
       return true;
     }
-    if (extent.isPresent() || blankRows == 0) {
+    if (extent.isPresent() || blankLines == 0) {
       return false;
     }
-    boolean blank = cells(row).isEmpty();
-    return blank ? blankRows + 1 >= GAP : blankRows >= GAP || !isPlainlyRecord(row);
+    boolean blank = cells(line).isEmpty();
+    return blank ? blankLines + 1 >= GAP : blankLines >= GAP || !isPlainlyRecord(line);
   }
 
-  private List<Headings> overlapping(int row) {
-    return Headings.in(sheet, row, words).stream()
+  private List<Headings> overlapping(int line) {
+    return Headings.in(lines, line, words).stream()
         .filter(other -> other.left() <= headings.right() && other.right() >= headings.left())
         .toList();
   }
 
-  private List<Cell> cells(int row) {
-    return sheet
-        .cells(new CellRange(sheet.name(), headings.left(), row, headings.right(), row))
-        .toList();
+  private List<Cell> cells(int line) {
+    return lines.cells(line, headings.left(), headings.right());
   }
 
-  /** After a blank row a value alone does not continue the table: it may be a calculation. */
-  private boolean isPlainlyRecord(int row) {
-    return isRecord(row)
-        && (holds(Field.UNIT, row)
-            || holds(Field.UNCERTAINTY, row)
-            || Field.CONTRIBUTIONS.stream().anyMatch(field -> holds(field, row)));
+  /** After a blank line a value alone does not continue the table: it may be a calculation. */
+  private boolean isPlainlyRecord(int line) {
+    return isRecord(line)
+        && (holds(Field.UNIT, line)
+            || holds(Field.UNCERTAINTY, line)
+            || Field.CONTRIBUTIONS.stream().anyMatch(field -> holds(field, line)));
   }
 
-  private boolean isRecord(int row) {
-    if (isSummary(row) || rationales.isAt(row) || isPartOfMatrix(row)) {
+  private boolean isRecord(int line) {
+    if (isSummary(line) || rationales.isAt(line) || isPartOfMatrix(line)) {
       return false;
     }
-    MeasurementRecord record = bare(row);
+    MeasurementRecord record = bare(line);
     return record.number(Field.VALUE).isPresent()
-        || isUnknown(row)
-        || holds(Field.QUANTITY, row)
+        || isUnknown(line)
+        || holds(Field.QUANTITY, line)
             && (isTypedNumber(record, Field.UNCERTAINTY)
                 || Field.CONTRIBUTIONS.stream().anyMatch(field -> isTypedNumber(record, field)));
   }
 
   /** A matrix over several columns is what one function says, not what a student wrote down. */
-  private boolean isPartOfMatrix(int row) {
-    return address(Field.VALUE, row)
+  private boolean isPartOfMatrix(int line) {
+    return address(Field.VALUE, line)
         .flatMap(workbook::at)
         .map(Cell::content)
         .filter(
@@ -131,8 +128,8 @@ final class HeadedTable {
   }
 
   /** A value that is there but in error or not checkable. */
-  private boolean isUnknown(int row) {
-    return address(Field.VALUE, row)
+  private boolean isUnknown(int line) {
+    return address(Field.VALUE, line)
         .map(evaluation::at)
         .filter(
             outcome ->
@@ -147,49 +144,47 @@ final class HeadedTable {
         && record.number(field).filter(number -> number != 0).isPresent();
   }
 
-  private boolean holds(Field field, int row) {
-    return bare(row).cell(field).isPresent();
+  private boolean holds(Field field, int line) {
+    return bare(line).cell(field).isPresent();
   }
 
-  private boolean isSummary(int row) {
-    return cells(row).stream()
+  private boolean isSummary(int line) {
+    return cells(line).stream()
         .findFirst()
         .flatMap(rationales::text)
         .filter(text -> SUMMARY.matcher(text).matches())
         .isPresent();
   }
 
-  private MeasurementRecord record(int row) {
-    return record(row, rationale(row));
+  private MeasurementRecord record(int line) {
+    return record(line, rationale(line));
   }
 
-  private MeasurementRecord bare(int row) {
-    return record(row, Optional.empty());
+  private MeasurementRecord bare(int line) {
+    return record(line, Optional.empty());
   }
 
-  private MeasurementRecord record(int row, Optional<Rationale> rationale) {
+  private MeasurementRecord record(int line, Optional<Rationale> rationale) {
     Map<Field, CellAddress> places = new EnumMap<>(Field.class);
-    headings
-        .columns()
-        .forEach((field, column) -> places.put(field, new CellAddress(sheet.name(), column, row)));
+    headings.places().forEach((field, place) -> places.put(field, lines.address(line, place)));
     return new MeasurementRecord(
-        workbook, evaluation, places, headings.units(), cells(row), rationale);
+        workbook, evaluation, places, headings.units(), cells(line), rationale);
   }
 
-  private Optional<CellAddress> address(Field field, int row) {
-    return Optional.ofNullable(headings.columns().get(field))
-        .map(column -> new CellAddress(sheet.name(), column, row));
+  private Optional<CellAddress> address(Field field, int line) {
+    return Optional.ofNullable(headings.places().get(field))
+        .map(place -> lines.address(line, place));
   }
 
-  /** Its own column's text, else the row under the record. */
-  private Optional<Rationale> rationale(int row) {
+  /** Its own column's text, else the line after the record. */
+  private Optional<Rationale> rationale(int line) {
     Optional<Rationale> own =
-        address(Field.RATIONALE, row)
+        address(Field.RATIONALE, line)
             .map(
                 place ->
                     new Rationale(place, workbook.at(place).flatMap(rationales::text).orElse("")));
     return own.filter(rationale -> !rationale.text().isEmpty())
-        .or(() -> rationales.at(row + 1))
+        .or(() -> rationales.at(line + 1))
         .or(() -> own);
   }
 }

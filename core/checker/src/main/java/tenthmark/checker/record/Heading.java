@@ -3,6 +3,7 @@ package tenthmark.checker.record;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenthmark.checker.unit.UnitReader;
 
 /**
  * A column heading: what it names, and the unit that it states, as in {@code Value (mm)}, {@code
@@ -15,6 +16,8 @@ record Heading(Field field, String unit, String words) {
 
   /** Heads columns of other tables as well. */
   private static final String COMMON_WORD = "total";
+
+  private static final String PLAIN_NAME = "name";
 
   private static final Pattern PARTS =
       Pattern.compile(
@@ -32,6 +35,25 @@ record Heading(Field field, String unit, String words) {
     }
     String written = HeadingWords.uniform(parts.group("words"));
     return words.named(written).map(field -> new Heading(field, unit(parts), written));
+  }
+
+  /** What a heading below the group's says within the group. */
+  Heading within(Optional<Heading> group) {
+    return group.isEmpty()
+        ? this
+        : new Heading(
+            field, unit.isEmpty() ? group.get().unit : unit, group.get().words + " " + words);
+  }
+
+  /** A unit alone, as in the line below the headings, with or without brackets. */
+  static Optional<String> unitAlone(String text) {
+    String bare = text.strip().replaceFirst("^[(\\[](.*)[)\\]]$", "$1").strip();
+    return UnitReader.STANDARD.read(bare).known().map(known -> bare);
+  }
+
+  /** Whether it names something measured; a plain name heads lists of constants as well. */
+  boolean isOfQuantity() {
+    return field == Field.QUANTITY && !words.equals(PLAIN_NAME);
   }
 
   /** Whether it tells a table of measurements from other lists with values. */

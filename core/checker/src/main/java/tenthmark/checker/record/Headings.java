@@ -1,6 +1,7 @@
 package tenthmark.checker.record;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -9,71 +10,149 @@ import java.util.Optional;
 import java.util.TreeMap;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
-import tenthmark.checker.workbook.Sheet;
+import tenthmark.measurement.formula.CellRange;
 
 /**
  * The headings of one table.
  *
- * @param row the row that they stand in
- * @param columns the column of each field
+ * @param line the line that they stand in
+ * @param places the place of each field in a line
  * @param units the unit that a heading states, where it states one
+ * @param telling whether they tell measurements from other quantities with value and unit
  */
-record Headings(int row, Map<Field, Integer> columns, Map<Field, String> units) {
+record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, boolean telling) {
 
-  /** The tables whose headings stand in a row; a field named again begins another table. */
-  static List<Headings> in(Sheet sheet, int row, HeadingWords words) {
+  /** Words in a column are headings only if they are this many. */
+  private static final int FEWEST_IN_A_COLUMN = 3;
+
+  /** The tables whose headings stand in a line; a field named again begins another table. */
+  static List<Headings> in(Lines lines, int line, HeadingWords words) {
     List<Headings> all = new ArrayList<>();
-    Map<Integer, Heading> current = new TreeMap<>();
-    for (Cell cell : sheet.row(row)) {
-      Optional<Heading> heading = heading(cell, words);
-      if (heading.isPresent()) {
-        if (holds(current, heading.get().field()) && isComplete(current)) {
-          all.add(of(row, current));
-          current.clear();
-        }
-        if (!holds(current, heading.get().field())) {
-          current.put(cell.address().column(), heading.get());
-        }
-      }
-    }
-    if (isComplete(current)) {
-      all.add(of(row, current));
+    if (lines.areColumns()) {
+      lines.runs(line).forEach(run -> add(run, lines, line, words, all));
+      all.removeIf(headings -> headings.places().size() < FEWEST_IN_A_COLUMN);
+    } else {
+      add(lines.cells(line), lines, line, words, all);
     }
     return all;
   }
 
-  private static Headings of(int row, Map<Integer, Heading> headings) {
-    Map<Field, Integer> columns = new EnumMap<>(Field.class);
+  private static void add(
+      List<Cell> cells, Lines lines, int line, HeadingWords words, List<Headings> all) {
+    Map<Integer, Heading> current = new TreeMap<>();
+    for (Cell cell : cells) {
+      named(cell, lines, line, words)
+          .forEach(
+              (place, heading) -> {
+                if (holds(current, heading.field()) && isComplete(current.values())) {
+                  all.add(of(lines, line, current));
+                  current.clear();
+                }
+                if (!holds(current, heading.field())) {
+                  current.put(place, heading);
+                }
+              });
+    }
+    if (isComplete(current.values())) {
+      all.add(of(lines, line, current));
+    }
+  }
+
+  /** The heading in a cell by its place; under a merged one, those of the line below. */
+  private static Map<Integer, Heading> named(Cell cell, Lines lines, int line, HeadingWords words) {
+    Optional<Heading> own = heading(cell, words);
+    Map<Integer, Heading> named = new TreeMap<>();
+    if (text(cell).isPresent()) {
+      lines
+          .group(cell.address())
+          .ifPresent(
+              group ->
+                  below(group, lines, line, words)
+                      .forEach(
+                          (place, heading) -> {
+                            if (belongs(heading, own)) {
+                              named.put(place, heading.within(own));
+                            }
+                          }));
+    }
+    if (named.isEmpty()) {
+      own.ifPresent(heading -> named.put(lines.place(cell.address()), heading));
+    }
+    return named;
+  }
+
+  private static Map<Integer, Heading> below(
+      CellRange group, Lines lines, int line, HeadingWords words) {
+    Map<Integer, Heading> below = new TreeMap<>();
+    for (Cell cell : lines.cells(line + 1, group.left(), group.right())) {
+      heading(cell, words).ifPresent(found -> below.put(lines.place(cell.address()), found));
+    }
+    return below;
+  }
+
+  /** Under an uncertainty stand its parts and their total, not another value. */
+  private static boolean belongs(Heading heading, Optional<Heading> group) {
+    return group.filter(over -> over.field() == Field.UNCERTAINTY).isEmpty()
+        || heading.field() == Field.UNCERTAINTY
+        || Field.CONTRIBUTIONS.contains(heading.field());
+  }
+
+  private static Headings of(Lines lines, int line, Map<Integer, Heading> headings) {
+    Map<Field, Integer> places = new EnumMap<>(Field.class);
     Map<Field, String> units = new EnumMap<>(Field.class);
     headings.forEach(
-        (column, heading) -> {
-          columns.put(heading.field(), column);
+        (place, heading) -> {
+          places.put(heading.field(), place);
           if (!heading.unit().isEmpty()) {
             units.put(heading.field(), heading.unit());
           }
         });
-    return new Headings(row, columns, units);
+    unitsBelow(lines, line, places).forEach(units::putIfAbsent);
+    return new Headings(
+        line, places, units, headings.values().stream().anyMatch(Heading::isTelling));
+  }
+
+  /** The units in the line below the headings, if it holds nothing but texts. */
+  private static Map<Field, String> unitsBelow(Lines lines, int line, Map<Field, Integer> places) {
+    Map<Field, String> units = new EnumMap<>(Field.class);
+    List<Cell> below =
+        lines.cells(line + 1, Collections.min(places.values()), Collections.max(places.values()));
+    if (below.stream().allMatch(cell -> text(cell).isPresent())) {
+      places.forEach(
+          (field, place) ->
+              lines.cells(line + 1, place, place).stream()
+                  .flatMap(cell -> text(cell).flatMap(Heading::unitAlone).stream())
+                  .forEach(unit -> units.put(field, unit)));
+    }
+    return units;
   }
 
   private static boolean holds(Map<Integer, Heading> headings, Field field) {
     return headings.values().stream().anyMatch(heading -> heading.field() == field);
   }
 
-  private static boolean isComplete(Map<Integer, Heading> headings) {
-    return holds(headings, Field.VALUE) && headings.values().stream().anyMatch(Heading::isTelling);
+  private static boolean isComplete(Collection<Heading> headings) {
+    boolean value = headings.stream().anyMatch(heading -> heading.field() == Field.VALUE);
+    boolean unit = headings.stream().anyMatch(heading -> heading.field() == Field.UNIT);
+    boolean quantity = headings.stream().anyMatch(Heading::isOfQuantity);
+    return value && (headings.stream().anyMatch(Heading::isTelling) || unit && quantity);
   }
 
   private static Optional<Heading> heading(Cell cell, HeadingWords words) {
+    return text(cell).flatMap(text -> Heading.read(text, words));
+  }
+
+  private static Optional<String> text(Cell cell) {
     return cell.content() instanceof Content.Text text
-        ? Heading.read(text.text(), words)
+        ? Optional.of(text.text())
         : Optional.empty();
   }
 
   int left() {
-    return Collections.min(columns.values());
+    return Collections.min(places.values());
   }
 
   int right() {
-    return Collections.max(columns.values());
+    return Collections.max(places.values());
   }
 }

@@ -6,12 +6,10 @@ import java.util.Optional;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
-import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.catalogue.Value;
-import tenthmark.measurement.formula.CellRange;
 
 /**
- * Rows between two columns that hold a rationale: nothing but text, which begins with the word or
+ * Lines between two places that hold a rationale: nothing but text, which begins with the word or
  * is one text of several words.
  */
 final class RationaleRows {
@@ -19,21 +17,21 @@ final class RationaleRows {
   private static final int WORDS = 4;
 
   private final Evaluation evaluation;
-  private final Sheet sheet;
+  private final Lines lines;
   private final HeadingWords words;
   private final int left;
   private final int right;
 
-  RationaleRows(Evaluation evaluation, Sheet sheet, HeadingWords words, int left, int right) {
+  RationaleRows(Evaluation evaluation, Lines lines, HeadingWords words, int left, int right) {
     this.evaluation = evaluation;
-    this.sheet = sheet;
+    this.lines = lines;
     this.words = words;
     this.left = left;
     this.right = right;
   }
 
-  boolean isAt(int row) {
-    List<Cell> cells = cells(row);
+  boolean isAt(int line) {
+    List<Cell> cells = cells(line);
     if (cells.isEmpty() || cells.stream().anyMatch(cell -> text(cell).isEmpty())) {
       return false;
     }
@@ -42,11 +40,11 @@ final class RationaleRows {
   }
 
   /** The rationale in a row, without the word that labels it. */
-  Optional<Rationale> at(int row) {
-    if (!isAt(row)) {
+  Optional<Rationale> at(int line) {
+    if (!isAt(line)) {
       return Optional.empty();
     }
-    List<Cell> cells = cells(row);
+    List<Cell> cells = cells(line);
     List<String> texts = new ArrayList<>(cells.stream().flatMap(c -> text(c).stream()).toList());
     if (isLabelled(texts.get(0))) {
       texts.set(0, texts.get(0).replaceFirst("^\\p{L}+[\\s:.,-]*", ""));
@@ -69,11 +67,8 @@ final class RationaleRows {
   }
 
   /** The cells that are not blank. */
-  private List<Cell> cells(int row) {
-    return sheet
-        .cells(new CellRange(sheet.name(), left, row, right, row))
-        .filter(cell -> !isBlank(cell))
-        .toList();
+  private List<Cell> cells(int line) {
+    return lines.cells(line, left, right).stream().filter(cell -> !isBlank(cell)).toList();
   }
 
   private boolean isBlank(Cell cell) {

@@ -43,7 +43,8 @@ public final class ErrorCell implements Rule {
   @Override
   public List<Finding> check(Inspection inspection) {
     Evaluation evaluation = inspection.evaluation();
-    return inspection.workbook().sheets().stream()
+    return inspection
+        .sheets()
         .flatMap(Sheet::cells)
         .filter(cell -> problem(cell, evaluation).isPresent())
         .filter(cell -> isFirst(cell, evaluation))

@@ -76,10 +76,13 @@ public record Inspection(
         .collect(Collectors.toSet());
   }
 
+  /** The sheets that are checked; hidden ones are left alone, though others may refer to them. */
+  Stream<Sheet> sheets() {
+    return workbook.sheets().stream().filter(sheet -> !sheet.hidden());
+  }
+
   /** All cells with a formula. */
   Stream<Cell> formulas() {
-    return workbook.sheets().stream()
-        .flatMap(Sheet::cells)
-        .filter(cell -> cell.content() instanceof Content.Formula);
+    return sheets().flatMap(Sheet::cells).filter(cell -> cell.content() instanceof Content.Formula);
   }
 }

@@ -45,7 +45,8 @@ public final class TypedOver implements Rule {
       COMPUTED.forEach(field -> findings.addAll(inColumn(table, field)));
       table.records().forEach(measurement -> inTables.addAll(places(measurement)));
     }
-    inspection.workbook().sheets().stream()
+    inspection
+        .sheets()
         .flatMap(sheet -> sheet.cells().filter(cell -> isHole(sheet, cell, inspection)))
         .filter(cell -> !inTables.contains(cell.address()))
         .forEach(cell -> findings.add(finding(cell, "the formula of the cells on both sides")));

@@ -289,6 +289,17 @@ class ContributionsTest {
     }
 
     @Test
+    void isNotSaidOfATimeCopiedFromAnotherRecord() {
+      Grid grid =
+          timed("Wheel turns, stopwatch", "s", 1, 0.2)
+              .andSheet("Wheel")
+              .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+              .row("Turns, stopwatch", "=Records!B2", "s", "=Records!F2", REASON);
+
+      assertThat(Findings.in(grid)).isEmpty();
+    }
+
+    @Test
     void isNotSaidBesideLabHandtimed() {
       assertThat(Findings.in(timed("Wheel, stopwatch", "s", null, "=LAB_HANDTIMED(1)"))).isEmpty();
     }

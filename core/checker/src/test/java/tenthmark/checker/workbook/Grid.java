@@ -13,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
+import tenthmark.measurement.formula.CellRange;
 
 /**
  * A workbook as tests write it down: sheets of rows of numbers, texts and nulls for blank cells; a
@@ -23,7 +24,11 @@ public final class Grid {
   /** A formula together with the value that a program stored with it. */
   public record Stored(String formula, Object value) {}
 
-  private record Page(String name, List<List<Object>> rows) {}
+  /** A cell of a formula that fills an area. */
+  public record Matrix(String formula, CellRange area) {}
+
+  private record Page(
+      String name, List<List<Object>> rows, List<CellRange> merged, boolean hidden) {}
 
   private final List<Page> pages = new ArrayList<>();
   private final List<DefinedName> names = new ArrayList<>();
@@ -33,7 +38,23 @@ public final class Grid {
   }
 
   public Grid andSheet(String name) {
-    pages.add(new Page(name, new ArrayList<>()));
+    return andPage(name, false);
+  }
+
+  /** A sheet that is hidden. */
+  public Grid andHiddenSheet(String name) {
+    return andPage(name, true);
+  }
+
+  private Grid andPage(String name, boolean hidden) {
+    pages.add(new Page(name, new ArrayList<>(), new ArrayList<>(), hidden));
+    return this;
+  }
+
+  /** Merges cells of the last sheet, counted from 0. */
+  public Grid merge(int left, int top, int right, int bottom) {
+    Page page = pages.get(pages.size() - 1);
+    page.merged().add(new CellRange(page.name(), left, top, right, bottom));
     return this;
   }
 
@@ -62,12 +83,24 @@ public final class Grid {
         }
       }
     }
+    page.merged().forEach(sheet::merge);
+    if (page.hidden()) {
+      sheet.hide();
+    }
     return sheet.build();
   }
 
   private static Content content(Object cell) {
     if (cell instanceof Stored stored) {
       return formula(stored.formula(), Optional.of(content(stored.value())));
+    }
+    if (cell instanceof Matrix matrix) {
+      String written = matrix.formula().substring(1);
+      return new Content.Formula(
+          written,
+          FormulaText.withDisplayNames(written),
+          Optional.empty(),
+          Optional.of(matrix.area()));
     }
     if (cell instanceof Number number) {
       return new Content.Number(number.doubleValue());
