@@ -27,7 +27,7 @@ interface ApparatusRule extends Rule {
       return List.of();
     }
     Map<MeasurementRecord, String> listed = new HashMap<>();
-    for (ExpectedRecord expected : Expectations.of(inspection).records()) {
+    for (ExpectedRecord expected : inspection.expectations().records()) {
       expected.quantity().apparatus().ifPresent(name -> listed.put(expected.measurement(), name));
     }
     Set<CellAddress> values = inspection.recordValues();

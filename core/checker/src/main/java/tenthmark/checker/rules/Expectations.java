@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import tenthmark.checker.course.Course;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -15,14 +16,19 @@ import tenthmark.checker.record.MeasurementRecord;
  * @param records the records found
  * @param missing the quantities without any
  */
-record Expectations(List<ExpectedRecord> records, List<ExpectedQuantity> missing) {
+public record Expectations(List<ExpectedRecord> records, List<ExpectedQuantity> missing) {
 
-  static Expectations of(Inspection inspection) {
-    List<MeasurementRecord> all = inspection.records();
+  /** Copies the lists. */
+  public Expectations {
+    records = List.copyOf(records);
+    missing = List.copyOf(missing);
+  }
+
+  static Expectations of(Course course, List<MeasurementRecord> all) {
     List<ExpectedRecord> found = new ArrayList<>();
     List<ExpectedQuantity> unnamed = new ArrayList<>();
     Set<MeasurementRecord> taken = new HashSet<>();
-    for (ExpectedQuantity quantity : inspection.course().quantities()) {
+    for (ExpectedQuantity quantity : course.quantities()) {
       List<MeasurementRecord> named = all.stream().filter(r -> isNamed(r, quantity)).toList();
       named.forEach(measurement -> found.add(new ExpectedRecord(quantity, measurement)));
       taken.addAll(named);

@@ -4,4 +4,4 @@ import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.record.MeasurementRecord;
 
 /** A record of a quantity that the course expects. */
-record ExpectedRecord(ExpectedQuantity quantity, MeasurementRecord measurement) {}
+public record ExpectedRecord(ExpectedQuantity quantity, MeasurementRecord measurement) {}

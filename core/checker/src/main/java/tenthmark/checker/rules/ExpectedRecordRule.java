@@ -11,7 +11,7 @@ interface ExpectedRecordRule extends Rule {
 
   @Override
   default List<Finding> check(Inspection inspection) {
-    return Expectations.of(inspection).records().stream()
+    return inspection.expectations().records().stream()
         .flatMap(expected -> check(expected, inspection).stream())
         .toList();
   }

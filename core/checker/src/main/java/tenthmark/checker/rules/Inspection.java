@@ -28,13 +28,15 @@ import tenthmark.measurement.recording.Convention;
  * @param tables its measurement records
  * @param derivations how the uncertainties of calculated values follow from the records
  * @param course what the course expects
+ * @param expectations that, set against the records
  */
 public record Inspection(
     Workbook workbook,
     Evaluation evaluation,
     List<RecordTable> tables,
     List<Derivation> derivations,
-    Course course) {
+    Course course,
+    Expectations expectations) {
 
   /** Recalculates a workbook and finds its records. */
   public static Inspection of(Workbook workbook, Catalogue catalogue, Course course) {
@@ -45,7 +47,8 @@ public record Inspection(
         evaluation,
         tables,
         Derivations.of(workbook, evaluation, records(tables)),
-        course);
+        course,
+        Expectations.of(course, records(tables)));
   }
 
   /** The convention by which the course writes its measurements down. */

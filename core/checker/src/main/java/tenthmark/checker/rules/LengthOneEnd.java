@@ -3,19 +3,19 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
+import tenthmark.checker.unit.MeasurementUnit;
+import tenthmark.checker.unit.UnitReader;
 import tenthmark.measurement.recording.ScaleReading;
 
 /** A length whose reading uncertainty counts one end only. */
 @AutoService(Rule.class)
 public final class LengthOneEnd implements RecordRule {
 
-  private static final Set<String> UNITS =
-      Set.of("m", "dm", "cm", "mm", "µm", "μm", "um", "nm", "km", "in", "inch", "ft");
+  private static final MeasurementUnit METRE = UnitReader.STANDARD.read("m").known().orElseThrow();
 
   /** Readings of one position although the unit is one of length. */
   private static final Pattern ONE_POSITION =
@@ -72,7 +72,7 @@ public final class LengthOneEnd implements RecordRule {
 
   /** Whether the record is of a length between two ends. */
   static boolean isLength(MeasurementRecord measurement) {
-    return UNITS.contains(measurement.unit())
+    return RecordUnits.of(measurement, Field.VALUE).flatMap(unit -> unit.to(METRE)).isPresent()
         && !ONE_POSITION.matcher(measurement.wording()).find();
   }
 }

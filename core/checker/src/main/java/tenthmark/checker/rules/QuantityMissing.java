@@ -31,7 +31,7 @@ public final class QuantityMissing implements Rule {
         .map(sheet -> new CellAddress(sheet.name(), 0, 0))
         .flatMap(
             corner ->
-                Expectations.of(inspection).missing().stream()
+                inspection.expectations().missing().stream()
                     .filter(ExpectedQuantity::required)
                     .map(quantity -> finding(corner, quantity)))
         .toList();

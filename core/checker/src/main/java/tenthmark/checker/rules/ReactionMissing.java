@@ -2,20 +2,21 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.unit.Conversion;
+import tenthmark.checker.unit.MeasurementUnit;
+import tenthmark.checker.unit.UnitReader;
 import tenthmark.measurement.recording.HandTiming;
 
 /** A time taken by hand whose uncertainty leaves the reaction time out. */
 @AutoService(Rule.class)
 public final class ReactionMissing implements RecordRule {
 
-  private static final Map<String, Double> SECONDS =
-      Map.of("s", 1.0, "sec", 1.0, "ms", 1e-3, "min", 60.0, "h", 3600.0);
+  private static final MeasurementUnit SECOND = UnitReader.STANDARD.read("s").known().orElseThrow();
 
   private static final Pattern BY_HAND =
       Pattern.compile(
@@ -40,8 +41,8 @@ public final class ReactionMissing implements RecordRule {
 
   @Override
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
-    Double unit = SECONDS.get(measurement.unit());
-    if (unit == null
+    Optional<Conversion> fromSeconds = RecordUnits.of(measurement, Field.VALUE).flatMap(SECOND::to);
+    if (fromSeconds.isEmpty()
         || !isByHand(measurement)
         || includesReaction(measurement)
         || measurement.isCalculatedFrom(inspection.recordValues())) {
@@ -54,7 +55,7 @@ public final class ReactionMissing implements RecordRule {
             .number(Field.REACTION)
             .filter(seconds -> seconds > 0)
             .orElse(inspection.convention().reactionSeconds());
-    double expected = new HandTiming(cycles, reaction).uncertainty() / unit;
+    double expected = fromSeconds.get().difference(new HandTiming(cycles, reaction).uncertainty());
     double timing = measurement.number(Field.TIMING).orElse(0.0);
     boolean tooSmall =
         timing < expected

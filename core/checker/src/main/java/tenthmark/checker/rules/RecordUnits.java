@@ -19,6 +19,17 @@ final class RecordUnits {
     return own.isEmpty() ? measurement.unit() : own;
   }
 
+  /** Whether two texts are one unit, in whatever spelling. */
+  static boolean same(String one, String other) {
+    Optional<MeasurementUnit> second = UnitReader.STANDARD.read(other).known();
+    return one.equals(other)
+        || UnitReader.STANDARD
+            .read(one)
+            .known()
+            .filter(first -> second.filter(first::isSameAs).isPresent())
+            .isPresent();
+  }
+
   /** The unit of a part; empty if it is missing or unknown. */
   static Optional<MeasurementUnit> of(MeasurementRecord measurement, Field field) {
     return UnitReader.STANDARD.read(text(measurement, field)).known();

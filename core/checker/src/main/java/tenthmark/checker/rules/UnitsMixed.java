@@ -37,7 +37,7 @@ public final class UnitsMixed implements RecordRule {
     Field other =
         Field.CONTRIBUTIONS.stream()
             .filter(field -> !measurement.unit(field).isEmpty())
-            .filter(field -> !measurement.unit(field).equals(own))
+            .filter(field -> !RecordUnits.same(measurement.unit(field), own))
             .findFirst()
             .orElse(Field.UNCERTAINTY);
     return Optional.of(
@@ -47,7 +47,10 @@ public final class UnitsMixed implements RecordRule {
             own.isEmpty() ? "one unit" : "every contribution in " + own));
   }
 
-  /** The units that the value and the contributions with a size of their own are written in. */
+  /**
+   * The units that the value and the contributions with a size of their own are written in; of
+   * several spellings of one unit the first.
+   */
   static Set<String> units(MeasurementRecord measurement) {
     Set<String> units = new TreeSet<>();
     Stream.concat(
@@ -56,6 +59,7 @@ public final class UnitsMixed implements RecordRule {
                 .filter(field -> measurement.number(field).filter(size -> size != 0).isPresent())
                 .map(measurement::unit))
         .filter(unit -> !unit.isEmpty())
+        .filter(unit -> units.stream().noneMatch(other -> RecordUnits.same(unit, other)))
         .forEach(units::add);
     return units;
   }

@@ -338,6 +338,17 @@ class ContributionsTest {
           .containsExactly("D2 units-mixed");
     }
 
+    @ParameterizedTest
+    @CsvSource({"µm, um", "mm, millimetres", "°C, degC", "N·m, Nm"})
+    void isNotSaidOfSpellingsOfOneUnit(String one, String other) {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Records")
+                      .row("Quantity", "Value", "Unit", "Reading", "Total", "Rationale")
+                      .row("Play", 172.5, one, "2 " + other, 2, REASON)))
+          .isEmpty();
+    }
+
     @Test
     void isNotSaidOfOneUnitOrOfBareNumbers() {
       assertThat(
