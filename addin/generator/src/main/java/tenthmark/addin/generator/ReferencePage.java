@@ -36,7 +36,9 @@ final class ReferencePage {
         </head>
         <body>
         <h1>Tenthmark function reference</h1>
-        <p>A teaching aid: not for calibration, safety or legal decisions.</p>
+        <p>A teaching aid: not for calibration, safety or legal decisions. Brake and pressure work \
+        follows the maker's and the lab's safety rules; local codes and licensed practice come \
+        first.</p>
         <p>Parameters in brackets may be left out. Between arguments stands the sign that your \
         language setting asks for, mostly a semicolon or a comma.</p>
         <ul>
