@@ -164,6 +164,7 @@ public final class EarlierResults implements AutoCloseable {
 
   /** Writes all lines anew, in the order of the workbooks, and stays ready for further ones. */
   private void write() throws IOException {
+    Files.createDirectories(file.toAbsolutePath().getParent());
     Path whole = file.resolveSibling(file.getFileName() + ".part");
     List<String> content = new ArrayList<>(List.of(lines.write(heading)));
     results.values().forEach(result -> content.add(lines.write(result)));

@@ -39,11 +39,13 @@ import tenthmark.checker.workbook.Limits;
     },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:no errors or warnings (notes do not count)",
-      "1:errors or warnings were found",
-      "2:a file could not be checked (the others were), or the command line is wrong"
+    exitCodeList = {ExitStatus.CLEAN, ExitStatus.FOUND, ExitStatus.FAILED},
+    footer = {
+      "  tenthmark-checker check ada.ods",
+      "  tenthmark-checker check --profile course.yaml --out feedback handed-in",
+      "  tenthmark-checker check --changed-only --out feedback handed-in",
+      "  tenthmark-checker check --quiet --time-limit 5 --threads 1 handed-in",
+      "  tenthmark-checker check --format json handed-in"
     })
 final class CheckCommand implements Callable<Integer> {
 
@@ -92,28 +94,37 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--state",
       paramLabel = "FILE",
-      description = "Keeps the results in this file for a later --changed-only.")
+      description =
+          "Keeps the results in this file for a later --changed-only; with --out a file in DIR by"
+              + " default.")
   private Path state;
 
   @Option(
       names = "--changed-only",
       description =
-          "Takes over the results in the --state file for workbooks whose content is the same, and"
-              + " checks the others. All are checked if the version or the profile is another.")
+          "Takes over the results that were kept of workbooks whose content is the same, and checks"
+              + " the others; so a batch that was stopped goes on where it stood. All are checked if"
+              + " the version or the profile is another.")
   private boolean changedOnly;
 
   @Override
   public Integer call() throws IOException {
     requirePositive("--threads", threads);
     requirePositive("--time-limit", timeLimit);
-    if (changedOnly && state == null) {
-      throw new ParameterException(spec.commandLine(), "--changed-only needs --state FILE");
+    if (changedOnly && results().isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "--changed-only needs --out DIR or --state FILE");
     }
     Optional<Profile> course =
         profile == null
             ? Optional.of(Profile.NONE)
             : ProfileFile.read(profile, spec.commandLine().getErr());
     return course.isEmpty() ? Main.FAILED : check(course.get());
+  }
+
+  /** Where results are kept, if they are. */
+  private Optional<Path> results() {
+    return Optional.ofNullable(state).or(out::results);
   }
 
   private void requirePositive(String option, int number) {
@@ -127,11 +138,17 @@ final class CheckCommand implements Callable<Integer> {
     Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(timeLimit));
     FileChecker checker = FileChecker.load(course, limits);
     List<WorkbookPaths.Entry> entries = out.begin(WorkbookPaths.under(paths), checker);
-    if (state == null) {
-      return check(entries, checker::check, report -> {});
-    }
+    Optional<Path> results = results();
+    return results.isPresent()
+        ? check(entries, checker, results.get())
+        : check(entries, checker::check, report -> {});
+  }
+
+  private int check(List<WorkbookPaths.Entry> entries, FileChecker checker, Path results)
+      throws IOException {
     Basis basis = Basis.of(new Version().getVersion()[0], Optional.ofNullable(profile));
-    try (EarlierResults earlier = EarlierResults.open(state, basis, checker.rules(), changedOnly)) {
+    try (EarlierResults earlier =
+        EarlierResults.open(results, basis, checker.rules(), changedOnly)) {
       int status = check(entries, file -> earlier.report(file, checker::check), earlier::keep);
       if (changedOnly) {
         spec.commandLine()
@@ -140,7 +157,7 @@ final class CheckCommand implements Callable<Integer> {
       }
       return status;
     } catch (IOException problem) {
-      spec.commandLine().getErr().println("--state " + state + ": " + problem.getMessage());
+      spec.commandLine().getErr().println(results + ": " + problem.getMessage());
       return Main.FAILED;
     }
   }

@@ -21,7 +21,12 @@ import tenthmark.checker.rules.RuleDeclaration;
       "Each finding names its rule; \"rules\" prints all."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class)
+    versionProvider = Version.class,
+    exitCodeList = {
+      "0:the rule is explained",
+      "2:there is no such rule, or the command line is wrong"
+    },
+    footer = "  tenthmark-checker explain total-differs")
 final class ExplainCommand implements Callable<Integer> {
 
   /** The ids, offered by shell completion. */

@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -16,6 +17,8 @@ import picocli.CommandLine.Command;
       "Checks lab workbooks for their measurement records: values, units, uncertainties,",
       "rationales, digits and formulas. Files are only read, never changed.",
       "",
+      "Results go to standard output, messages to standard error.",
+      "",
       "A teaching aid: not for calibration, safety or legal decisions."
     },
     subcommands = {
@@ -23,16 +26,17 @@ import picocli.CommandLine.Command;
       RulesCommand.class,
       ExplainCommand.class,
       PlainCommand.class,
-      ProfileCommand.class
+      ProfileCommand.class,
+      AutoComplete.GenerateCompletion.class
     },
     versionProvider = Version.class,
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND",
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:no errors or warnings (notes do not count)",
-      "1:errors or warnings were found",
-      "2:a file could not be checked (the others were), or the command line is wrong"
+    exitCodeList = {ExitStatus.CLEAN, ExitStatus.FOUND, ExitStatus.FAILED},
+    footer = {
+      "  tenthmark-checker check --profile course.yaml --out feedback handed-in",
+      "  tenthmark-checker explain total-differs",
+      "  tenthmark-checker check --help"
     })
 public final class Main {
 
@@ -48,7 +52,9 @@ public final class Main {
   }
 
   static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-    return new CommandLine(new Main())
+    CommandLine checker = new CommandLine(new Main());
+    HelpSections.apply(checker);
+    return checker
         .setOut(out)
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)

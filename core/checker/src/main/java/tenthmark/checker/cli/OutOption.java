@@ -26,6 +26,11 @@ final class OutOption {
   private final Map<Path, IOException> failures = new ConcurrentHashMap<>();
   private Optional<ReportFolder> reports = Optional.empty();
 
+  /** The file in the folder that keeps the results for later checks. */
+  Optional<Path> results() {
+    return Optional.ofNullable(folder).map(named -> named.resolve("results.jsonl"));
+  }
+
   /** Begins the reports on these workbooks; what already lies in the folder is left out. */
   List<WorkbookPaths.Entry> begin(List<WorkbookPaths.Entry> entries, FileChecker checker) {
     if (folder == null) {

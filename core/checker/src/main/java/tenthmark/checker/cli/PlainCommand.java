@@ -23,11 +23,14 @@ import tenthmark.checker.workbook.UnreadableFileException;
     },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:the copy is written and every value is recalculated",
       "1:the copy is written; standard error names cells whose value could not be recalculated",
       "2:no copy is written, or the command line is wrong"
+    },
+    footer = {
+      "  tenthmark-checker plain lab-table.ods",
+      "  tenthmark-checker plain lab-table.xlsx --out for-everyone.xlsx"
     })
 final class PlainCommand implements Callable<Integer> {
 

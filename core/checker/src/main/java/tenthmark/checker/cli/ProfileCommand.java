@@ -26,6 +26,8 @@ import tenthmark.measurement.catalogue.Catalogue;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     synopsisSubcommandLabel = "COMMAND",
+    exitCodeList = {"0:the profile was written", "2:it was not, or the command line is wrong"},
+    footer = "  tenthmark-checker profile init first-table.ods --out course.yaml",
     subcommands = ProfileCommand.Init.class)
 final class ProfileCommand {
 
@@ -37,10 +39,13 @@ final class ProfileCommand {
       },
       mixinStandardHelpOptions = true,
       versionProvider = Version.class,
-      exitCodeListHeading = "%nExit status:%n",
       exitCodeList = {
         "0:the profile was written",
         "2:the workbook cannot be read, the file exists, or the command line is wrong"
+      },
+      footer = {
+        "  tenthmark-checker profile init first-table.ods",
+        "  tenthmark-checker profile init first-table.ods --out course.yaml"
       })
   static final class Init implements Callable<Integer> {
 

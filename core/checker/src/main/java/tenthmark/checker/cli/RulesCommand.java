@@ -13,7 +13,9 @@ import tenthmark.checker.rules.RuleCatalogue;
     description =
         "Prints every rule: what it looks for, why that matters, how to fix it, an example.",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class)
+    versionProvider = Version.class,
+    exitCodeList = {"0:the rules are printed", "2:the command line is wrong"},
+    footer = "  tenthmark-checker rules")
 final class RulesCommand implements Runnable {
 
   @Spec private CommandSpec spec;

@@ -216,9 +216,20 @@ class CommandLineTest {
     }
 
     @Test
+    void keepsItsResultsBesideTheReports() {
+      Path reports = folder.resolve("reports");
+      Path file = good("ada.xlsx");
+      run("check", "--out", reports, file);
+
+      assertThat(run("check", "--changed-only", "--out", reports, file)).isZero();
+
+      assertThat(err.toString().strip()).isEqualTo("1 unchanged since the last check");
+    }
+
+    @Test
     void needsAStateFile() {
       assertThat(run("check", "--changed-only", folder)).isEqualTo(2);
-      assertThat(err.toString()).startsWith("--changed-only needs --state FILE");
+      assertThat(err.toString()).startsWith("--changed-only needs --out DIR or --state FILE");
     }
 
     @Test

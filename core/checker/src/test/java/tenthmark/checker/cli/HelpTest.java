@@ -1,0 +1,108 @@
+package tenthmark.checker.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+class HelpTest {
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private static CommandLine checker(StringWriter out, StringWriter err) {
+    return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private static Stream<CommandLine> withSubcommands(CommandLine command) {
+    return Stream.concat(
+        Stream.of(command),
+        command.getSubcommands().values().stream().flatMap(HelpTest::withSubcommands));
+  }
+
+  /** Our own commands; the one that generates the completion is the library's. */
+  static Stream<String> commands() {
+    return withSubcommands(checker(new StringWriter(), new StringWriter()))
+        .map(command -> command.getCommandSpec().qualifiedName())
+        .filter(name -> !name.endsWith("generate-completion"));
+  }
+
+  static Stream<String> examples() {
+    return withSubcommands(checker(new StringWriter(), new StringWriter()))
+        .filter(command -> !command.getCommandName().equals("generate-completion"))
+        .flatMap(command -> Arrays.stream(command.getCommandSpec().usageMessage().footer()))
+        .map(String::strip);
+  }
+
+  private static String[] arguments(String line) {
+    return line.replaceFirst("^tenthmark-checker ?", "").strip().split(" ");
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void hasTheSectionsOfAManualPage(String command) {
+    String[] arguments = arguments(command + " --help");
+
+    assertThat(checker(out, err).execute(arguments)).isZero();
+
+    assertThat(out.toString())
+        .contains("Usage:", "Description:", "Options:", "Exit status:", "Examples:", "-h, --help");
+    assertThat(out.toString().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void givesExamplesThatAreRightCommandLines(String example) {
+    assertThat(example).startsWith("tenthmark-checker ");
+    assertThatCode(() -> checker(out, err).parseArgs(arguments(example)))
+        .doesNotThrowAnyException();
+  }
+
+  @Nested
+  class Completion {
+
+    @TempDir Path folder;
+
+    @Test
+    void offersCommandsOptionsAndRules() throws Exception {
+      assertThat(checker(out, err).execute("generate-completion")).isZero();
+      Path script = Files.writeString(folder.resolve("completion"), out.toString());
+
+      assertThat(completed(script, "tenthmark-checker", "")).contains("check", "explain", "plain");
+      assertThat(completed(script, "tenthmark-checker", "check", "--ch"))
+          .containsExactly("--changed-only");
+      assertThat(completed(script, "tenthmark-checker", "explain", "total"))
+          .containsExactly("total-differs");
+    }
+
+    /** What bash offers for the last of the words. */
+    private Set<String> completed(Path script, String... words) throws Exception {
+      String line =
+          "compopt() { :; }; source "
+              + script
+              + "; COMP_WORDS=('"
+              + String.join("' '", words)
+              + "'); COMP_CWORD="
+              + (words.length - 1)
+              + "; _complete_tenthmark-checker; printf '%s\\n' \"${COMPREPLY[@]}\"";
+      Process bash = new ProcessBuilder("bash", "-c", line).redirectErrorStream(true).start();
+      String reply = new String(bash.getInputStream().readAllBytes());
+      assertThat(bash.waitFor()).as(reply).isZero();
+      return new TreeSet<>(reply.lines().toList());
+    }
+  }
+}
