@@ -26,7 +26,8 @@ class ArchitectureTest {
           .resideOutsideOfPackages(
               "tenthmark.checker.workbook..",
               "tenthmark.checker.evaluation..",
-              "tenthmark.checker.plain..")
+              "tenthmark.checker.plain..",
+              "tenthmark.checker.copy..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("org.apache.poi..");

@@ -19,8 +19,8 @@ final class OutOption {
       names = "--out",
       paramLabel = "DIR",
       description =
-          "Writes reports into this folder: for each workbook a page for its student. Workbooks"
-              + " that lie in it are not checked.")
+          "Writes reports into this folder: for each workbook a page for its student and an"
+              + " annotated copy. Workbooks that lie in it are not checked.")
   private Path folder;
 
   private final Map<Path, IOException> failures = new ConcurrentHashMap<>();
@@ -39,7 +39,7 @@ final class OutOption {
     List<WorkbookPaths.Entry> workbooks =
         entries.stream().filter(entry -> !ReportFolder.holds(folder, entry.path())).toList();
     List<Path> files = workbooks.stream().map(WorkbookPaths.Entry::path).toList();
-    reports = Optional.of(new ReportFolder(folder, files, checker.profile(), checker.rules()));
+    reports = Optional.of(new ReportFolder(folder, files, checker));
     return workbooks;
   }
 

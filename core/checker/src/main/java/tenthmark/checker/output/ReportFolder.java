@@ -1,16 +1,19 @@
 package tenthmark.checker.output;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import tenthmark.checker.copy.AnnotatedCopy;
 import tenthmark.checker.page.StudentPage;
-import tenthmark.checker.profile.Profile;
+import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
-import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.workbook.TimeLimit;
+import tenthmark.checker.workbook.UnreadableFileException;
 
 /**
  * The folder that reports are written to: {@code workbooks/} with a folder for each workbook, laid
@@ -23,20 +26,17 @@ public final class ReportFolder {
 
   private final Path folder;
   private final Path root;
-  private final Profile profile;
-  private final RuleCatalogue rules;
+  private final FileChecker checker;
 
   /**
    * @param folder is made if it does not exist
    * @param files all workbooks, by which the layout is found
-   * @param profile by which they are checked
-   * @param rules all rules
+   * @param checker by which they are checked
    */
-  public ReportFolder(Path folder, List<Path> files, Profile profile, RuleCatalogue rules) {
+  public ReportFolder(Path folder, List<Path> files, FileChecker checker) {
     this.folder = folder.toAbsolutePath().normalize();
     this.root = commonFolder(files);
-    this.profile = profile;
-    this.rules = rules;
+    this.checker = checker;
   }
 
   /** Whether a file lies in the folder, so that it is a report and no student's workbook. */
@@ -47,7 +47,21 @@ public final class ReportFolder {
   /** Writes what the student gets about a workbook; may be called from several threads. */
   public void write(FileReport report) throws IOException {
     Path own = own(report.file());
-    write(own.resolve(PAGE), StudentPage.of(report, profile, rules));
+    write(own.resolve(PAGE), StudentPage.of(report, checker.profile(), checker.rules()));
+    if (report.problem().isEmpty()) {
+      write(own.resolve(report.name()), annotated(report));
+    }
+  }
+
+  /** The copy is made within the same limits as the check: a file may cost no more twice. */
+  private byte[] annotated(FileReport report) throws IOException {
+    try {
+      return TimeLimit.within(checker.limits().time(), () -> AnnotatedCopy.of(report));
+    } catch (UnreadableFileException problem) {
+      throw new IOException(problem.getMessage(), problem);
+    } catch (UncheckedIOException problem) {
+      throw problem.getCause();
+    }
   }
 
   /** The folder for a workbook. */
@@ -55,12 +69,16 @@ public final class ReportFolder {
     return folder.resolve(WORKBOOKS).resolve(root.relativize(absolute(file)));
   }
 
-  /** Replaces a file as a whole, so that a reader never sees half of it. */
   private static void write(Path file, String text) throws IOException {
+    write(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Replaces a file as a whole, so that a reader never sees half of it. */
+  private static void write(Path file, byte[] content) throws IOException {
     Files.createDirectories(file.getParent());
     Path unfinished = file.resolveSibling(file.getFileName() + ".part");
     try {
-      Files.writeString(unfinished, text, StandardCharsets.UTF_8);
+      Files.write(unfinished, content);
       Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(unfinished);

@@ -9,9 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.FileChecker;
-import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.Grid;
 
 /** Students and numbers are invented. */
@@ -30,8 +28,7 @@ class ReportFolderTest {
 
   private Path write(Path... files) throws IOException {
     Path out = folder.resolve("out");
-    ReportFolder reports =
-        new ReportFolder(out, List.of(files), Profile.NONE, RuleCatalogue.load());
+    ReportFolder reports = new ReportFolder(out, List.of(files), FileChecker.load());
     for (Path file : files) {
       reports.write(FileChecker.load().check(file));
     }

@@ -1,0 +1,178 @@
+package tenthmark.checker.copy;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.ClientAnchor;
+import org.apache.poi.ss.usermodel.Comment;
+import org.apache.poi.ss.usermodel.CreationHelper;
+import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.RichTextString;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Annotates .xlsx, .xlsm and .xls files through POI. */
+final class OfficeCopy {
+
+  /** In characters, by column of the findings sheet. */
+  private static final int[] WIDTHS = {16, 8, 10, 45, 45, 45, 45};
+
+  private static final int COMMENT_COLUMNS = 5;
+  private static final int COMMENT_ROWS = 8;
+
+  /** The same in every copy, so that equal workbooks give equal bytes. */
+  private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  private final Workbook workbook;
+  private final CreationHelper helper;
+
+  private OfficeCopy(Workbook workbook) {
+    this.workbook = workbook;
+    this.helper = workbook.getCreationHelper();
+  }
+
+  static byte[] xls(Path original, Annotations annotations) throws IOException {
+    return annotated(original, annotations);
+  }
+
+  /** The document properties stay the student's: POI would name itself and the time of day. */
+  static byte[] xlsx(Path original, Annotations annotations) throws IOException {
+    ByteArrayOutputStream copy = new ByteArrayOutputStream();
+    try (ZipFile source = new ZipFile(original.toFile());
+        ZipInputStream parts =
+            new ZipInputStream(new ByteArrayInputStream(annotated(original, annotations)));
+        ZipOutputStream target = new ZipOutputStream(copy)) {
+      for (ZipEntry part = parts.getNextEntry(); part != null; part = parts.getNextEntry()) {
+        ZipEntry own = source.getEntry(part.getName());
+        byte[] content = parts.readAllBytes();
+        if (own != null && part.getName().startsWith("docProps/")) {
+          try (InputStream stream = source.getInputStream(own)) {
+            content = stream.readAllBytes();
+          }
+        }
+        ZipEntry entry = new ZipEntry(part.getName());
+        entry.setTimeLocal(TIME);
+        target.putNextEntry(entry);
+        target.write(content);
+        target.closeEntry();
+      }
+    }
+    return copy.toByteArray();
+  }
+
+  private static byte[] annotated(Path original, Annotations annotations) throws IOException {
+    ByteArrayOutputStream copy = new ByteArrayOutputStream();
+    try (InputStream stream = Files.newInputStream(original);
+        Workbook workbook = WorkbookFactory.create(stream)) {
+      new OfficeCopy(workbook).annotate(annotations);
+      workbook.write(copy);
+    }
+    return copy.toByteArray();
+  }
+
+  private void annotate(Annotations annotations) {
+    annotations
+        .comments()
+        .forEach(
+            (cell, text) ->
+                comment(
+                    workbook.getSheet(cell.sheet()),
+                    new CellAddress(cell.row(), cell.column()),
+                    text));
+    findings(annotations);
+  }
+
+  private void comment(Sheet sheet, CellAddress cell, String text) {
+    Comment existing = sheet.getCellComment(cell);
+    if (existing == null) {
+      ClientAnchor anchor = helper.createClientAnchor();
+      anchor.setCol1(cell.getColumn() + 1);
+      anchor.setCol2(cell.getColumn() + 1 + COMMENT_COLUMNS);
+      anchor.setRow1(cell.getRow());
+      anchor.setRow2(cell.getRow() + COMMENT_ROWS);
+      Comment comment = sheet.createDrawingPatriarch().createCellComment(anchor);
+      comment.setAddress(cell);
+      comment.setAuthor(Annotations.AUTHOR);
+      comment.setString(helper.createRichTextString(text));
+    } else {
+      existing.setString(
+          helper.createRichTextString(existing.getString().getString() + "\n\n" + text));
+    }
+  }
+
+  private void findings(Annotations annotations) {
+    List<String> names =
+        IntStream.range(0, workbook.getNumberOfSheets()).mapToObj(workbook::getSheetName).toList();
+    Sheet sheet = workbook.createSheet(Annotations.sheetName(names));
+    CellStyle plain = style(false);
+    CellStyle bold = style(true);
+    int next = 0;
+    for (String line : annotations.preface()) {
+      Cell cell = sheet.createRow(next).createCell(0);
+      cell.setCellValue(line);
+      if (next++ == 0) {
+        cell.setCellStyle(bold);
+      }
+    }
+    if (!annotations.rows().isEmpty()) {
+      row(sheet, ++next, Annotations.HEADINGS, bold);
+    }
+    for (List<String> row : annotations.rows()) {
+      row(sheet, ++next, row, plain);
+    }
+    for (int column = 0; column < WIDTHS.length; column++) {
+      sheet.setColumnWidth(column, WIDTHS[column] * 256);
+    }
+    show(sheet);
+  }
+
+  /** In front; at the end in .xls, where POI loses references between sheets that it moves. */
+  private void show(Sheet sheet) {
+    if (workbook instanceof XSSFWorkbook) {
+      workbook.setSheetOrder(sheet.getSheetName(), 0);
+    }
+    int place = workbook.getSheetIndex(sheet);
+    workbook.setActiveSheet(place);
+    workbook.setSelectedTab(place);
+    workbook.setFirstVisibleTab(0);
+  }
+
+  private CellStyle style(boolean bold) {
+    CellStyle style = workbook.createCellStyle();
+    style.setWrapText(!bold);
+    style.setVerticalAlignment(VerticalAlignment.TOP);
+    if (bold) {
+      Font font = workbook.createFont();
+      font.setBold(true);
+      style.setFont(font);
+    }
+    return style;
+  }
+
+  private void row(Sheet sheet, int number, List<String> texts, CellStyle style) {
+    Row row = sheet.createRow(number);
+    for (int column = 0; column < texts.size(); column++) {
+      RichTextString text = helper.createRichTextString(texts.get(column));
+      Cell cell = row.createCell(column);
+      cell.setCellValue(text);
+      cell.setCellStyle(style);
+    }
+  }
+}
