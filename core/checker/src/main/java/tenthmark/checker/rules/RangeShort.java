@@ -1,0 +1,168 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.Sheet;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellRange;
+
+/** A range that ends one row before its data do. */
+@AutoService(Rule.class)
+public final class RangeShort implements Rule {
+
+  private static final int FEWEST = 3;
+
+  /** Functions of a whole series; a line may be fitted to a part of one on purpose. */
+  private static final Set<String> OF_SERIES =
+      Set.of(
+          "SUM",
+          "AVERAGE",
+          "MEDIAN",
+          "STDEV",
+          "STDEV.S",
+          "STDEV.P",
+          "STDEVP",
+          "VAR",
+          "VAR.S",
+          "VAR.P",
+          "VARP",
+          "COUNT",
+          "LAB_REPEATS");
+
+  private static final Set<String> BESIDE = Set.of("SQRT", "ROUND");
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "range-short",
+          Severity.WARNING,
+          "A sum, mean or scatter over typed-in numbers whose range ends although the same series "
+              + "goes on in the next row.",
+          "A row that was added later, or forgotten, does not count.",
+          "Extend the range to the whole series; if a row is left out on purpose, say why and part "
+              + "it from the others by an empty row.",
+          "=AVERAGE(B4:B8) while B9 holds the time of the sixth turn of the wheel; =AVERAGE(B4:B9) "
+              + "takes all six.");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public List<Finding> check(Inspection inspection) {
+    Set<CellAddress> recorded =
+        inspection.records().stream().flatMap(RangeShort::places).collect(Collectors.toSet());
+    return inspection
+        .formulas()
+        .filter(cell -> isOfSeries((Content.Formula) cell.content()))
+        .filter(cell -> !isCopiedDown(cell, inspection))
+        .flatMap(
+            cell ->
+                inspection.evaluation().references(cell).stream()
+                    .filter(range -> !recorded.contains(range.first()))
+                    .flatMap(range -> missed(range, inspection).stream())
+                    .filter(missed -> !missed.equals(cell.address()))
+                    .limit(1)
+                    .map(missed -> finding(cell, missed)))
+        .toList();
+  }
+
+  private static Stream<CellAddress> places(MeasurementRecord measurement) {
+    return Stream.of(Field.values()).flatMap(field -> measurement.place(field).stream());
+  }
+
+  private static boolean isOfSeries(Content.Formula formula) {
+    List<String> functions = formula.functions();
+    return functions.stream().anyMatch(OF_SERIES::contains)
+        && functions.stream().allMatch(name -> OF_SERIES.contains(name) || BESIDE.contains(name));
+  }
+
+  /** A window that moves down with its formula takes only a part each time. */
+  private static boolean isCopiedDown(Cell cell, Inspection inspection) {
+    Optional<String> form = inspection.evaluation().relativeForm(cell);
+    CellAddress place = cell.address();
+    return inspection.workbook().sheet(place.sheet()).stream()
+        .flatMap(
+            sheet ->
+                Stream.of(place.row() - 1, place.row() + 1)
+                    .flatMap(row -> sheet.at(place.column(), row).stream()))
+        .anyMatch(other -> form.equals(inspection.evaluation().relativeForm(other)));
+  }
+
+  /** The number next to a range that goes on with its series. */
+  private static Optional<CellAddress> missed(CellRange range, Inspection inspection) {
+    Optional<Sheet> sheet = inspection.workbook().sheet(range.sheet());
+    if (range.width() > 1 || range.height() < FEWEST || sheet.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Cell> cells = sheet.get().cells(range).toList();
+    boolean typed =
+        cells.size() == range.height()
+            && cells.stream().allMatch(cell -> cell.content() instanceof Content.Number);
+    return !typed
+        ? Optional.empty()
+        : Stream.of(
+                goesOn(sheet.get(), range, range.bottom(), range.bottom() + 1),
+                goesOn(sheet.get(), range, range.top(), range.top() - 1))
+            .flatMap(Optional::stream)
+            .filter(next -> !isOfAnotherRange(next, range, inspection))
+            .findFirst();
+  }
+
+  /** The cell in the next row, if that row is filled as the last one of the range is. */
+  private static Optional<CellAddress> goesOn(Sheet sheet, CellRange range, int last, int next) {
+    boolean number =
+        sheet
+            .at(range.left(), next)
+            .filter(cell -> cell.content() instanceof Content.Number)
+            .isPresent();
+    return number && shape(sheet, last).equals(shape(sheet, next))
+        ? Optional.of(new CellAddress(sheet.name(), range.left(), next))
+        : Optional.empty();
+  }
+
+  /** What kind of content stands where in a row; texts count by their words without numbers. */
+  private static List<String> shape(Sheet sheet, int row) {
+    return sheet.row(row).stream()
+        .filter(cell -> !(cell.content() instanceof Content.Formula))
+        .map(
+            cell ->
+                cell.address().column()
+                    + (cell.content() instanceof Content.Text text
+                        ? text.text().replaceAll("\\d+", "#")
+                        : cell.content().getClass().getSimpleName()))
+        .toList();
+  }
+
+  private static boolean isOfAnotherRange(
+      CellAddress next, CellRange range, Inspection inspection) {
+    return inspection
+        .formulas()
+        .flatMap(cell -> inspection.evaluation().references(cell).stream())
+        .filter(other -> other.height() > 1 && holds(other, next))
+        .anyMatch(other -> !holds(other, range.first()) || other.bottom() < range.bottom());
+  }
+
+  private static boolean holds(CellRange range, CellAddress cell) {
+    return range.sheet().equalsIgnoreCase(cell.sheet())
+        && cell.column() >= range.left()
+        && cell.column() <= range.right()
+        && cell.row() >= range.top()
+        && cell.row() <= range.bottom();
+  }
+
+  private static Finding finding(Cell cell, CellAddress missed) {
+    return DECLARATION.finding(
+        cell.address(),
+        "=" + ((Content.Formula) cell.content()).text() + " leaves out " + missed.place(),
+        "a range that takes " + missed.place() + " in, which goes on with the same series");
+  }
+}

@@ -1,0 +1,115 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.line.FitException;
+import tenthmark.measurement.line.Line;
+import tenthmark.measurement.line.LineFit;
+import tenthmark.measurement.line.Point;
+
+/** A slope whose uncertainty is smaller than the scatter of its points allows. */
+@AutoService(Rule.class)
+public final class SlopeTooSure implements RecordRule {
+
+  private static final Pattern SLOPE =
+      Pattern.compile("(?:LAB_)?SLOPE\\([^()]*\\)", Pattern.CASE_INSENSITIVE);
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "slope-too-sure",
+          Severity.WARNING,
+          "A record whose value is =SLOPE(...) or =LAB_SLOPE(...) of two ranges and whose "
+              + "uncertainty is smaller than the standard uncertainty by the scatter of the points "
+              + "about the line.",
+          "Points that scatter leave the slope open by at least that much, whatever each one "
+              + "states.",
+          "Let =LAB_SLOPEERROR(x; y) compute it from the same ranges.",
+          "The spring rate =SLOPE(C4:C9;B4:B9) is stated with 0.01 N/mm; the points about the line "
+              + "make 0.03 N/mm.");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
+    Optional<Double> stated = measurement.absoluteUncertainty();
+    Optional<Line> line =
+        measurement
+            .cell(Field.VALUE)
+            .filter(SlopeTooSure::isSlope)
+            .flatMap(cell -> line(cell, inspection.evaluation()));
+    return line.isPresent() && stated.filter(size -> isTooSmall(size, line.get())).isPresent()
+        ? Optional.of(
+            DECLARATION.finding(
+                measurement.placeOrValue(Field.UNCERTAINTY),
+                "the uncertainty of the slope "
+                    + measurement.name()
+                    + " is "
+                    + Numbers.show(stated.get()),
+                "at least "
+                    + Numbers.showBriefly(line.get().slopeUncertainty())
+                    + ", the standard uncertainty by the scatter of the "
+                    + (line.get().freedom() + 2)
+                    + " points about the line of slope "
+                    + Numbers.show(line.get().slope())))
+        : Optional.empty();
+  }
+
+  private static boolean isTooSmall(double stated, Line line) {
+    double scatter = line.slopeUncertainty();
+    return stated < scatter && !Numbers.agreesAsUncertainty(stated, scatter);
+  }
+
+  private static boolean isSlope(Cell cell) {
+    return cell.content() instanceof Content.Formula formula
+        && SLOPE.matcher(formula.text().strip()).matches();
+  }
+
+  /** The line through two ranges; error bars of the points would weigh them otherwise. */
+  private static Optional<Line> line(Cell slope, Evaluation evaluation) {
+    List<CellRange> ranges = evaluation.references(slope);
+    if (ranges.size() != 2
+        || ranges.get(0).height() != ranges.get(1).height()
+        || ranges.get(0).width() != ranges.get(1).width()) {
+      return Optional.empty();
+    }
+    boolean xFirst = ((Content.Formula) slope.content()).functions().contains("LAB_SLOPE");
+    List<CellAddress> xs = ranges.get(xFirst ? 0 : 1).cells();
+    List<CellAddress> ys = ranges.get(xFirst ? 1 : 0).cells();
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < xs.size(); i++) {
+      Optional<Double> x = number(xs.get(i), evaluation);
+      Optional<Double> y = number(ys.get(i), evaluation);
+      if (x.isPresent() && y.isPresent()) {
+        points.add(new Point(x.get(), y.get(), 0, 0));
+      }
+    }
+    try {
+      return Optional.of(LineFit.byScatter(points, false));
+    } catch (FitException noLine) {
+      // The cell's own error says so.
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Double> number(CellAddress cell, Evaluation evaluation) {
+    return evaluation.at(cell) instanceof Outcome.Known known
+            && known.value() instanceof Value.Numeric number
+        ? Optional.of(number.number())
+        : Optional.empty();
+  }
+}
