@@ -86,7 +86,7 @@ class HelpTest {
       assertThat(completed(script, "tenthmark-checker", "check", "--ch"))
           .containsExactly("--changed-only");
       assertThat(completed(script, "tenthmark-checker", "explain", "total"))
-          .containsExactly("total-differs");
+          .containsExactly("total-differs", "total-short");
     }
 
     /** What bash offers for the last of the words. */

@@ -71,7 +71,8 @@ class CourseTest {
           "Length of the crank (axle)"
         })
     void isNotSaidOfARecordByAnyOfItsNames(String name) {
-      assertThat(briefly(small().row(name, null, 172.5, "mm", 0.5, REASON), ARM)).isEmpty();
+      assertThat(briefly(small().row(name, null, 172.5, "mm", 0.5, REASON), ARM))
+          .containsExactly("B2 symbol-missing");
     }
 
     @Test
