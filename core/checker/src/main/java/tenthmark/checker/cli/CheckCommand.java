@@ -157,7 +157,7 @@ final class CheckCommand implements Callable<Integer> {
       }
       return status;
     } catch (IOException problem) {
-      spec.commandLine().getErr().println(results + ": " + problem.getMessage());
+      spec.commandLine().getErr().println(results + ": cannot be read or written: " + problem);
       return Main.FAILED;
     }
   }

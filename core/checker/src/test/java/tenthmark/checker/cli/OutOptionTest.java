@@ -52,12 +52,12 @@ class OutOptionTest {
   }
 
   @Test
-  void saysWhenAReportCannotBeWritten() throws Exception {
+  void saysBeforeItChecksThatTheFolderCannotBeMade() throws Exception {
     Path taken = Files.writeString(folder.resolve("out.txt"), "a file, no folder");
 
     assertThat(check(taken)).isEqualTo(2);
 
-    assertThat(err.toString()).contains("ada.xlsx: its report cannot be written: ");
-    assertThat(out.toString()).contains("1 file checked");
+    assertThat(err.toString()).startsWith(taken.toString()).contains("cannot be read or written: ");
+    assertThat(out.toString()).isEmpty();
   }
 }
