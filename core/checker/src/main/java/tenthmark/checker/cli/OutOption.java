@@ -20,7 +20,9 @@ final class OutOption {
       paramLabel = "DIR",
       description =
           "Writes reports into this folder: for each workbook a page for its student and an"
-              + " annotated copy. Workbooks that lie in it are not checked.")
+              + " annotated copy, for the class a page (class.html), a table for a gradebook"
+              + " (gradebook.csv), findings.json and junit.xml. Workbooks that lie in it are not"
+              + " checked.")
   private Path folder;
 
   private final Map<Path, IOException> failures = new ConcurrentHashMap<>();
@@ -56,13 +58,24 @@ final class OutOption {
     return report;
   }
 
-  /** Says which reports could not be written; whether all could. */
+  /**
+   * Writes the reports on all workbooks and says which reports could not be written; whether all
+   * could.
+   */
   boolean end(List<FileReport> all, PrintWriter err) {
     all.stream()
         .map(FileReport::file)
         .filter(failures::containsKey)
         .forEach(
             file -> err.println(file + ": its report cannot be written: " + failures.get(file)));
-    return failures.isEmpty();
+    try {
+      if (reports.isPresent()) {
+        reports.get().writeClass(all);
+      }
+      return failures.isEmpty();
+    } catch (IOException problem) {
+      err.println(folder + ": the class reports cannot be written: " + problem);
+      return false;
+    }
   }
 }

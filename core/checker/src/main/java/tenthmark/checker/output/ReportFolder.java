@@ -2,6 +2,8 @@ package tenthmark.checker.output;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,15 +11,20 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import tenthmark.checker.copy.AnnotatedCopy;
+import tenthmark.checker.page.ClassPage;
 import tenthmark.checker.page.StudentPage;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.JsonReport;
+import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
 
 /**
  * The folder that reports are written to: {@code workbooks/} with a folder for each workbook, laid
- * out as the workbooks themselves are, to be handed to its student as it is.
+ * out as the workbooks themselves are, to be handed to its student as it is; and beside it what the
+ * instructor gets about the class, {@code class.html}, {@code gradebook.csv}, {@code findings.json}
+ * and {@code junit.xml}.
  */
 public final class ReportFolder {
 
@@ -50,6 +57,36 @@ public final class ReportFolder {
     write(own.resolve(PAGE), StudentPage.of(report, checker.profile(), checker.rules()));
     if (report.problem().isEmpty()) {
       write(own.resolve(report.name()), annotated(report));
+    }
+  }
+
+  /** Writes what the instructor gets about all workbooks, given in their order. */
+  public void writeClass(List<FileReport> reports) throws IOException {
+    write(
+        folder.resolve("class.html"),
+        ClassPage.of(reports, checker.profile().course(), this::name, this::link));
+    write(folder.resolve("gradebook.csv"), Gradebook.write(reports, this::name));
+    write(folder.resolve("findings.json"), JsonReport.write(reports));
+    write(folder.resolve("junit.xml"), TestReport.write(reports, rules(), this::name));
+  }
+
+  /** The rules that the course applies. */
+  private RuleCatalogue rules() {
+    return checker.profile().grading().applied(checker.rules());
+  }
+
+  /** A workbook's path below the folder that all have in common. */
+  private String name(Path file) {
+    return root.relativize(absolute(file)).toString().replace('\\', '/');
+  }
+
+  /** From the class page to a workbook's own, with what a link cannot hold as it is encoded. */
+  private String link(Path file) {
+    try {
+      String path = WORKBOOKS + "/" + name(file) + "/" + PAGE;
+      return new URI(null, null, path, null).toASCIIString();
+    } catch (URISyntaxException impossible) {
+      throw new IllegalStateException(impossible);
     }
   }
 

@@ -17,14 +17,18 @@ import java.util.Optional;
 /** Tables that scroll by themselves where the window is narrow. */
 final class Tables {
 
+  /** So many columns fit the width of a phone. */
+  private static final int NARROW = 3;
+
   private Tables() {}
 
   /** A table that can be reached and scrolled with the keyboard. */
   static DomContent scrolling(String caption, List<String> headings, List<DomContent> rows) {
     return div(table(
-            caption(caption),
-            thead(tr(each(headings, heading -> th(heading).attr("scope", "col")))),
-            tbody(each(rows, row -> row))))
+                caption(caption),
+                thead(tr(each(headings, heading -> th(heading).attr("scope", "col")))),
+                tbody(each(rows, row -> row)))
+            .withCondClass(headings.size() > NARROW, "wide"))
         .withClass("scroll")
         .attr("role", "region")
         .attr("aria-label", caption)
@@ -34,5 +38,10 @@ final class Tables {
   /** A number, or an empty cell. */
   static DomContent number(Optional<Double> number) {
     return td(number.map(Wording::number).orElse("")).withClass("number");
+  }
+
+  /** How many of something. */
+  static DomContent count(long count) {
+    return td(Long.toString(count)).withClass("number");
   }
 }

@@ -1,7 +1,10 @@
 package tenthmark.checker.page;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import tenthmark.checker.classroom.Distribution;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Severity;
@@ -19,7 +22,24 @@ final class Wording {
 
   /** A number to at most six digits. */
   static String number(double number) {
-    return PowerOfTen.show(Decimals.shortest(number), DIGITS);
+    return number(Decimals.shortest(number));
+  }
+
+  /** A number to at most six digits. */
+  static String number(BigDecimal number) {
+    return PowerOfTen.show(number, DIGITS);
+  }
+
+  /** The accepted value of a quantity, if there is one. */
+  static Optional<String> accepted(Distribution distribution) {
+    return distribution
+        .accepted()
+        .map(
+            accepted ->
+                "accepted value "
+                    + number(accepted.value())
+                    + (accepted.uncertainty() == 0 ? "" : " ± " + number(accepted.uncertainty()))
+                    + (distribution.unit().isEmpty() ? "" : " " + distribution.unit()));
   }
 
   /** How many of something, such as 1 cell or 2 cells. */

@@ -1,6 +1,8 @@
 package tenthmark.checker.report;
 
 import java.util.List;
+import java.util.Optional;
+import tenthmark.checker.rules.ExpectedRecord;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
@@ -11,11 +13,17 @@ import tenthmark.checker.workbook.Sheet;
  *
  * @param sheets in their order
  * @param records the measurement records that were recognised, sheet by sheet
+ * @param quantities the values of what the course expects, in its order and its units
+ * @param rawData the typed-in numbers that the records' values are, or are computed from
  */
-public record Contents(List<SheetSize> sheets, List<RecordSummary> records) {
+public record Contents(
+    List<SheetSize> sheets,
+    List<RecordSummary> records,
+    List<QuantityValue> quantities,
+    List<Double> rawData) {
 
   /** Of a file that could not be checked. */
-  public static final Contents NONE = new Contents(List.of(), List.of());
+  public static final Contents NONE = new Contents(List.of(), List.of(), List.of(), List.of());
 
   /**
    * How much a sheet holds.
@@ -32,15 +40,39 @@ public record Contents(List<SheetSize> sheets, List<RecordSummary> records) {
     }
   }
 
+  /**
+   * A value of a quantity that the course expects.
+   *
+   * @param quantity what the course calls it
+   * @param value in the course's unit
+   * @param uncertainty in the course's unit; empty if it is missing
+   */
+  public record QuantityValue(String quantity, double value, Optional<Double> uncertainty) {
+
+    private static Optional<QuantityValue> of(ExpectedRecord expected) {
+      return expected
+          .value()
+          .map(
+              value ->
+                  new QuantityValue(expected.quantity().name(), value, expected.uncertainty()));
+    }
+  }
+
   /** Copies the lists. */
   public Contents {
     sheets = List.copyOf(sheets);
     records = List.copyOf(records);
+    quantities = List.copyOf(quantities);
+    rawData = List.copyOf(rawData);
   }
 
   static Contents of(Inspection inspection) {
     return new Contents(
         inspection.workbook().sheets().stream().map(SheetSize::of).toList(),
-        inspection.records().stream().map(RecordSummary::of).toList());
+        inspection.records().stream().map(RecordSummary::of).toList(),
+        inspection.expectations().records().stream()
+            .flatMap(expected -> QuantityValue.of(expected).stream())
+            .toList(),
+        RawData.of(inspection));
   }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import tenthmark.checker.course.AcceptedValue;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
-import tenthmark.checker.record.StatedResult;
 import tenthmark.checker.unit.UnitText;
 import tenthmark.measurement.recording.Combine;
 
@@ -37,8 +36,8 @@ public final class AcceptedMissed implements ExpectedRecordRule {
     MeasurementRecord measurement = expected.measurement();
     UnitText.Known unit = expected.quantity().unit();
     Optional<AcceptedValue> accepted = expected.quantity().accepted();
-    Optional<Double> value = value(measurement, unit);
-    Optional<Double> uncertainty = uncertainty(measurement, unit);
+    Optional<Double> value = expected.value();
+    Optional<Double> uncertainty = expected.uncertainty();
     if (accepted.isEmpty() || value.isEmpty() || uncertainty.isEmpty()) {
       return Optional.empty();
     }
@@ -56,32 +55,6 @@ public final class AcceptedMissed implements ExpectedRecordRule {
                 measurement.placeOrValue(Field.VALUE),
                 measurement.name() + " is " + show(value.get(), uncertainty.get(), unit),
                 expected(accepted.get(), unit, combine, uncertainty.get(), allowed, difference)));
-  }
-
-  private static Optional<Double> value(MeasurementRecord measurement, UnitText.Known unit) {
-    return measurement
-        .number(Field.VALUE)
-        .flatMap(
-            number ->
-                RecordUnits.from(measurement, Field.VALUE, unit)
-                    .map(conversion -> conversion.value(number)))
-        .filter(Double::isFinite);
-  }
-
-  /** In percent of the value it is not compared: of which value is not certain. */
-  private static Optional<Double> uncertainty(MeasurementRecord measurement, UnitText.Known unit) {
-    boolean relative =
-        measurement.unit(Field.UNCERTAINTY).contains("%") && !measurement.unit().contains("%")
-            || measurement.number(Field.UNCERTAINTY).isEmpty()
-                && measurement.stated().filter(StatedResult::isRelative).isPresent();
-    return measurement
-        .uncertainty()
-        .filter(size -> !relative)
-        .flatMap(
-            size ->
-                RecordUnits.from(measurement, Field.UNCERTAINTY, unit)
-                    .map(conversion -> conversion.difference(size)))
-        .filter(Double::isFinite);
   }
 
   private static String expected(

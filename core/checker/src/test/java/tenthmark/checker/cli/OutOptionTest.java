@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +53,14 @@ class OutOptionTest {
   }
 
   @Test
+  void writesReportsOnTheClass() {
+    check(folder.resolve("out"));
+
+    assertThat(List.of("class.html", "gradebook.csv", "findings.json", "junit.xml"))
+        .allSatisfy(name -> assertThat(folder.resolve("out").resolve(name)).isNotEmptyFile());
+  }
+
+  @Test
   void saysBeforeItChecksThatTheFolderCannotBeMade() throws Exception {
     Path taken = Files.writeString(folder.resolve("out.txt"), "a file, no folder");
 
@@ -59,5 +68,16 @@ class OutOptionTest {
 
     assertThat(err.toString()).startsWith(taken.toString()).contains("cannot be read or written: ");
     assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void saysWhenAReportCannotBeWritten() throws Exception {
+    Files.createDirectories(folder.resolve("out"));
+    Files.writeString(folder.resolve("out/workbooks"), "a file, no folder");
+
+    assertThat(check(folder.resolve("out"))).isEqualTo(2);
+
+    assertThat(err.toString()).contains("ada.xlsx: its report cannot be written: ");
+    assertThat(out.toString()).contains("1 file checked");
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenthmark.checker.report.FileChecker;
@@ -66,6 +67,24 @@ class ReportFolderTest {
 
     String ada = Files.readString(out.resolve("workbooks/ada.xlsx/feedback.html"));
     assertThat(ada).contains("Spoke").doesNotContain("Crank arm", "ben.xlsx");
+  }
+
+  @Test
+  void linksFromTheClassToEachPageWhateverItsName() throws Exception {
+    Path ada = workbook("group #1/50% ü?.xlsx", "Spoke");
+    Path ben = workbook("ben.xlsx", "Spoke");
+    Path out = write(ada, ben);
+    ReportFolder reports = new ReportFolder(out, List.of(ada, ben), FileChecker.load());
+
+    reports.writeClass(List.of(FileChecker.load().check(ada), FileChecker.load().check(ben)));
+
+    List<String> links =
+        Jsoup.parse(Files.readString(out.resolve("class.html")))
+            .select("#workbooks tbody a")
+            .eachAttr("href");
+    assertThat(links)
+        .hasSize(2)
+        .allSatisfy(link -> assertThat(Path.of(out.toUri().resolve(link))).isNotEmptyFile());
   }
 
   @Test

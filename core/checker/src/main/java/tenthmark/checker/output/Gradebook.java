@@ -1,0 +1,61 @@
+package tenthmark.checker.output;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenthmark.checker.report.FileReport;
+import tenthmark.checker.rules.Finding;
+import tenthmark.checker.rules.Severity;
+
+/** A table for a gradebook: comma-separated values as RFC 4180 describes them. */
+final class Gradebook {
+
+  private static final List<String> HEADINGS =
+      List.of(
+          "workbook",
+          "checked",
+          "records",
+          "errors",
+          "warnings",
+          "notes",
+          "points lost",
+          "problem");
+
+  /** A text that begins so may be taken for a formula by the program that opens the table. */
+  private static final String FORMULA_BEGINS = "=+-@\t\r\n＝＋－＠";
+
+  private Gradebook() {}
+
+  /** One line of headings and one for each workbook. */
+  static String write(List<FileReport> reports, Function<Path, String> name) {
+    return Stream.concat(Stream.of(HEADINGS), reports.stream().map(report -> row(report, name)))
+        .map(row -> row.stream().map(Gradebook::quoted).collect(Collectors.joining(",")) + "\r\n")
+        .collect(Collectors.joining());
+  }
+
+  private static List<String> row(FileReport report, Function<Path, String> name) {
+    return List.of(
+        name.apply(report.file()),
+        report.problem().isEmpty() ? "yes" : "no",
+        String.valueOf(report.contents().records().size()),
+        String.valueOf(report.count(Severity.ERROR)),
+        String.valueOf(report.count(Severity.WARNING)),
+        String.valueOf(report.count(Severity.NOTE)),
+        points(report),
+        report.problem().orElse(""));
+  }
+
+  private static String points(FileReport report) {
+    return BigDecimal.valueOf(report.findings().stream().mapToDouble(Finding::points).sum())
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  private static String quoted(String text) {
+    boolean formula = !text.isEmpty() && FORMULA_BEGINS.indexOf(text.charAt(0)) >= 0;
+    return '"' + (formula ? "'" : "") + text.replace("\"", "\"\"") + '"';
+  }
+}

@@ -1,0 +1,48 @@
+package tenthmark.checker.report;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.rules.Inspection;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.Sheet;
+import tenthmark.measurement.formula.CellAddress;
+
+/** What a student read off the instruments: numbers that were typed in, not calculated. */
+final class RawData {
+
+  private RawData() {}
+
+  /**
+   * The typed-in numbers that the values and repeat contributions of the records are, or are
+   * computed from, each cell once, sheet by sheet and row by row.
+   */
+  static List<Double> of(Inspection inspection) {
+    List<String> sheets = inspection.workbook().sheets().stream().map(Sheet::name).toList();
+    return inspection.records().stream()
+        .flatMap(RawData::places)
+        .flatMap(place -> inspection.evaluation().behind(place, Set.of()).stream())
+        .distinct()
+        .sorted(
+            Comparator.comparing((Cell cell) -> sheets.indexOf(cell.address().sheet()))
+                .thenComparing(cell -> cell.address().row())
+                .thenComparing(cell -> cell.address().column()))
+        .flatMap(cell -> typed(cell.content()).stream())
+        .toList();
+  }
+
+  private static Stream<CellAddress> places(MeasurementRecord measurement) {
+    return Stream.of(Field.VALUE, Field.REPEAT).flatMap(field -> measurement.place(field).stream());
+  }
+
+  private static Optional<Double> typed(Content content) {
+    return content instanceof Content.Number number
+        ? Optional.of(number.value())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,138 @@
+package tenthmark.checker.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenthmark.checker.report.Contents;
+import tenthmark.checker.report.FileChecker;
+import tenthmark.checker.report.FileReport;
+import tenthmark.checker.workbook.Grid;
+
+/** Students and numbers are invented. */
+class SharedDataTest {
+
+  private static final double[] DATA = {172.5, 262.4, 131.2, 12.34, 12.41, 12.29, 413};
+
+  private static FileReport workbook(String name, double... numbers) {
+    return FileReport.checked(
+        Path.of(name),
+        new Contents(List.of(), List.of(), List.of(), Arrays.stream(numbers).boxed().toList()),
+        List.of());
+  }
+
+  private static FileReport random(String name, Random random, int count) {
+    return workbook(
+        name, random.doubles(count, 9.5, 10.5).map(t -> Math.round(t * 100) / 100.0).toArray());
+  }
+
+  @Test
+  void isSixDifferentNumbersInTheSameOrder() {
+    List<SharedData> pairs =
+        SharedData.of(List.of(workbook("ada", DATA), workbook("ben", DATA), workbook("cleo", 1)));
+
+    assertThat(pairs)
+        .containsExactly(
+            new SharedData(Path.of("ada"), Path.of("ben"), Arrays.stream(DATA).boxed().toList()));
+  }
+
+  @Test
+  void isFoundAlthoughAFewNumbersWereChangedOrAdded() {
+    double[] changed = {172.5, 262.4, 999.9, 131.2, 12.34, 12.41, 12.29, 414};
+
+    assertThat(SharedData.of(List.of(workbook("ada", DATA), workbook("ben", changed))))
+        .singleElement()
+        .satisfies(
+            pair ->
+                assertThat(pair.numbers())
+                    .containsExactly(172.5, 262.4, 131.2, 12.34, 12.41, 12.29));
+  }
+
+  @Nested
+  class IsNot {
+
+    @Test
+    void fiveNumbers() {
+      double[] five = Arrays.copyOf(DATA, 5);
+      assertThat(SharedData.of(List.of(workbook("ada", five), workbook("ben", five)))).isEmpty();
+    }
+
+    @Test
+    void oneNumberSixTimes() {
+      double[] same = {172.5, 172.5, 172.5, 172.5, 172.5, 172.5, 172.5};
+      assertThat(SharedData.of(List.of(workbook("ada", same), workbook("ben", same)))).isEmpty();
+    }
+
+    @Test
+    void numbersOfTwoDigits() {
+      double[] short1 = {17, 26, 13, 1.2, 1.4, 0.0029, 4100};
+      assertThat(SharedData.of(List.of(workbook("ada", short1), workbook("ben", short1))))
+          .isEmpty();
+    }
+
+    @Test
+    void theSameNumbersInAnotherOrder() {
+      double[] reversed = {413, 12.29, 12.41, 12.34, 131.2, 262.4, 172.5};
+      assertThat(SharedData.of(List.of(workbook("ada", DATA), workbook("ben", reversed))))
+          .isEmpty();
+    }
+
+    @Test
+    void numbersThatTheWholeClassIsGiven() {
+      List<FileReport> all = new ArrayList<>();
+      for (int i = 0; i < 8; i++) {
+        all.add(workbook("student " + i, DATA));
+      }
+      assertThat(SharedData.of(all)).isEmpty();
+    }
+
+    @Test
+    void aSmallPartOfManyReadings() {
+      double[] many = new Random(5).doubles(40, 100, 999).toArray();
+      double[] others = new Random(6).doubles(40, 100, 999).toArray();
+      System.arraycopy(DATA, 0, many, 10, 7);
+      System.arraycopy(DATA, 0, others, 20, 7);
+      assertThat(SharedData.of(List.of(workbook("ada", many), workbook("ben", others)))).isEmpty();
+    }
+
+    @Test
+    void chanceAmongStudentsWhoTimeTheSameWheel() {
+      Random random = new Random(20261125);
+      List<FileReport> all = new ArrayList<>();
+      for (int i = 0; i < 60; i++) {
+        all.add(random("student " + i, random, 20));
+      }
+      assertThat(SharedData.of(all)).isEmpty();
+    }
+  }
+
+  @Test
+  void restsOnWhatWasTypedInAndNotOnWhatWasCalculated(@TempDir Path folder) {
+    Path file =
+        Grid.sheet("Bench")
+            .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+            .row(
+                "Wheel period",
+                "=AVERAGE(H2:J2)",
+                "s",
+                0.2,
+                "By hand.",
+                null,
+                null,
+                12.31,
+                12.44,
+                12.2)
+            .row("Crank arm", 172.5, "mm", 0.5, "Fine marks, two ends.")
+            .row("Ratio", "=B3/B2", "mm/s", 0.1, "Calculated.", null, null, 77.7)
+            .xlsx(folder.resolve("ada.xlsx"));
+
+    assertThat(FileChecker.load().check(file).contents().rawData())
+        .containsExactly(12.31, 12.44, 12.2, 172.5);
+  }
+}
