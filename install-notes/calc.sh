@@ -3,15 +3,29 @@
 root="$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"
 extension="$root/addin/target/tenthmark.oxt"
 
-# Installs Debian's Calc with Java support where it is missing.
-need_calc() {
-  command -v soffice >/dev/null && [ -d /usr/lib/libreoffice/program/classes ] && return
-  command -v apt-get >/dev/null || { echo "install LibreOffice Calc 7.4 or newer with Java support, then run this again" >&2; return 1; }
+# install_packages PACKAGES: Debian's.
+install_packages() {
+  command -v apt-get >/dev/null || return 1
   local become=()
   [ "$(id -u)" = 0 ] || become=(sudo)
   "${become[@]}" apt-get update -qq
-  DEBIAN_FRONTEND=noninteractive "${become[@]}" apt-get install -y -qq --no-install-recommends \
-    libreoffice-calc libreoffice-java-common >/dev/null
+  DEBIAN_FRONTEND=noninteractive "${become[@]}" apt-get install -y -qq --no-install-recommends "$@" >/dev/null
+}
+
+# Calc with Java support.
+need_calc() {
+  command -v soffice >/dev/null && [ -d /usr/lib/libreoffice/program/classes ] && return
+  install_packages libreoffice-calc libreoffice-java-common && return
+  echo "install LibreOffice Calc 7.4 or newer with Java support, then run this again" >&2
+  return 1
+}
+
+# The browser in which the tests look at the pages that the checker writes.
+need_chromium() {
+  command -v chromium >/dev/null && return
+  install_packages chromium && return
+  echo "install Chromium, then run this again" >&2
+  return 1
 }
 
 # unopkg refuses to run as root, so root hands office commands to an unprivileged user.
