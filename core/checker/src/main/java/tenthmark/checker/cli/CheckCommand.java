@@ -32,10 +32,10 @@ import tenthmark.checker.workbook.Limits;
     description = {
       "Checks workbooks (.xlsx, .xlsm, .xls, .ods) and all workbooks in folders.",
       "",
-      "Results go to standard output: one line for each finding, with file, cell, what was found,",
-      "what was expected and how to fix it; one line for each file; and one for all. What could",
-      "not be checked goes to standard error. Results stand in the order of the file names,",
-      "however many files are checked at a time."
+      "Results go to standard output: one line for each finding, with file, cell, what was found,"
+          + " what was expected and how to fix it; one line for each file; and one for all. What"
+          + " could not be checked goes to standard error. Results stand in the order of the file"
+          + " names, however many files are checked at a time."
     },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,

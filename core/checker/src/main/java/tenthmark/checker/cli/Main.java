@@ -14,8 +14,8 @@ import picocli.CommandLine.Command;
 @Command(
     name = "tenthmark-checker",
     description = {
-      "Checks lab workbooks for their measurement records: values, units, uncertainties,",
-      "rationales, digits and formulas. Files are only read, never changed.",
+      "Checks lab workbooks for their measurement records: values, units, uncertainties, "
+          + "rationales, digits and formulas. Files are only read, never changed.",
       "",
       "Results go to standard output, messages to standard error.",
       "",

@@ -17,9 +17,9 @@ import tenthmark.checker.workbook.UnreadableFileException;
 @Command(
     name = "plain",
     description = {
-      "Writes a copy of a workbook (.xlsx, .xlsm, .ods) for people without the extension: LAB",
-      "functions are replaced by their values, recalculated. All other formulas stay. The original",
-      "is only read, and no file is overwritten."
+      "Writes a copy of a workbook (.xlsx, .xlsm, .ods) for people without the extension: LAB"
+          + " functions are replaced by their values, recalculated. All other formulas stay. The"
+          + " original is only read, and no file is overwritten."
     },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,

@@ -34,8 +34,8 @@ final class ProfileCommand {
   @Command(
       name = "init",
       description = {
-        "Writes a commented profile to start from: the quantities, units and divisions of a",
-        "workbook's records. Its values do not become accepted values."
+        "Writes a commented profile to start from: the quantities, units and divisions of a "
+            + "workbook's records. Its values do not become accepted values."
       },
       mixinStandardHelpOptions = true,
       versionProvider = Version.class,

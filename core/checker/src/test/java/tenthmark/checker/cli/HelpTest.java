@@ -65,6 +65,19 @@ class HelpTest {
   }
 
   @ParameterizedTest
+  @MethodSource("commands")
+  void wrapsWholeParagraphsAndNoHalfOnes(String command) {
+    CommandLine described = checker(out, err);
+    for (String name : arguments(command)) {
+      described = name.isEmpty() ? described : described.getSubcommands().get(name);
+    }
+
+    assertThat(described.getCommandSpec().usageMessage().description())
+        .isNotEmpty()
+        .allMatch(paragraph -> paragraph.isEmpty() || paragraph.endsWith("."));
+  }
+
+  @ParameterizedTest
   @MethodSource("examples")
   void givesExamplesThatAreRightCommandLines(String example) {
     assertThat(example).startsWith("tenthmark-checker ");
