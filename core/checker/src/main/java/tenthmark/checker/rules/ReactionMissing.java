@@ -61,7 +61,7 @@ public final class ReactionMissing implements RecordRule {
         timing < expected
             && !Numbers.agreesAsWritten(timing, expected)
             && measurement.cell(Field.CYCLES).isPresent();
-    return timing > 0 && !tooSmall
+    return timing > 0 && !tooSmall || mayBeInTotal(measurement, expected)
         ? Optional.empty()
         : Optional.of(
             DECLARATION.finding(
@@ -71,6 +71,16 @@ public final class ReactionMissing implements RecordRule {
                     + " is "
                     + (timing > 0 ? Numbers.show(timing) : "missing"),
                 expected(expected, reaction, cycles, measurement.unit())));
+  }
+
+  /** A total that shows no contributions may hold the reaction if it is not smaller. */
+  private static boolean mayBeInTotal(MeasurementRecord measurement, double expected) {
+    return measurement.place(Field.TIMING).isEmpty()
+        && measurement.contributions().isEmpty()
+        && measurement
+            .uncertainty()
+            .filter(total -> total >= expected || Numbers.agreesAsWritten(total, expected))
+            .isPresent();
   }
 
   private static String expected(double size, double reaction, int cycles, String unit) {

@@ -57,7 +57,18 @@ public final class ResultStale implements Rule {
         && !evaluation.changesByItself(cell.address())
         && evaluation.at(cell.address()) instanceof Outcome.Known known
         && !(known.value() instanceof Value.Fault)
-        && !same(stored.get(), known.value());
+        && !same(stored.get(), known.value())
+        && !followsError(cell, stored.get(), evaluation);
+  }
+
+  /** Calc hands an error on; where a LAB function gives text, here it says so in a sentence. */
+  private static boolean followsError(Cell cell, Value stored, Evaluation evaluation) {
+    return stored instanceof Value.Fault
+        && evaluation.precedents(cell).stream()
+            .map(precedent -> evaluation.at(precedent.address()))
+            .anyMatch(
+                outcome ->
+                    outcome instanceof Outcome.Known known && known.value() instanceof Value.Fault);
   }
 
   private static boolean same(Value stored, Value calculated) {

@@ -288,6 +288,22 @@ class ContributionsTest {
           .doesNotContain("E2 reaction-missing");
     }
 
+    private static Grid totalled(Object total) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Symbol", "Value", "Unit", "Uncertainty", "Rationale")
+          .row("Wheel turns, stopwatch", "t", 12.4, "s", total, REASON);
+    }
+
+    @Test
+    void isNotSaidOfATotalWithoutContributionsThatMayHoldIt() {
+      assertThat(Findings.in(totalled(0.21))).doesNotContain("C2 reaction-missing");
+    }
+
+    @Test
+    void isFoundWhereATotalWithoutContributionsIsTooSmallToHoldIt() {
+      assertThat(Findings.in(totalled(0.01))).contains("C2 reaction-missing");
+    }
+
     @Test
     void isNotSaidOfATimeCopiedFromAnotherRecord() {
       Grid grid =
