@@ -24,3 +24,5 @@ mkdir -p labs class-set
 mv "$work"/saved/first-lab-table*.* .
 mv "$work"/saved/lab-*.* labs/
 mv "$work"/saved/*.* class-set/
+cp "$work"/raw/labs/*.{md,yaml} labs/
+cp "$work"/raw/class-set/*.{md,yaml} class-set/

@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import tenthmark.samples.classset.ClassSet;
+import tenthmark.samples.classset.Submission;
 import tenthmark.samples.lab.Lab;
 import tenthmark.samples.plan.Copy;
 
@@ -21,12 +23,30 @@ public final class MakeSamples {
     Path folder = Files.createDirectories(Path.of(arguments[0]));
     write(BenchWorkbook.build(), folder.resolve("first-lab-table.xlsx"));
     write(BenchWorkbook.buildFaulty(), folder.resolve("first-lab-table-faulty.xlsx"));
-    Path labs = Files.createDirectories(folder.resolve("labs"));
+    writeLabs(Files.createDirectories(folder.resolve("labs")));
+    writeClassSet(folder.resolve("class-set"));
+  }
+
+  private static void writeLabs(Path folder) throws IOException {
     for (Lab lab : Lab.all()) {
       for (Copy copy : Copy.values()) {
-        write(lab.plan().written(copy), labs.resolve(lab.fileName(copy) + ".xlsx"));
+        write(lab.plan().written(copy), folder.resolve(lab.fileName(copy) + ".xlsx"));
       }
+      Files.writeString(folder.resolve(lab.file() + ".md"), lab.instructions());
+      Files.writeString(folder.resolve(lab.file() + ".yaml"), lab.profile());
     }
+  }
+
+  /** Each submission goes into a folder named as the format that it will be saved in. */
+  private static void writeClassSet(Path folder) throws IOException {
+    for (Submission submission : ClassSet.all()) {
+      Path format = Files.createDirectories(folder.resolve(submission.format()));
+      write(
+          submission.plan().written(Copy.COMPLETED),
+          format.resolve(submission.fileName() + ".xlsx"));
+    }
+    Files.writeString(folder.resolve("class-set.md"), ClassSet.list());
+    Files.writeString(folder.resolve("class-set.yaml"), ClassSet.profile());
   }
 
   private static void write(XSSFWorkbook workbook, Path file) throws IOException {

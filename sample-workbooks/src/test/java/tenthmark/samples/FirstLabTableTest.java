@@ -2,30 +2,18 @@ package tenthmark.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.report.FileChecker;
-import tenthmark.checker.report.FileReport;
-import tenthmark.checker.workbook.Cell;
-import tenthmark.checker.workbook.Content;
-import tenthmark.checker.workbook.UnreadableFileException;
-import tenthmark.checker.workbook.WorkbookFile;
-import tenthmark.measurement.formula.CellAddress;
 
 class FirstLabTableTest {
 
-  private static final Path WORKBOOKS = Path.of("workbooks");
+  private static final Path WORKBOOKS = Saved.WORKBOOKS;
 
   @Nested
   class TheFilesOnDisk {
@@ -33,30 +21,10 @@ class FirstLabTableTest {
     @ParameterizedTest
     @ValueSource(strings = {".ods", ".xlsx"})
     void holdWhatTheCodeWrites(String ending, @TempDir Path folder) throws Exception {
-      assertThat(inputs(WORKBOOKS.resolve("first-lab-table" + ending)))
-          .isEqualTo(inputs(written(BenchWorkbook.build(), folder)));
-      assertThat(inputs(WORKBOOKS.resolve("first-lab-table-faulty" + ending)))
-          .isEqualTo(inputs(written(BenchWorkbook.buildFaulty(), folder)));
-    }
-
-    private static Path written(XSSFWorkbook workbook, Path folder) throws IOException {
-      Path file = folder.resolve("written.xlsx");
-      try (workbook;
-          OutputStream out = Files.newOutputStream(file)) {
-        workbook.write(out);
-      }
-      return file;
-    }
-
-    /** What a user types: everything but the values of formulas. */
-    private static Map<CellAddress, Object> inputs(Path file) throws UnreadableFileException {
-      return WorkbookFile.read(file).sheets().stream()
-          .flatMap(sheet -> sheet.cells())
-          .collect(Collectors.toMap(Cell::address, cell -> input(cell.content())));
-    }
-
-    private static Object input(Content content) {
-      return content instanceof Content.Formula formula ? "=" + formula.text() : content;
+      assertThat(Saved.inputs(WORKBOOKS.resolve("first-lab-table" + ending)))
+          .isEqualTo(Saved.inputs(BenchWorkbook.build(), folder));
+      assertThat(Saved.inputs(WORKBOOKS.resolve("first-lab-table-faulty" + ending)))
+          .isEqualTo(Saved.inputs(BenchWorkbook.buildFaulty(), folder));
     }
   }
 
@@ -106,17 +74,7 @@ class FirstLabTableTest {
     }
 
     private List<String> found(String file) {
-      FileReport report = checker.check(WORKBOOKS.resolve(file));
-      assertThat(report.problem()).isEmpty();
-      return report.findings().stream()
-          .peek(finding -> assertThat(finding.cell().sheet()).isEqualTo(BenchWorkbook.RECORDS))
-          .map(
-              finding ->
-                  (char) ('A' + finding.cell().column())
-                      + Integer.toString(finding.cell().row() + 1)
-                      + " "
-                      + finding.rule().id())
-          .toList();
+      return Saved.findings(checker, WORKBOOKS.resolve(file));
     }
   }
 }

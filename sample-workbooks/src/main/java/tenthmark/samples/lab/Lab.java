@@ -3,6 +3,7 @@ package tenthmark.samples.lab;
 import java.util.List;
 import java.util.Locale;
 import tenthmark.samples.plan.Copy;
+import tenthmark.samples.plan.Texts;
 import tenthmark.samples.plan.WorkbookPlan;
 
 /**
@@ -21,6 +22,16 @@ public record Lab(String file, WorkbookPlan plan) {
   /** The name of a copy's files, without their ending. */
   public String fileName(Copy copy) {
     return file + "-" + copy.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** What the course expects: a profile for the checker. */
+  public String profile() {
+    return Texts.read(Lab.class, file + ".yaml");
+  }
+
+  /** The page of instructions, in Markdown; its formulas are for the completed copy. */
+  public String instructions() {
+    return plan.resolvedFor(Texts.read(Lab.class, file + ".md"));
   }
 
   /** All labs, in the order of the course. */

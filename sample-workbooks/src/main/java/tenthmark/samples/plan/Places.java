@@ -45,7 +45,8 @@ public final class Places {
               Place place = places.containsKey(own) ? place(own) : place(name.group(1));
               String elsewhere = place.sheet().equals(ownSheet) ? "" : place.sheet() + "!";
               return elsewhere + place.address();
-            });
+            })
+        .replaceAll(":\\w+!", ":");
   }
 
   private Place place(String key) {

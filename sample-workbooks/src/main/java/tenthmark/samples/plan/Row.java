@@ -36,7 +36,8 @@ public record Row(String key, String format, Map<String, Object> cells) {
     return new Row(key, otherFormat, cells);
   }
 
-  Object content(Column column) {
+  /** The content in a column. */
+  public Object content(Column column) {
     return cells.getOrDefault(column.key(), "");
   }
 }

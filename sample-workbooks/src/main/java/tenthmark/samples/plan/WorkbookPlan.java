@@ -38,6 +38,11 @@ public record WorkbookPlan(String title, String task, List<SheetPlan> sheets) {
     return places;
   }
 
+  /** A text in which formulas for the first sheet name cells, with addresses as Calc shows them. */
+  public String resolvedFor(String text) {
+    return places().resolved(text, sheets.get(0).name(), "").replaceAll("(\\w)!(\\w)", "$1.$2");
+  }
+
   /** A new workbook; its formulas have no values yet. */
   public XSSFWorkbook written(Copy copy) {
     SampleBook book = new SampleBook();
@@ -62,6 +67,7 @@ public record WorkbookPlan(String title, String task, List<SheetPlan> sheets) {
     sheet.put("A1", title, book.styles().title());
     sheet.put("A2", SampleBook.CAUTION, book.styles().note());
     sheet.put("A3", task, book.styles().note());
+    sheet.freezeBefore("B" + FIRST_ROW);
   }
 
   private static int firstRow(int sheet) {
