@@ -6,7 +6,7 @@ import java.util.List;
  * Single values and sentences, each with a label before it.
  *
  * @param title what stands above them
- * @param lastColumn the column to which each content reaches
+ * @param lastColumn the column to which each sentence reaches
  * @param lines from top to bottom
  */
 public record Lines(String title, String lastColumn, List<Line> lines) implements Block {
@@ -47,7 +47,7 @@ public record Lines(String title, String lastColumn, List<Line> lines) implement
       Row line = Row.of(lines.get(i).key()).shown("0.000");
       writer.cell("A" + own, lines.get(i).label(), line, true);
       writer.cell("B" + own, lines.get(i).content(), line, true);
-      if (!lastColumn.equals("B")) {
+      if (lines.get(i).content() instanceof String) {
         writer.sheet().merge("B" + own + ":" + lastColumn + own);
       }
     }
