@@ -17,7 +17,7 @@ import tenthmark.measurement.catalogue.Catalogue;
 final class Target {
 
   private static final Limits LIMITS =
-      new Limits(Duration.ofSeconds(20), 8L << 20, 200, 20_000, 5_000, 500, 500);
+      new Limits(Duration.ofMinutes(2), 8L << 20, 200, 20_000, 5_000, 500, 500);
 
   private static final FileChecker CHECKER =
       new FileChecker(Catalogue.load(), RuleCatalogue.load(), Profile.NONE, LIMITS);
