@@ -56,6 +56,7 @@ public final class Evaluation {
   private final Map<CellAddress, String> sentences = new HashMap<>();
   private final Set<CellAddress> changing = new HashSet<>();
   private final Set<CellAddress> throughLab = new HashSet<>();
+  private final Map<CellAddress, List<Call>> calls = new HashMap<>();
   private final Set<CellAddress> circling = new HashSet<>();
 
   private Evaluation(Workbook workbook, Catalogue catalogue) {
@@ -120,6 +121,13 @@ public final class Evaluation {
 
   /** The calls of LAB functions in a cell's formula; none where it cannot be read. */
   public List<Call> calls(Cell cell) {
+    return calls.computeIfAbsent(cell.address(), address -> found(cell));
+  }
+
+  private List<Call> found(Cell cell) {
+    if (!throughLab.contains(cell.address())) {
+      return List.of();
+    }
     String sheet = cell.address().sheet();
     CallFinder finder =
         new CallFinder(token -> graph.ranges(new Ptg[] {token}, sheet), this::valueOf);
@@ -282,8 +290,9 @@ public final class Evaluation {
   }
 
   private boolean callsLab(Content.Formula formula) {
-    return FormulaText.calls(formula.text()).stream()
-        .anyMatch(name -> catalogue.find(name).isPresent());
+    return FormulaText.mayCallLab(formula.text())
+        && FormulaText.calls(formula.text()).stream()
+            .anyMatch(name -> catalogue.find(name).isPresent());
   }
 
   private static String reason(Throwable problem) {

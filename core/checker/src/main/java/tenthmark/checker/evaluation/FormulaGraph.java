@@ -1,8 +1,10 @@
 package tenthmark.checker.evaluation;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -19,6 +21,7 @@ import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.OutOfTimeException;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 
 /** Which cells a formula refers to. */
@@ -32,6 +35,7 @@ final class FormulaGraph {
 
   private final Workbook workbook;
   private final ModelWorkbook model;
+  private final Map<CellAddress, List<CellRange>> rangesOfCells = new HashMap<>();
 
   FormulaGraph(Workbook workbook, ModelWorkbook model) {
     this.workbook = workbook;
@@ -41,7 +45,8 @@ final class FormulaGraph {
   /** The ranges that a cell's formula names; none for a cell without a formula. */
   List<CellRange> ranges(Cell cell) {
     return cell.content() instanceof Content.Formula formula
-        ? ranges(model.tokens(cell.address(), formula), cell.address().sheet())
+        ? rangesOfCells.computeIfAbsent(
+            cell.address(), address -> ranges(model.tokens(address, formula), address.sheet()))
         : List.of();
   }
 

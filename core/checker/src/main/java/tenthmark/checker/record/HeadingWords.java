@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The words by which headings name the parts of a record.
@@ -12,6 +13,8 @@ import java.util.Optional;
  * @param fields by words in lower case with single blanks
  */
 public record HeadingWords(Map<String, Field> fields) {
+
+  private static final Pattern BLANKS = Pattern.compile("[\\s:]+");
 
   /** The words of the trade. */
   public static final HeadingWords STANDARD = new HeadingWords(Map.of()).with(Field.words());
@@ -35,6 +38,6 @@ public record HeadingWords(Map<String, Field> fields) {
 
   /** Words in lower case with single blanks. */
   static String uniform(String words) {
-    return words.toLowerCase(Locale.ROOT).replaceAll("[\\s:]+", " ").strip();
+    return BLANKS.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
   }
 }

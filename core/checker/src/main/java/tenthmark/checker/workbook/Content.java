@@ -44,7 +44,8 @@ public sealed interface Content {
 
     /** Whether LAB functions are spelt as a program writes them that does not know them. */
     public boolean callsLabInLowerCase() {
-      return FormulaText.calls(written).stream().anyMatch(FormulaText::isLabInLowerCase);
+      return FormulaText.mayCallLab(written)
+          && FormulaText.calls(written).stream().anyMatch(FormulaText::isLabInLowerCase);
     }
   }
 }

@@ -49,7 +49,12 @@ public final class FormulaText {
    * are written in full and in any letter case, some with a prefix of the program that wrote them.
    */
   static String withDisplayNames(String formula) {
-    return renameCalls(formula, FormulaText::displayName);
+    return mayCallLab(formula) ? renameCalls(formula, FormulaText::displayName) : formula;
+  }
+
+  /** False where no LAB function is called for sure, which is known without taking it apart. */
+  public static boolean mayCallLab(String formula) {
+    return formula.toUpperCase(Locale.ROOT).contains("LAB");
   }
 
   static boolean isLabInLowerCase(String name) {
