@@ -3,8 +3,8 @@ package tenthmark.checker.copy;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.zip.ZipFile;
 import org.apache.poi.poifs.filesystem.FileMagic;
+import tenthmark.checker.opendocument.ContentCopy;
 import tenthmark.checker.report.FileReport;
 
 /**
@@ -28,19 +28,13 @@ public final class AnnotatedCopy {
       if (FileMagic.valueOf(original.toFile()) == FileMagic.OLE2) {
         return OfficeCopy.xls(original, annotations);
       }
-      return isOpenDocument(original)
-          ? OpenDocumentCopy.of(original, annotations)
+      return ContentCopy.isPossible(original)
+          ? ContentCopy.of(original, content -> new ContentAnnotator(content).annotate(annotations))
           : OfficeCopy.xlsx(original, annotations);
     } catch (IOException | RuntimeException problem) {
       // POI reports what it cannot change by many unchecked exceptions.
       throw new UncheckedIOException(
           new IOException("the workbook cannot be annotated: " + problem, problem));
-    }
-  }
-
-  private static boolean isOpenDocument(Path original) throws IOException {
-    try (ZipFile zip = new ZipFile(original.toFile())) {
-      return zip.getEntry("mimetype") != null;
     }
   }
 }

@@ -1,31 +1,29 @@
 package tenthmark.checker.copy;
 
-import java.util.ArrayList;
+import static tenthmark.checker.opendocument.ContentElements.COLUMNS_REPEATED;
+import static tenthmark.checker.opendocument.ContentElements.OFFICE;
+import static tenthmark.checker.opendocument.ContentElements.ROWS_REPEATED;
+import static tenthmark.checker.opendocument.ContentElements.TABLE;
+import static tenthmark.checker.opendocument.ContentElements.children;
+import static tenthmark.checker.opendocument.ContentElements.paragraph;
+import static tenthmark.checker.opendocument.ContentElements.repeated;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import tenthmark.checker.opendocument.ContentElements;
 import tenthmark.measurement.formula.CellAddress;
 
 /** Adds comments and the findings sheet to a content.xml (OASIS OpenDocument 1.3, part 3). */
 final class ContentAnnotator {
 
-  private static final String OFFICE = "urn:oasis:names:tc:opendocument:xmlns:office:1.0";
-  private static final String TABLE = "urn:oasis:names:tc:opendocument:xmlns:table:1.0";
-  private static final String TEXT = "urn:oasis:names:tc:opendocument:xmlns:text:1.0";
   private static final String STYLE = "urn:oasis:names:tc:opendocument:xmlns:style:1.0";
   private static final String FORMAT =
       "urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0";
   private static final String CREATOR = "http://purl.org/dc/elements/1.1/";
-
-  private static final String ROWS_REPEATED = "number-rows-repeated";
-  private static final String COLUMNS_REPEATED = "number-columns-repeated";
-  private static final Set<String> ROW_HOLDERS =
-      Set.of("table-header-rows", "table-row-group", "table-rows");
-  private static final Set<String> CELLS = Set.of("table-cell", "covered-table-cell");
 
   private static final String STYLE_PREFIX = "tenthmark-findings-";
   private static final String[] WIDTHS = {"30mm", "15mm", "20mm", "80mm", "80mm", "80mm", "80mm"};
@@ -37,8 +35,8 @@ final class ContentAnnotator {
   }
 
   void annotate(Annotations annotations) {
-    Element spreadsheet = (Element) document.getElementsByTagNameNS(OFFICE, "spreadsheet").item(0);
-    List<Element> tables = children(spreadsheet, Set.of("table"));
+    List<Element> tables = ContentElements.tables(document);
+    Node spreadsheet = tables.get(0).getParentNode();
     for (Map.Entry<CellAddress, String> comment : annotations.comments().entrySet()) {
       CellAddress place = comment.getKey();
       tables.stream()
@@ -55,15 +53,16 @@ final class ContentAnnotator {
   }
 
   /** In front, unless recorded changes count the tables: then behind the last. */
-  private static Node place(Element spreadsheet, List<Element> tables) {
-    boolean counted = !children(spreadsheet, Set.of("tracked-changes")).isEmpty();
+  private static Node place(Node spreadsheet, List<Element> tables) {
+    boolean counted =
+        children(spreadsheet, TABLE).stream()
+            .anyMatch(child -> child.getLocalName().equals("tracked-changes"));
     return counted ? tables.get(tables.size() - 1).getNextSibling() : tables.get(0);
   }
 
   /** The row with a number, by itself; it is made if the table is shorter. */
   private Element row(Element table, int number) {
-    List<Element> rows = new ArrayList<>();
-    collectRows(table, rows);
+    List<Element> rows = ContentElements.rows(table);
     int first = 0;
     for (Element row : rows) {
       int repeated = repeated(row, ROWS_REPEATED);
@@ -84,16 +83,6 @@ final class ContentAnnotator {
     return row;
   }
 
-  private static void collectRows(Element holder, List<Element> rows) {
-    for (Element child : children(holder)) {
-      if (ROW_HOLDERS.contains(child.getLocalName())) {
-        collectRows(child, rows);
-      } else if (child.getLocalName().equals("table-row")) {
-        rows.add(child);
-      }
-    }
-  }
-
   /** The child of the table that a row stands in. */
   private static Node below(Element table, Node row) {
     Node child = row;
@@ -106,7 +95,7 @@ final class ContentAnnotator {
   /** The cell in a column, by itself; it is made if the row is shorter. */
   private Element cell(Element row, CellAddress place) {
     int first = 0;
-    for (Element cell : children(row, CELLS)) {
+    for (Element cell : ContentElements.cells(row)) {
       int repeated = repeated(cell, COLUMNS_REPEATED);
       if (place.column() < first + repeated) {
         return single(cell, COLUMNS_REPEATED, place.column() - first);
@@ -143,11 +132,6 @@ final class ContentAnnotator {
     return copy;
   }
 
-  private static int repeated(Element element, String attribute) {
-    String count = element.getAttributeNS(TABLE, attribute);
-    return count.isEmpty() ? 1 : Integer.parseInt(count);
-  }
-
   private static void repeat(Element element, String attribute, int times) {
     element.removeAttributeNS(TABLE, attribute);
     if (times > 1) {
@@ -158,7 +142,9 @@ final class ContentAnnotator {
   /** A comment stands before the text of its cell, but after the source of linked cells. */
   private void comment(Element cell, String text) {
     Optional<Element> existing =
-        children(cell).stream().filter(child -> isNamed(child, OFFICE, "annotation")).findFirst();
+        children(cell, OFFICE).stream()
+            .filter(child -> child.getLocalName().equals("annotation"))
+            .findFirst();
     Element comment = existing.orElseGet(() -> element(OFFICE, "office:annotation"));
     if (existing.isEmpty()) {
       Element creator = element(CREATOR, "dc:creator");
@@ -169,12 +155,6 @@ final class ContentAnnotator {
       cell.insertBefore(comment, linked ? first.getNextSibling() : first);
     }
     text.lines().forEach(line -> paragraph(comment, line));
-  }
-
-  private void paragraph(Element parent, String line) {
-    Element paragraph = element(TEXT, "text:p");
-    paragraph.setTextContent(line);
-    parent.appendChild(paragraph);
   }
 
   private Element findings(Annotations annotations, List<String> taken) {
@@ -247,23 +227,5 @@ final class ContentAnnotator {
 
   private static boolean isNamed(Node node, String namespace, String name) {
     return namespace.equals(node.getNamespaceURI()) && name.equals(node.getLocalName());
-  }
-
-  /** The children in the table namespace with one of some names. */
-  private static List<Element> children(Node parent, Set<String> names) {
-    return children(parent).stream()
-        .filter(child -> TABLE.equals(child.getNamespaceURI()))
-        .filter(child -> names.contains(child.getLocalName()))
-        .toList();
-  }
-
-  private static List<Element> children(Node parent) {
-    List<Element> children = new ArrayList<>();
-    for (Node node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
-      if (node instanceof Element element) {
-        children.add(element);
-      }
-    }
-    return children;
   }
 }

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.zip.ZipException;
-import java.util.zip.ZipFile;
+import tenthmark.checker.opendocument.ContentCopy;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
@@ -41,7 +41,7 @@ public record PlainCopy(long replaced, List<String> notes) {
     Path unfinished = target.resolveSibling(target.getFileName() + ".part");
     try {
       if (isOpenDocument(source)) {
-        PlainOds.write(source, unfinished, values.changes());
+        Files.write(unfinished, PlainOds.of(source, values.changes()));
       } else {
         PlainXlsx.write(source, unfinished, values.changes());
       }
@@ -53,8 +53,8 @@ public record PlainCopy(long replaced, List<String> notes) {
   }
 
   private static boolean isOpenDocument(Path source) throws IOException, UnreadableFileException {
-    try (ZipFile zip = new ZipFile(source.toFile())) {
-      return zip.getEntry("mimetype") != null;
+    try {
+      return ContentCopy.isPossible(source);
     } catch (ZipException old) {
       throw new UnreadableFileException(
           "an .xls workbook cannot be copied; save it as .xlsx or .ods first", old);

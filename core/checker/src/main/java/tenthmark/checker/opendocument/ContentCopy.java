@@ -1,10 +1,11 @@
-package tenthmark.checker.copy;
+package tenthmark.checker.opendocument;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.function.Consumer;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.TransformerException;
@@ -17,14 +18,25 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
 
-/** Annotates .ods files: every part but the content is copied as it is, in the same order. */
-final class OpenDocumentCopy {
+/**
+ * A copy of an .ods file with another content: every other part is copied as it is, in the same
+ * order, the mimetype first and not compressed (OpenDocument 1.3, part 2).
+ */
+public final class ContentCopy {
 
   private static final String CONTENT = "content.xml";
 
-  private OpenDocumentCopy() {}
+  private ContentCopy() {}
 
-  static byte[] of(Path original, Annotations annotations) throws IOException {
+  /** Whether a packed file is an OpenDocument file, by its mimetype. */
+  public static boolean isPossible(Path original) throws IOException {
+    try (java.util.zip.ZipFile zip = new java.util.zip.ZipFile(original.toFile())) {
+      return zip.getEntry("mimetype") != null;
+    }
+  }
+
+  /** The bytes of the copy, in which the change was made to content.xml. */
+  public static byte[] of(Path original, Consumer<Document> change) throws IOException {
     ByteArrayOutputStream copy = new ByteArrayOutputStream();
     try (ZipFile source = ZipFile.builder().setPath(original).get();
         ZipArchiveOutputStream target = new ZipArchiveOutputStream(copy)) {
@@ -33,7 +45,7 @@ final class OpenDocumentCopy {
           ZipArchiveEntry content = new ZipArchiveEntry(CONTENT);
           content.setTime(entry.getTime());
           target.putArchiveEntry(content);
-          target.write(annotated(source.getInputStream(entry).readAllBytes(), annotations));
+          target.write(changed(source.getInputStream(entry).readAllBytes(), change));
           target.closeArchiveEntry();
         } else {
           target.addRawArchiveEntry(entry, source.getRawInputStream(entry));
@@ -43,17 +55,17 @@ final class OpenDocumentCopy {
     return copy.toByteArray();
   }
 
-  private static byte[] annotated(byte[] content, Annotations annotations) throws IOException {
+  private static byte[] changed(byte[] content, Consumer<Document> change) throws IOException {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
       Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(content));
-      new ContentAnnotator(document).annotate(annotations);
-      ByteArrayOutputStream annotated = new ByteArrayOutputStream();
+      change.accept(document);
+      ByteArrayOutputStream changed = new ByteArrayOutputStream();
       TransformerFactory.newDefaultInstance()
           .newTransformer()
-          .transform(new DOMSource(document), new StreamResult(annotated));
-      return annotated.toByteArray();
+          .transform(new DOMSource(document), new StreamResult(changed));
+      return changed.toByteArray();
     } catch (ParserConfigurationException | SAXException | TransformerException problem) {
       throw new IOException(problem);
     }
