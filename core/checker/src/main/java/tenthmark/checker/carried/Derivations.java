@@ -71,9 +71,7 @@ public final class Derivations {
     this.evaluation = evaluation;
     for (MeasurementRecord record : records) {
       this.records.put(record.place(Field.VALUE).orElseThrow(), record);
-      Stream.of(Field.values())
-          .flatMap(field -> record.place(field).stream())
-          .forEach(recorded::add);
+      record.places().forEach(recorded::add);
     }
     this.records.keySet().stream()
         .filter(cell -> this.records.get(cell).isCalculatedFrom(this.records.keySet()))

@@ -67,7 +67,7 @@ final class HeadedTable {
       }
       linesTaken.add(line);
       blank = cells(line).isEmpty() ? blank + 1 : 0;
-      if (isRecord(line)) {
+      if (isRecord(line, bare(line))) {
         records.add(record(line));
       }
     }
@@ -97,20 +97,20 @@ final class HeadedTable {
 
   /** After a blank line a value alone does not continue the table: it may be a calculation. */
   private boolean isPlainlyRecord(int line) {
-    return isRecord(line)
-        && (holds(Field.UNIT, line)
-            || holds(Field.UNCERTAINTY, line)
-            || Field.CONTRIBUTIONS.stream().anyMatch(field -> holds(field, line)));
+    MeasurementRecord record = bare(line);
+    return isRecord(line, record)
+        && (record.cell(Field.UNIT).isPresent()
+            || record.cell(Field.UNCERTAINTY).isPresent()
+            || Field.CONTRIBUTIONS.stream().anyMatch(field -> record.cell(field).isPresent()));
   }
 
-  private boolean isRecord(int line) {
+  private boolean isRecord(int line, MeasurementRecord record) {
     if (isSummary(line) || rationales.isAt(line) || isPartOfMatrix(line)) {
       return false;
     }
-    MeasurementRecord record = bare(line);
     return record.number(Field.VALUE).isPresent()
         || isUnknown(line)
-        || holds(Field.QUANTITY, line)
+        || record.cell(Field.QUANTITY).isPresent()
             && (isTypedNumber(record, Field.UNCERTAINTY)
                 || Field.CONTRIBUTIONS.stream().anyMatch(field -> isTypedNumber(record, field)));
   }
@@ -142,10 +142,6 @@ final class HeadedTable {
   private static boolean isTypedNumber(MeasurementRecord record, Field field) {
     return !record.isFormula(field)
         && record.number(field).filter(number -> number != 0).isPresent();
-  }
-
-  private boolean holds(Field field, int line) {
-    return bare(line).cell(field).isPresent();
   }
 
   private boolean isSummary(int line) {

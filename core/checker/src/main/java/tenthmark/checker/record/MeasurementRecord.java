@@ -59,6 +59,11 @@ public final class MeasurementRecord {
     return Optional.ofNullable(places.get(field));
   }
 
+  /** Where all its parts stand that the table has a place for. */
+  public Stream<CellAddress> places() {
+    return places.values().stream();
+  }
+
   /** Where a part stands, or the record's value where there is no place for the part. */
   public CellAddress placeOrValue(Field field) {
     return place(field).orElseGet(this::valuePlace);

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
@@ -59,7 +58,9 @@ public final class RangeShort implements Rule {
   @Override
   public List<Finding> check(Inspection inspection) {
     Set<CellAddress> recorded =
-        inspection.records().stream().flatMap(RangeShort::places).collect(Collectors.toSet());
+        inspection.records().stream()
+            .flatMap(MeasurementRecord::places)
+            .collect(Collectors.toSet());
     return inspection
         .formulas()
         .filter(cell -> isOfSeries((Content.Formula) cell.content()))
@@ -73,10 +74,6 @@ public final class RangeShort implements Rule {
                     .limit(1)
                     .map(missed -> finding(cell, missed)))
         .toList();
-  }
-
-  private static Stream<CellAddress> places(MeasurementRecord measurement) {
-    return Stream.of(Field.values()).flatMap(field -> measurement.place(field).stream());
   }
 
   private static boolean isOfSeries(Content.Formula formula) {
@@ -147,16 +144,8 @@ public final class RangeShort implements Rule {
     return inspection
         .formulas()
         .flatMap(cell -> inspection.evaluation().references(cell).stream())
-        .filter(other -> other.height() > 1 && holds(other, next))
-        .anyMatch(other -> !holds(other, range.first()) || other.bottom() < range.bottom());
-  }
-
-  private static boolean holds(CellRange range, CellAddress cell) {
-    return range.sheet().equalsIgnoreCase(cell.sheet())
-        && cell.column() >= range.left()
-        && cell.column() <= range.right()
-        && cell.row() >= range.top()
-        && cell.row() <= range.bottom();
+        .filter(other -> other.height() > 1 && other.contains(next))
+        .anyMatch(other -> !other.contains(range.first()) || other.bottom() < range.bottom());
   }
 
   private static Finding finding(Cell cell, CellAddress missed) {

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.RecordTable;
@@ -43,7 +42,7 @@ public final class TypedOver implements Rule {
     Set<CellAddress> inTables = new HashSet<>();
     for (RecordTable table : inspection.tables()) {
       COMPUTED.forEach(field -> findings.addAll(inColumn(table, field)));
-      table.records().forEach(measurement -> inTables.addAll(places(measurement)));
+      table.records().forEach(measurement -> measurement.places().forEach(inTables::add));
     }
     inspection
         .sheets()
@@ -51,10 +50,6 @@ public final class TypedOver implements Rule {
         .filter(cell -> !inTables.contains(cell.address()))
         .forEach(cell -> findings.add(finding(cell, "the formula of the cells on both sides")));
     return findings;
-  }
-
-  private static List<CellAddress> places(MeasurementRecord measurement) {
-    return Stream.of(Field.values()).flatMap(field -> measurement.place(field).stream()).toList();
   }
 
   /** At least two other records must have a formula there, and most of them. */

@@ -30,6 +30,15 @@ public record CellRange(String sheet, int left, int top, int right, int bottom) 
     return new CellAddress(sheet, left, top);
   }
 
+  /** Whether a cell lies in the range; sheets are the same in any letter case. */
+  public boolean contains(CellAddress cell) {
+    return sheet.equalsIgnoreCase(cell.sheet())
+        && cell.column() >= left
+        && cell.column() <= right
+        && cell.row() >= top
+        && cell.row() <= bottom;
+  }
+
   /** Every cell, row by row. */
   public List<CellAddress> cells() {
     List<CellAddress> cells = new ArrayList<>();
