@@ -1,18 +1,7 @@
 package tenthmark.samples.lab;
 
-import static tenthmark.samples.lab.RecordColumns.COUNTS;
-import static tenthmark.samples.lab.RecordColumns.DIVISION;
 import static tenthmark.samples.lab.RecordColumns.INSTRUMENT;
-import static tenthmark.samples.lab.RecordColumns.PERCENT;
-import static tenthmark.samples.lab.RecordColumns.QUANTITY;
 import static tenthmark.samples.lab.RecordColumns.RATIONALE;
-import static tenthmark.samples.lab.RecordColumns.READING;
-import static tenthmark.samples.lab.RecordColumns.RESOLUTION;
-import static tenthmark.samples.lab.RecordColumns.RESULT;
-import static tenthmark.samples.lab.RecordColumns.SPACING;
-import static tenthmark.samples.lab.RecordColumns.SYMBOL;
-import static tenthmark.samples.lab.RecordColumns.UNCERTAINTY;
-import static tenthmark.samples.lab.RecordColumns.UNIT;
 import static tenthmark.samples.lab.RecordColumns.VALUE;
 
 import java.util.List;
@@ -27,21 +16,7 @@ final class ReadingsLab {
       new Table(
           "records",
           "Records",
-          List.of(
-              QUANTITY,
-              SYMBOL,
-              VALUE,
-              UNIT,
-              DIVISION,
-              SPACING,
-              RESOLUTION,
-              PERCENT,
-              COUNTS,
-              READING,
-              INSTRUMENT,
-              UNCERTAINTY,
-              RESULT,
-              RATIONALE),
+          RecordColumns.SCALES_AND_DISPLAYS,
           List.of(
               Records.scale("p1", "Tyre pressure, dial gauge", "bar", 0.5, "wide")
                   .with(VALUE, 4.15)

@@ -31,5 +31,23 @@ public final class RecordColumns {
   static final List<Column> CALCULATED =
       List.of(QUANTITY, SYMBOL, VALUE, UNIT, UNCERTAINTY, RESULT, RATIONALE);
 
+  /** The columns of records read off scales and displays. */
+  static final List<Column> SCALES_AND_DISPLAYS =
+      List.of(
+          QUANTITY,
+          SYMBOL,
+          VALUE,
+          UNIT,
+          DIVISION,
+          SPACING,
+          RESOLUTION,
+          PERCENT,
+          COUNTS,
+          READING,
+          INSTRUMENT,
+          UNCERTAINTY,
+          RESULT,
+          RATIONALE);
+
   private RecordColumns() {}
 }
