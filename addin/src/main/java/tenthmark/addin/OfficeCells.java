@@ -25,7 +25,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellContent;
@@ -130,8 +129,7 @@ final class OfficeCells implements Cells {
     if (value instanceof Double number) {
       return Optional.of(new CellContent.Number(number));
     }
-    String text = (String) value;
-    return Optional.of(text.isEmpty() ? new CellContent.Empty() : new CellContent.Text(text));
+    return Optional.of(text((String) value));
   }
 
   private static boolean isLarge(CellRange range) {
@@ -159,11 +157,36 @@ final class OfficeCells implements Cells {
   }
 
   @Override
-  public OptionalDouble shown(CellAddress address) {
-    return cell(address)
-        .filter(cell -> cell.getError() == 0 && isNumber(cell))
-        .map(cell -> OptionalDouble.of(cell.getValue()))
-        .orElseGet(OptionalDouble::empty);
+  public Optional<CellContent> shown(CellAddress address) {
+    return cell(address).map(OfficeCells::shown);
+  }
+
+  private static CellContent shown(XCell cell) {
+    int error = cell.getError();
+    if (error != 0) {
+      return new CellContent.Fault(errorName(error));
+    }
+    if (isNumber(cell)) {
+      return new CellContent.Number(cell.getValue());
+    }
+    return text(queryInterface(XText.class, cell).getString());
+  }
+
+  /** An error as Calc shows it in English. */
+  private static String errorName(int code) {
+    return switch (code) {
+      case 503 -> "#NUM!";
+      case 519 -> "#VALUE!";
+      case 524 -> "#REF!";
+      case 525 -> "#NAME?";
+      case 532 -> "#DIV/0!";
+      case 32_767 -> "#N/A";
+      default -> "Err:" + code;
+    };
+  }
+
+  private static CellContent text(String text) {
+    return text.isEmpty() ? new CellContent.Empty() : new CellContent.Text(text);
   }
 
   private static boolean isNumber(XCell cell) {

@@ -113,14 +113,17 @@ class OfficeCellsIT {
   }
 
   @Nested
-  class ShownNumbers {
+  class ShownValues {
 
     @Test
-    void areThoseOfFormulasThatGiveANumber() throws Exception {
-      workbook.set("A1", "=SQRT(2)").set("A2", "=\"2\"").set("A3", "=1/0");
-      assertThat(cells.shown(new CellAddress(FIRST, 0, 0))).hasValue(Math.sqrt(2));
-      assertThat(cells.shown(new CellAddress(FIRST, 0, 1))).isEmpty();
-      assertThat(cells.shown(new CellAddress(FIRST, 0, 2))).isEmpty();
+    void areNumbersTextsErrorsOrNothing() throws Exception {
+      workbook.set("A1", "=SQRT(2)").set("A2", "=\"2\"").set("A3", "=1/0").set("A4", "=\"\"");
+      assertThat(cells.shown(new CellAddress(FIRST, 0, 0)))
+          .contains(new CellContent.Number(Math.sqrt(2)));
+      assertThat(cells.shown(new CellAddress(FIRST, 0, 1))).contains(new CellContent.Text("2"));
+      assertThat(cells.shown(new CellAddress(FIRST, 0, 2)))
+          .contains(new CellContent.Fault("#DIV/0!"));
+      assertThat(cells.shown(new CellAddress(FIRST, 0, 3))).contains(new CellContent.Empty());
     }
   }
 

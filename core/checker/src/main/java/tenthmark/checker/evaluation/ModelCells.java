@@ -2,7 +2,6 @@ package tenthmark.checker.evaluation;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
@@ -37,11 +36,20 @@ record ModelCells(Workbook workbook, Evaluation evaluation) implements Cells {
   }
 
   @Override
-  public OptionalDouble shown(CellAddress address) {
+  public Optional<CellContent> shown(CellAddress address) {
     return evaluation.at(address) instanceof Outcome.Known known
-            && known.value() instanceof Value.Numeric number
-        ? OptionalDouble.of(number.number())
-        : OptionalDouble.empty();
+        ? Optional.of(content(known.value()))
+        : Optional.empty();
+  }
+
+  private static CellContent content(Value value) {
+    if (value instanceof Value.Numeric number) {
+      return new CellContent.Number(number.number());
+    }
+    if (value instanceof Value.Text text) {
+      return new CellContent.Text(text.text());
+    }
+    return value instanceof Value.Fault fault ? new CellContent.Fault(fault.reason()) : EMPTY;
   }
 
   private static CellContent content(Content content) {

@@ -3,7 +3,6 @@ package tenthmark.measurement.formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The cells of a document as the formula engine reads them: Calc's, or a file's. */
 public interface Cells {
@@ -32,8 +31,9 @@ public interface Cells {
   Optional<CellRange> named(String name, String sheet);
 
   /**
-   * The number that the document itself has computed for a formula cell, if it has one. The engine
-   * asks only where it cannot compute the cell and no measured input lies behind it.
+   * What the document itself has computed for a formula cell, if it has: a number, a text, an error
+   * or nothing. To carry uncertainties, the engine asks only where it cannot compute the cell and
+   * no measured input lies behind it.
    */
-  OptionalDouble shown(CellAddress address);
+  Optional<CellContent> shown(CellAddress address);
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /** Plain values. */
-final class Doubles implements Field<Double> {
+public final class Doubles implements Field<Double> {
 
   @Override
   public Double constant(double value) {
@@ -22,6 +22,9 @@ final class Doubles implements Field<Double> {
 
   @Override
   public Double apply(Binary function, Double x, Double y) {
+    if (function == Binary.DIVIDE && y == 0) {
+      throw new FormulaException(function.shown(x, y) + " is a division by zero.");
+    }
     double value = function.value(x, y);
     if (!Double.isFinite(value)) {
       throw Trouble.undefined(function.shown(x, y), value);

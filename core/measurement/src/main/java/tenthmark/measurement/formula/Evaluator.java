@@ -7,22 +7,24 @@ import tenthmark.measurement.formula.Expression.Call;
 import tenthmark.measurement.formula.Expression.Chain;
 import tenthmark.measurement.formula.Expression.Compared;
 import tenthmark.measurement.formula.Expression.Constant;
+import tenthmark.measurement.formula.Expression.ForeignCall;
+import tenthmark.measurement.formula.Expression.Joined;
 import tenthmark.measurement.formula.Expression.Link;
 import tenthmark.measurement.formula.Expression.Negative;
 import tenthmark.measurement.formula.Expression.Reference;
-import tenthmark.measurement.formula.Expression.Unsupported;
 
 /**
  * Computes a formula over any field.
  *
  * @param <T> the numbers of the field
  */
-final class Evaluator<T> {
+public final class Evaluator<T> {
 
   private final Field<T> field;
   private final Scope<T> scope;
 
-  Evaluator(Field<T> field, Scope<T> scope) {
+  /** An evaluator for the formulas of one scope. */
+  public Evaluator(Field<T> field, Scope<T> scope) {
     this.field = field;
     this.scope = scope;
   }
@@ -49,8 +51,12 @@ final class Evaluator<T> {
     return numberIn(operand(expression));
   }
 
-  /** What an expression amounts to, whatever it is. */
-  Operand<T> operand(Expression expression) {
+  /**
+   * What an expression amounts to, whatever it is.
+   *
+   * @throws FormulaException if it is not defined
+   */
+  public Operand<T> operand(Expression expression) {
     if (expression instanceof Reference reference) {
       return scope.at(reference);
     }
@@ -67,8 +73,11 @@ final class Evaluator<T> {
       return new Operand.Number<>(
           compared(compared.operator(), operand(compared.left()), operand(compared.right())));
     }
-    if (expression instanceof Unsupported unsupported) {
-      throw new FormulaException(unsupported.reason());
+    if (expression instanceof ForeignCall call) {
+      return scope.called(call);
+    }
+    if (expression instanceof Joined) {
+      throw new FormulaException("joining of texts with & has no number as its result.");
     }
     return new Operand.Number<>(number(expression));
   }

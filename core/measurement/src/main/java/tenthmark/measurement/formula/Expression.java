@@ -24,7 +24,8 @@ public sealed interface Expression {
    */
   record CellReference(String sheet, int column, int row) implements Reference {
 
-    CellAddress from(String ownSheet) {
+    /** The cell as seen from a sheet. */
+    public CellAddress from(String ownSheet) {
       return new CellAddress(sheet == null ? ownSheet : sheet, column, row);
     }
   }
@@ -37,7 +38,8 @@ public sealed interface Expression {
   record RangeReference(String sheet, int left, int top, int right, int bottom)
       implements Reference {
 
-    CellRange from(String ownSheet) {
+    /** The range as seen from a sheet. */
+    public CellRange from(String ownSheet) {
       return new CellRange(sheet == null ? ownSheet : sheet, left, top, right, bottom);
     }
   }
@@ -64,9 +66,12 @@ public sealed interface Expression {
   record Call(Function function, List<Expression> arguments) implements Expression {}
 
   /**
-   * Something that can be read but not computed, such as a function that the engine does not know.
+   * A call of a function that the engine does not know.
    *
-   * @param reason a sentence that names it
+   * @param name in upper case, without the prefix that a file format puts before it
    */
-  record Unsupported(String reason) implements Expression {}
+  record ForeignCall(String name, List<Expression> arguments) implements Expression {}
+
+  /** Two texts joined to one. */
+  record Joined(Expression left, Expression right) implements Expression {}
 }

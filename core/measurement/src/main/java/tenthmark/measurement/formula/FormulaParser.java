@@ -97,8 +97,7 @@ final class FormulaParser {
     Expression left = sum();
     while (token.isSign("&")) {
       advance();
-      sum();
-      left = new Expression.Unsupported("joining of texts with & has no number as its result.");
+      left = new Expression.Joined(left, sum());
     }
     return left;
   }
@@ -319,8 +318,7 @@ final class FormulaParser {
     called.add(plain);
     Optional<Function> function = functions.find(plain);
     if (function.isEmpty()) {
-      return new Expression.Unsupported(
-          "an uncertainty cannot be carried through the function " + plain + ".");
+      return new Expression.ForeignCall(plain, arguments);
     }
     requireCount(function.get(), arguments.size());
     return new Expression.Call(function.get(), arguments);

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param <T> the numbers of the field
  */
-sealed interface Operand<T> {
+public sealed interface Operand<T> {
 
   /** A number. */
   record Number<T>(T value) implements Operand<T> {}
@@ -29,7 +29,8 @@ sealed interface Operand<T> {
    */
   record Block<T>(int height, int width, List<List<Operand<T>>> rows) implements Operand<T> {
 
-    Operand<T> at(int row, int column) {
+    /** One cell, counted from 0. */
+    public Operand<T> at(int row, int column) {
       if (row < rows.size() && column < rows.get(row).size()) {
         return rows.get(row).get(column);
       }

@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tenthmark.measurement.formula.Expression.CellReference;
@@ -144,9 +144,9 @@ final class Precedents {
     Operand<Double> computed = known.compute(step, new Doubles(), Map.of());
     if (computed instanceof Operand.Fault
         && Collections.disjoint(step.formula().functions(), HIDING)) {
-      OptionalDouble shown = cells.shown(step.cell());
-      if (shown.isPresent()) {
-        return new Operand.Number<>(shown.getAsDouble());
+      Optional<CellContent> shown = cells.shown(step.cell());
+      if (shown.isPresent() && shown.get() instanceof CellContent.Number number) {
+        return new Operand.Number<>(number.value());
       }
     }
     return computed;

@@ -5,8 +5,14 @@ package tenthmark.measurement.formula;
  *
  * @param <T> the numbers of the field
  */
-interface Scope<T> {
+public interface Scope<T> {
 
   /** What the cells or the name hold. */
   Operand<T> at(Expression.Reference reference);
+
+  /** What a function gives that the engine does not know. */
+  default Operand<T> called(Expression.ForeignCall call) {
+    throw new FormulaException(
+        "an uncertainty cannot be carried through the function " + call.name() + ".");
+  }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import tenthmark.measurement.formula.Expression.CellReference;
 
 /** A document in memory: {@code new Grid().put("B4", 0.25).put("Timing.B9", "=B4*2")}. */
@@ -15,7 +14,7 @@ public final class Grid implements Cells {
 
   private final Map<CellAddress, CellContent> contents = new HashMap<>();
   private final Map<String, CellRange> names = new HashMap<>();
-  private final Map<CellAddress, Double> shown = new HashMap<>();
+  private final Map<CellAddress, CellContent> shown = new HashMap<>();
   private int usedRows = Integer.MAX_VALUE;
 
   public Grid put(String cell, double number) {
@@ -48,7 +47,18 @@ public final class Grid implements Cells {
   }
 
   public Grid shows(String cell, double number) {
-    shown.put(address(cell), number);
+    shown.put(address(cell), new CellContent.Number(number));
+    return this;
+  }
+
+  public Grid shows(String cell, String text) {
+    shown.put(address(cell), new CellContent.Text(text));
+    return this;
+  }
+
+  /** A formula cell that shows an error. */
+  public Grid showsError(String cell, String name) {
+    shown.put(address(cell), new CellContent.Fault(name));
     return this;
   }
 
@@ -83,9 +93,7 @@ public final class Grid implements Cells {
   }
 
   @Override
-  public OptionalDouble shown(CellAddress address) {
-    return shown.containsKey(address)
-        ? OptionalDouble.of(shown.get(address))
-        : OptionalDouble.empty();
+  public Optional<CellContent> shown(CellAddress address) {
+    return Optional.ofNullable(shown.get(address));
   }
 }

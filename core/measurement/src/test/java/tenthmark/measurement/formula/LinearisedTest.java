@@ -137,7 +137,7 @@ class LinearisedTest {
     @CsvSource(
         delimiter = '|',
         value = {
-          "1/x | 0 | 1/0 is not defined or too large.",
+          "1/x | 0 | 1/0 is a division by zero.",
           "SQRT(x) | -4 | SQRT(-4) is not defined.",
           "LN(x) | 0 | LN(0) is not defined or too large.",
           "x^0.5 | -2 | (-2)^0.5 is not defined.",
