@@ -44,13 +44,17 @@ public final class ResultStale implements Rule {
             .filter(cell -> isStale(cell, inspection.evaluation()))
             .collect(Collectors.toCollection(LinkedHashSet::new));
     Set<CellAddress> places = stale.stream().map(Cell::address).collect(Collectors.toSet());
+    Set<CellAddress> explained = NumberAsText.explained(inspection);
     return stale.stream()
+        .filter(cell -> !explained.contains(cell.address()))
+        .filter(cell -> !inspection.evaluation().dependsOn(cell.address(), explained))
         .filter(cell -> isFirst(cell, places, inspection.evaluation()))
         .map(cell -> finding(cell, inspection.evaluation()))
         .toList();
   }
 
-  private static boolean isStale(Cell cell, Evaluation evaluation) {
+  /** Whether the stored result is another than the one calculated. */
+  static boolean isStale(Cell cell, Evaluation evaluation) {
     Optional<Value> stored = Evaluation.stored(cell.content());
     return stored.isPresent()
         && !stored.get().equals(UNKNOWN_NAME)

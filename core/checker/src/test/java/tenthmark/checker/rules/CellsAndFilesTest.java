@@ -62,6 +62,97 @@ class CellsAndFilesTest {
   }
 
   @Nested
+  class NumberAsText {
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {"=A1*2", "=A1+B1", "=SQRT(A1)", "=AVERAGE(A1:B1)", "=A1/B1", "=STDEV(A1:B1)"})
+    void isNotedInsteadOfTheErrorThatItBringsAbout(String formula) {
+      assertThat(Findings.in(Grid.sheet("Data").row("172,5", " 0,25 ", formula, "=C1+1")))
+          .containsExactly("A1 number-as-text");
+    }
+
+    @Test
+    void isNotedOnceHoweverManyThereAre() {
+      Finding finding =
+          Findings.only(
+              Grid.sheet("Data").row("172,5", "=A1*2").row("1,5", "=A2*2").row("−2,5E3", "=A3*2"));
+
+      assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+      assertThat(finding.found())
+          .isEqualTo("172,5 is typed as text; numbers typed as text that formulas need: 3");
+      assertThat(finding.rule().fix()).contains("decimal sign");
+    }
+
+    @Test
+    void isNoStaleResultWhereAProgramOfAnotherLanguageCalculatedWithIt() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Data")
+                      .row(
+                          "172,5",
+                          new Stored("=A1*2", 345),
+                          new Stored("=IFERROR(A1*2,0)", 345),
+                          new Stored("=IFERROR(B1,0)+1", 346),
+                          new Stored("=C1/2", 172.5))))
+          .containsExactly("A1 number-as-text");
+    }
+
+    @Test
+    void isNoStaleResultWhereTheProgramShowedAnError() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Data")
+                      .row(
+                          "172.5", new Stored("=A1*2", "#VALUE!"), new Stored("=B1+1", "#VALUE!"))))
+          .containsExactly("A1 number-as-text");
+    }
+
+    // outside check: tables that LibreOffice 7.4.7 set to German calculated and saved
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "typed-with-comma.ods",
+          "typed-with-comma.xlsx",
+          "typed-with-point.ods",
+          "typed-with-point.xlsx"
+        })
+    void isAllThatIsSaidOfTablesTypedInAnotherLanguage(String name) throws Exception {
+      assertThat(Findings.in(WorkbookFile.read(Path.of("src/test/resources/saved-by-calc", name))))
+          .extracting(Findings::brief)
+          .containsExactly("E2 number-as-text");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=A1&\" mm\"", "=LEN(A1)", "=COUNTA(A1:B1)", "=IF(A1=\"\",0,B1)"})
+    void isNotSaidWhereNoFormulaNeedsTheNumber(String formula) {
+      assertThat(Findings.in(Grid.sheet("Data").row("172,5", 0.25, formula))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "soft, =A1*2",
+      "'1,5 mm', =A1*2",
+      "'1,2,3', =A1*2",
+      "'1,5', =#REF!+A1",
+      "'1,5', =1/0",
+      "'1,5', =LAB_READING(A1)"
+    })
+    void isNotWhyOtherFormulasAreInError(String text, String formula) {
+      assertThat(Findings.in(Grid.sheet("Data").row(text, formula)))
+          .containsExactly("B1 error-cell");
+    }
+
+    @Test
+    void doesNotHideAStaleResultBesideIt() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Data").row("1,5", "=A1*2").row(174, new Stored("=A2/2", 86.2))))
+          .containsExactly("A1 number-as-text", "B2 result-stale");
+    }
+  }
+
+  @Nested
   class NotCheckable {
 
     @Test

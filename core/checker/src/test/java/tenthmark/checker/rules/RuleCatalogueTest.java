@@ -30,7 +30,8 @@ class RuleCatalogueTest {
             "error-cell",
             "uncertainty-exceeds-value",
             "saved-without-extension",
-            "not-checkable");
+            "not-checkable",
+            "number-as-text");
   }
 
   @Test

@@ -1,0 +1,111 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellAddress;
+
+/**
+ * Numbers typed as text that formulas refer to. Whether 172,5 is a number depends on the language
+ * of the program: one calculates with it, another shows an error, and no formula is at fault.
+ */
+@AutoService(Rule.class)
+public final class NumberAsText implements Rule {
+
+  private static final Pattern DECIMAL =
+      Pattern.compile("[\\p{Z}\\s]*[-+−]?\\d+[.,]\\d+(?:[eE][-+]?\\d+)?[\\p{Z}\\s]*");
+
+  /** What a text in place of a number cannot bring about. */
+  private static final Set<String> OTHER_ERRORS = Set.of("#NAME?", "#REF!", "~CIRCULAR~REF~");
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration(
+          "number-as-text",
+          Severity.NOTE,
+          "A number that is typed as text and that a formula cannot calculate with, often for its "
+              + "decimal sign.",
+          "A program calculates with a decimal comma or a decimal point as its language has it, and "
+              + "shows an error for the other.",
+          "Type the number with the program's own decimal sign, in a cell that is not formatted as "
+              + "text.",
+          "172,5 typed where the program writes 172.5 is a text, and =B4/2 shows #VALUE!; typed as "
+              + "172.5 it is halved.");
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public List<Finding> check(Inspection inspection) {
+    Set<Cell> numbers =
+        inspection
+            .formulas()
+            .flatMap(cell -> behindError(cell, inspection.evaluation()))
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    return numbers.stream()
+        .findFirst()
+        .map(first -> finding(first, numbers.size(), inspection))
+        .stream()
+        .toList();
+  }
+
+  /** The formulas that such numbers bring to an error, or to another result than was stored. */
+  static Set<CellAddress> explained(Inspection inspection) {
+    return inspection
+        .formulas()
+        .filter(cell -> explains(cell, inspection.evaluation()))
+        .map(Cell::address)
+        .collect(Collectors.toSet());
+  }
+
+  /** Whether such a number is why a formula gives an error, or another result than was stored. */
+  static boolean explains(Cell formula, Evaluation evaluation) {
+    return behindError(formula, evaluation).findAny().isPresent();
+  }
+
+  /** The numbers as text that a formula refers to which could not calculate with them. */
+  private static Stream<Cell> behindError(Cell formula, Evaluation evaluation) {
+    return isInError(formula, evaluation) || ResultStale.isStale(formula, evaluation)
+        ? evaluation.precedents(formula).stream()
+            .filter(cell -> text(cell, evaluation).filter(NumberAsText::isDecimal).isPresent())
+        : Stream.empty();
+  }
+
+  /** A LAB function in error names the text itself. */
+  private static boolean isInError(Cell formula, Evaluation evaluation) {
+    return evaluation.at(formula.address()) instanceof Outcome.Known known
+        && known.value() instanceof Value.Fault fault
+        && !OTHER_ERRORS.contains(fault.reason())
+        && evaluation.sentence(formula.address()).isEmpty();
+  }
+
+  private static Optional<String> text(Cell cell, Evaluation evaluation) {
+    return evaluation.at(cell.address()) instanceof Outcome.Known known
+            && known.value() instanceof Value.Text text
+        ? Optional.of(text.text())
+        : Optional.empty();
+  }
+
+  private static boolean isDecimal(String text) {
+    return DECIMAL.matcher(text).matches();
+  }
+
+  private static Finding finding(Cell first, int count, Inspection inspection) {
+    return DECLARATION.finding(
+        first.address(),
+        text(first, inspection.evaluation()).orElseThrow().strip()
+            + " is typed as text"
+            + (count == 1 ? "" : "; numbers typed as text that formulas need: " + count),
+        "a number, so that formulas can calculate with it");
+  }
+}
