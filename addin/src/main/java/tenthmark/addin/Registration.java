@@ -2,16 +2,20 @@ package tenthmark.addin;
 
 import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
+import tenthmark.addin.menu.Menu;
 
-/** Where the office's Java loader asks for the extension's component. */
+/** Where the office's Java loader asks for the extension's components. */
 public final class Registration {
 
   private Registration() {}
 
   /** The factory of a component, or null for one that is not ours, as the loader wants it. */
   public static XSingleComponentFactory __getComponentFactory(String implementationName) {
-    return implementationName.equals(Lab.class.getName())
-        ? Factory.createComponentFactory(Lab.class, new String[] {LabComponent.SERVICE})
+    if (implementationName.equals(Lab.class.getName())) {
+      return Factory.createComponentFactory(Lab.class, new String[] {LabComponent.SERVICE});
+    }
+    return implementationName.equals(Menu.class.getName())
+        ? Factory.createComponentFactory(Menu.class, Menu.SERVICES.toArray(String[]::new))
         : null;
   }
 }

@@ -29,6 +29,7 @@ class PackageIT {
     List<String> named = all("full-path=\"([^\"]+)\"", text("META-INF/manifest.xml"));
     named.addAll(all("xlink:href=\"([^\"]+)\"", text("description.xml")));
     named.addAll(all("uri=\"([^\"]+)\"", text("tenthmark.components")));
+    named.addAll(all("%origin%/([^<]+)<", text("Addons.xcu")));
     assertThat(names()).containsAll(named).contains("function-reference.html");
   }
 

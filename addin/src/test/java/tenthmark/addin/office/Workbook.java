@@ -5,6 +5,11 @@ import static com.sun.star.uno.UnoRuntime.queryInterface;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
+import com.sun.star.frame.DispatchResultEvent;
+import com.sun.star.frame.XDispatchHelper;
+import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
 import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XArrayFormulaRange;
@@ -141,6 +146,20 @@ public final class Workbook implements AutoCloseable {
     queryInterface(XStorable.class, document)
         .storeToURL(file.toUri().toString(), new PropertyValue[] {filter});
     return file;
+  }
+
+  /** Runs a command of the office or of an extension in the window of the spreadsheet. */
+  public DispatchResultEvent dispatch(String command) throws Exception {
+    XDispatchHelper helper =
+        queryInterface(XDispatchHelper.class, office.service("com.sun.star.frame.DispatchHelper"));
+    XDispatchProvider window = queryInterface(XDispatchProvider.class, frame());
+    return (DispatchResultEvent)
+        helper.executeDispatch(window, command, "_self", 0, new PropertyValue[0]);
+  }
+
+  /** The window of the spreadsheet. */
+  public XFrame frame() {
+    return queryInterface(XModel.class, document).getCurrentController().getFrame();
   }
 
   /** Adds a sheet at the end. */

@@ -1,0 +1,159 @@
+package tenthmark.addin.generator;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * The configuration of menu, toolbar and protocol. Each command {@code tenthmark:<command>} has
+ * icons of its name.
+ */
+final class MenuConfiguration {
+
+  private static final String HEAD =
+      """
+      <?xml version="1.0" encoding="UTF-8"?>
+      <oor:component-data xmlns:oor="http://openoffice.org/2001/registry" \
+      xmlns:xs="http://www.w3.org/2001/XMLSchema" oor:name="%s" oor:package="%s">
+      """;
+
+  private static final String NAME = "Tenthmark";
+  private static final String TOOLBAR = "org.tenthmark.calc.toolbar";
+  private static final String SHEETS = "com.sun.star.sheet.SpreadsheetDocument";
+
+  private MenuConfiguration() {}
+
+  /** A line of the menu and a button of the toolbar. */
+  sealed interface Entry {
+
+    /**
+     * A command.
+     *
+     * @param titles its title by language
+     */
+    record Item(String command, Map<String, String> titles) implements Entry {
+
+      /** Sorts the titles, so that two builds are alike. */
+      public Item {
+        titles = new TreeMap<>(titles);
+      }
+    }
+
+    /** A line between two groups of commands. */
+    record Separator() implements Entry {}
+  }
+
+  static String addons(List<Entry> entries) {
+    return HEAD.formatted("Addons", "org.openoffice.Office")
+        + """
+         <node oor:name="AddonUI">
+          <node oor:name="OfficeMenuBar">
+           <node oor:name="org.tenthmark.calc.menu" oor:op="replace">
+            <prop oor:name="Title"><value xml:lang="en-US">%s</value></prop>
+            <prop oor:name="Context"><value>%s</value></prop>
+            <node oor:name="Submenu">
+        %s\
+            </node>
+           </node>
+          </node>
+          <node oor:name="OfficeToolBar">
+           <node oor:name="%s" oor:op="replace">
+        %s\
+           </node>
+          </node>
+          <node oor:name="Images">
+        %s\
+          </node>
+         </node>
+        </oor:component-data>
+        """
+            .formatted(NAME, SHEETS, places(entries), TOOLBAR, places(entries), images(entries));
+  }
+
+  static String protocol() {
+    return HEAD.formatted("ProtocolHandler", "org.openoffice.Office")
+        + """
+         <node oor:name="HandlerSet">
+          <node oor:name="tenthmark.Menu" oor:op="replace">
+           <prop oor:name="Protocols"><value>tenthmark:*</value></prop>
+          </node>
+         </node>
+        </oor:component-data>
+        """;
+  }
+
+  static String toolbarName() {
+    return HEAD.formatted("CalcWindowState", "org.openoffice.Office.UI")
+        + """
+         <node oor:name="UIElements">
+          <node oor:name="States">
+           <node oor:name="private:resource/toolbar/addon_%s" oor:op="replace">
+            <prop oor:name="UIName"><value xml:lang="en-US">%s</value></prop>
+           </node>
+          </node>
+         </node>
+        </oor:component-data>
+        """
+            .formatted(TOOLBAR, NAME);
+  }
+
+  /** The entries, each in its place: the office sorts them by the names of their nodes. */
+  private static String places(List<Entry> entries) {
+    return IntStream.range(0, entries.size())
+        .mapToObj(
+            place ->
+                """
+                     <node oor:name="m%02d" oor:op="replace">
+                %s\
+                     </node>
+                """
+                    .formatted(place, content(entries.get(place))))
+        .collect(Collectors.joining());
+  }
+
+  private static String content(Entry entry) {
+    if (entry instanceof Entry.Item item) {
+      return """
+                <prop oor:name="URL"><value>tenthmark:%s</value></prop>
+                <prop oor:name="Title">%s</prop>
+                <prop oor:name="Target"><value>_self</value></prop>
+                <prop oor:name="Context"><value>%s</value></prop>
+          """
+          .formatted(item.command(), titles(item), SHEETS);
+    }
+    return """
+              <prop oor:name="URL"><value>private:separator</value></prop>
+        """;
+  }
+
+  private static String titles(Entry.Item item) {
+    return item.titles().entrySet().stream()
+        .map(
+            title ->
+                "<value xml:lang=\"%s\">%s</value>"
+                    .formatted(title.getKey(), Markup.escape(title.getValue())))
+        .collect(Collectors.joining());
+  }
+
+  private static String images(List<Entry> entries) {
+    return entries.stream()
+        .filter(Entry.Item.class::isInstance)
+        .map(entry -> image(((Entry.Item) entry).command()))
+        .collect(Collectors.joining());
+  }
+
+  private static String image(String command) {
+    return """
+            <node oor:name="tenthmark.%1$s" oor:op="replace">
+             <prop oor:name="URL"><value>tenthmark:%1$s</value></prop>
+             <node oor:name="UserDefinedImages">
+              <prop oor:name="ImageSmallURL"><value>%%origin%%/icons/%1$s-16.png</value></prop>
+              <prop oor:name="ImageBigURL"><value>%%origin%%/icons/%1$s-26.png</value></prop>
+             </node>
+            </node>
+        """
+        .formatted(command);
+  }
+}

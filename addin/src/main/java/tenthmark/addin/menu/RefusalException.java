@@ -1,0 +1,28 @@
+package tenthmark.addin.menu;
+
+import java.util.List;
+import tenthmark.addin.wording.DialogTexts;
+
+/** A command cannot be done as things are, and the user can change that. */
+public final class RefusalException extends RuntimeException {
+
+  private final String key;
+  private final transient List<Object> gaps;
+
+  /**
+   * With the sentence that tells why.
+   *
+   * @param key of the sentence
+   * @param gaps what fills its gaps
+   */
+  public RefusalException(String key, Object... gaps) {
+    super(key);
+    this.key = key;
+    this.gaps = List.of(gaps);
+  }
+
+  /** The sentence in a language. */
+  String sentence(DialogTexts texts) {
+    return texts.say(key, gaps.toArray());
+  }
+}

@@ -1,0 +1,45 @@
+package tenthmark.addin.menu;
+
+import static com.sun.star.uno.UnoRuntime.queryInterface;
+
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XModel;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.uno.XComponentContext;
+import tenthmark.addin.wording.DialogTexts;
+
+/**
+ * Where a command is run: the window of a spreadsheet, and who is there.
+ *
+ * @param office gives the office's services
+ * @param frame the window
+ * @param texts in the language of the office's windows
+ * @param conversation with whoever chose the command
+ */
+public record Workplace(
+    XComponentContext office, XFrame frame, DialogTexts texts, Conversation conversation) {
+
+  /** Whether a window shows a spreadsheet in which one can work. */
+  static boolean isIn(XFrame frame) {
+    return frame != null
+        && queryInterface(XSpreadsheetView.class, frame.getController()) != null
+        && queryInterface(XSpreadsheetDocument.class, frame.getController().getModel()) != null;
+  }
+
+  /** The view of the spreadsheet. */
+  public XController controller() {
+    return frame.getController();
+  }
+
+  /** The spreadsheet. */
+  public XModel model() {
+    return controller().getModel();
+  }
+
+  /** A service of the office. */
+  public <T> T service(Class<T> type, String name) throws com.sun.star.uno.Exception {
+    return queryInterface(type, office.getServiceManager().createInstanceWithContext(name, office));
+  }
+}

@@ -1,0 +1,38 @@
+package tenthmark.addin.menu.command;
+
+import com.google.auto.service.AutoService;
+import com.sun.star.system.SystemShellExecuteFlags;
+import com.sun.star.system.XSystemShellExecute;
+import com.sun.star.uno.Exception;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import tenthmark.addin.menu.Command;
+import tenthmark.addin.menu.RefusalException;
+import tenthmark.addin.menu.Workplace;
+
+/** Opens the reference of the functions in the browser: the page in the user's language, if any. */
+@AutoService(Command.class)
+public final class OpenReference implements Command {
+
+  @Override
+  public String name() {
+    return "reference";
+  }
+
+  @Override
+  public void run(Workplace workplace) throws Exception {
+    Path page = page(ExtensionFolder.of(workplace), workplace.texts().locale().getLanguage());
+    workplace
+        .service(XSystemShellExecute.class, "com.sun.star.system.SystemShellExecute")
+        .execute(page.toUri().toString(), "", SystemShellExecuteFlags.URIS_ONLY);
+  }
+
+  static Path page(Path folder, String language) {
+    return Stream.of("function-reference-" + language + ".html", "function-reference.html")
+        .map(folder::resolve)
+        .filter(Files::exists)
+        .findFirst()
+        .orElseThrow(() -> new RefusalException("reference.missing"));
+  }
+}

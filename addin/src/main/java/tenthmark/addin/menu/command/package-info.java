@@ -1,0 +1,2 @@
+/** The commands of the menu, one class each. */
+package tenthmark.addin.menu.command;

@@ -1,0 +1,2 @@
+/** The texts of the menu and its windows. */
+package tenthmark.addin.wording;

@@ -1,0 +1,133 @@
+package tenthmark.addin.menu;
+
+import static com.sun.star.uno.UnoRuntime.queryInterface;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.beans.NamedValue;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.frame.FeatureStateEvent;
+import com.sun.star.frame.XDispatch;
+import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XStatusListener;
+import com.sun.star.lang.EventObject;
+import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.util.URL;
+import com.sun.star.util.XURLTransformer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tenthmark.addin.office.Office;
+import tenthmark.addin.office.OfficeExtension;
+import tenthmark.addin.office.Workbook;
+
+/** The menu as the office knows it. */
+@ExtendWith(OfficeExtension.class)
+@TestInstance(Lifecycle.PER_CLASS)
+class MenuIT {
+
+  private Office office;
+  private Workbook workbook;
+
+  @BeforeAll
+  void create(Office running) throws Exception {
+    office = running;
+    workbook = office.create();
+  }
+
+  @AfterAll
+  void close() throws Exception {
+    workbook.close();
+  }
+
+  static Stream<String> commands() {
+    return Commands.load().all().stream().map(Command::name);
+  }
+
+  @Test
+  void listsEveryCommandInMenuAndToolbar() throws Exception {
+    List<String> urls = commands().map(name -> "tenthmark:" + name).toList();
+    assertThat(configured("OfficeMenuBar/org.tenthmark.calc.menu/Submenu"))
+        .containsExactlyInAnyOrderElementsOf(urls);
+    assertThat(configured("OfficeToolBar/org.tenthmark.calc.toolbar"))
+        .containsExactlyInAnyOrderElementsOf(urls);
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void enablesACommandInASpreadsheet(String command) throws Exception {
+    assertThat(enabled(command, workbook.frame())).isTrue();
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void disablesACommandWhereThereIsNone(String command) throws Exception {
+    XFrame empty = queryInterface(XFrame.class, office.service("com.sun.star.frame.Frame"));
+    empty.initialize(workbook.frame().getContainerWindow());
+    assertThat(enabled(command, empty)).isFalse();
+  }
+
+  @Test
+  void knowsNoOtherCommand() throws Exception {
+    assertThat(dispatch("no-such-command", workbook.frame())).isNull();
+  }
+
+  private boolean enabled(String command, XFrame frame) throws Exception {
+    List<Boolean> states = new ArrayList<>();
+    dispatch(command, frame)
+        .addStatusListener(
+            new XStatusListener() {
+              @Override
+              public void statusChanged(FeatureStateEvent state) {
+                states.add(state.IsEnabled);
+              }
+
+              @Override
+              public void disposing(EventObject source) {}
+            },
+            url(command));
+    assertThat(states).hasSize(1);
+    return states.get(0);
+  }
+
+  private XDispatch dispatch(String command, XFrame frame) throws Exception {
+    return queryInterface(XDispatchProvider.class, frame).queryDispatch(url(command), "_self", 0);
+  }
+
+  private URL url(String command) throws Exception {
+    URL[] url = {new URL()};
+    url[0].Complete = "tenthmark:" + command;
+    queryInterface(XURLTransformer.class, office.service("com.sun.star.util.URLTransformer"))
+        .parseStrict(url);
+    return url[0];
+  }
+
+  /** The addresses of the commands at a place of the configuration. */
+  private List<String> configured(String place) throws Exception {
+    XMultiServiceFactory configuration =
+        queryInterface(
+            XMultiServiceFactory.class,
+            office.service("com.sun.star.configuration.ConfigurationProvider"));
+    Object[] path = {new NamedValue("nodepath", "/org.openoffice.Office.Addons/AddonUI/" + place)};
+    XNameAccess entries =
+        queryInterface(
+            XNameAccess.class,
+            configuration.createInstanceWithArguments(
+                "com.sun.star.configuration.ConfigurationAccess", path));
+    List<String> urls = new ArrayList<>();
+    for (String name : entries.getElementNames()) {
+      XNameAccess entry = queryInterface(XNameAccess.class, entries.getByName(name));
+      urls.add((String) entry.getByName("URL"));
+    }
+    urls.removeIf(url -> url.equals("private:separator"));
+    return urls;
+  }
+}

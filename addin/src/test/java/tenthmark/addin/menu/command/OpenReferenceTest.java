@@ -1,0 +1,31 @@
+package tenthmark.addin.menu.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenthmark.addin.menu.RefusalException;
+
+class OpenReferenceTest {
+
+  @TempDir private Path folder;
+
+  @Test
+  void takesThePageOfTheLanguageElseTheEnglishOne() throws Exception {
+    Path english = Files.createFile(folder.resolve("function-reference.html"));
+    Path german = Files.createFile(folder.resolve("function-reference-de.html"));
+    assertThat(OpenReference.page(folder, "de")).isEqualTo(german);
+    assertThat(OpenReference.page(folder, "en")).isEqualTo(english);
+    assertThat(OpenReference.page(folder, "fr")).isEqualTo(english);
+  }
+
+  @Test
+  void saysThatThereIsNone() {
+    assertThatThrownBy(() -> OpenReference.page(folder, "en"))
+        .isInstanceOf(RefusalException.class)
+        .hasMessage("reference.missing");
+  }
+}
