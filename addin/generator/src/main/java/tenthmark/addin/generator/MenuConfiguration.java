@@ -21,6 +21,7 @@ final class MenuConfiguration {
 
   private static final String NAME = "Tenthmark";
   private static final String TOOLBAR = "org.tenthmark.calc.toolbar";
+  private static final String RIGHT_OF_STANDARD = "2000,0";
   private static final String SHEETS = "com.sun.star.sheet.SpreadsheetDocument";
 
   private MenuConfiguration() {}
@@ -84,19 +85,21 @@ final class MenuConfiguration {
         """;
   }
 
-  static String toolbarName() {
+  static String toolbar() {
     return HEAD.formatted("CalcWindowState", "org.openoffice.Office.UI")
         + """
          <node oor:name="UIElements">
           <node oor:name="States">
            <node oor:name="private:resource/toolbar/addon_%s" oor:op="replace">
             <prop oor:name="UIName"><value xml:lang="en-US">%s</value></prop>
+            <prop oor:name="DockingArea"><value>0</value></prop>
+            <prop oor:name="DockPos"><value>%s</value></prop>
            </node>
           </node>
          </node>
         </oor:component-data>
         """
-            .formatted(TOOLBAR, NAME);
+            .formatted(TOOLBAR, NAME, RIGHT_OF_STANDARD);
   }
 
   /** The entries, each in its place: the office sorts them by the names of their nodes. */

@@ -37,7 +37,7 @@ public final class MenuGenerator {
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("Addons.xcu"), MenuConfiguration.addons(entries));
     Files.writeString(folder.resolve("ProtocolHandler.xcu"), MenuConfiguration.protocol());
-    Files.writeString(folder.resolve("CalcWindowState.xcu"), MenuConfiguration.toolbarName());
+    Files.writeString(folder.resolve("CalcWindowState.xcu"), MenuConfiguration.toolbar());
   }
 
   private static Map<String, Properties> texts(Path folder) throws IOException {
