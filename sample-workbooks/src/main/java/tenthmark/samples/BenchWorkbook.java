@@ -62,6 +62,7 @@ final class BenchWorkbook {
     records.put("A1", "Bicycle workshop: first lab table", styles.title());
     records.put("A2", SampleBook.CAUTION, styles.remark());
     records.merge("A2:N2", styles.remark());
+    book.noticeIfFunctionsAreMissing(records, "A3");
     book.headings(records, FIRST_ROW - 1, HEADINGS);
     contributions.put("A1", "What each contribution is due to", styles.title());
     book.headings(contributions, 3, List.of("Quantity", "Kind", "Due to", "Size"));

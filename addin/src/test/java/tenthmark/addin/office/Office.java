@@ -70,9 +70,7 @@ public final class Office implements AutoCloseable {
   /** Starts an office; fails with its output where it does not start. */
   public static Office start(Launcher launcher, Profile profile) throws Exception {
     Path home = Files.createTempDirectory("tenthmark-office-");
-    Path registry = home.resolve("profile/user/registrymodifications.xcu");
-    Files.createDirectories(registry.getParent());
-    Files.writeString(registry, profile.registry());
+    profile.write(home.resolve("profile"));
     Path extension = home.resolve("tenthmark.oxt");
     if (profile.extension().isPresent()) {
       Files.copy(profile.extension().orElseThrow(), extension);

@@ -1,8 +1,11 @@
 package tenthmark.addin.office;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -10,8 +13,9 @@ import java.util.Optional;
  *
  * @param extension an extension to install
  * @param settings entries of the office's registry, as its user layer spells them
+ * @param java whether Java is switched on
  */
-public record Profile(Optional<Path> extension, List<String> settings) {
+public record Profile(Optional<Path> extension, List<String> settings, boolean java) {
 
   private static final String LAYER =
       """
@@ -23,6 +27,15 @@ public record Profile(Optional<Path> extension, List<String> settings) {
       </oor:items>
       """;
 
+  private static final String JAVA_SWITCHED_OFF =
+      """
+      <?xml version="1.0" encoding="UTF-8"?>
+      <java xmlns="http://openoffice.org/2004/java/framework/1.0" \
+      xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+      <enabled xsi:nil="false">false</enabled>
+      </java>
+      """;
+
   /** A profile with the extension that this build made. */
   public static Profile withExtension() {
     String path = System.getProperty("tenthmark.extension");
@@ -31,12 +44,12 @@ public record Profile(Optional<Path> extension, List<String> settings) {
           "the system property tenthmark.extension does not name tenthmark.oxt; run these tests"
               + " with mvn verify -Preal-calc");
     }
-    return new Profile(Optional.of(Path.of(path)), List.of());
+    return new Profile(Optional.of(Path.of(path)), List.of(), true);
   }
 
   /** A profile without any extension. */
   public static Profile plain() {
-    return new Profile(Optional.empty(), List.of());
+    return new Profile(Optional.empty(), List.of(), true);
   }
 
   /** The same with the locale for numbers and separators, for instance de-DE. */
@@ -49,16 +62,30 @@ public record Profile(Optional<Path> extension, List<String> settings) {
     return with("/org.openoffice.Office.Calc/Formula/Syntax", "EnglishFunctionName", "true");
   }
 
+  /** The same with Java switched off, as in the office's options. */
+  public Profile withoutJava() {
+    return new Profile(extension, settings, false);
+  }
+
   private Profile with(String path, String property, String value) {
     List<String> more = new ArrayList<>(settings);
     more.add(
         "<item oor:path=\"%s\"><prop oor:name=\"%s\" oor:op=\"fuse\"><value>%s</value></prop></item>"
             .formatted(path, property, value));
-    return new Profile(extension, more);
+    return new Profile(extension, more, java);
   }
 
-  /** The text of the profile's registry file. */
-  String registry() {
-    return LAYER.formatted(String.join("\n", settings));
+  /** Writes the profile's files into its folder. */
+  void write(Path profile) throws IOException {
+    Path user = Files.createDirectories(profile.resolve("user"));
+    Files.writeString(
+        user.resolve("registrymodifications.xcu"), LAYER.formatted(String.join("\n", settings)));
+    if (!java) {
+      String machine = System.getProperty("os.arch").replace("amd64", "x86_64");
+      Files.writeString(
+          Files.createDirectories(user.resolve("config"))
+              .resolve("javasettings_Linux_" + machine.toUpperCase(Locale.ROOT) + ".xml"),
+          JAVA_SWITCHED_OFF);
+    }
   }
 }

@@ -16,6 +16,11 @@ public final class SampleBook {
       "A teaching aid, with invented numbers: not for calibration, safety or legal decisions. Work"
           + " on brakes and tyres follows the maker's manual and the lab's safety rules.";
 
+  private static final String FUNCTIONS_MISSING =
+      "The LAB functions are missing here: they need LibreOffice Calc with the extension"
+          + " tenthmark.oxt, and Java 17 or newer switched on in Tools, Options, LibreOffice,"
+          + " Advanced.";
+
   private static final int CHARACTER = 256;
 
   private final XSSFWorkbook workbook = new XSSFWorkbook();
@@ -59,6 +64,16 @@ public final class SampleBook {
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitHeight((short) 0);
     return new SheetWriter(sheet, catalogue);
+  }
+
+  /**
+   * A cell that says what to install where the functions cannot be called, and nothing elsewhere.
+   */
+  public void noticeIfFunctionsAreMissing(SheetWriter sheet, String address) {
+    sheet.put(
+        address,
+        "=IF(ISERROR(LAB_HANDTIMED()),\"" + FUNCTIONS_MISSING + "\",\"\")",
+        styles.warning());
   }
 
   /** The headings of a table, from column A on. */

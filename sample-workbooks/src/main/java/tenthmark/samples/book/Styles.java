@@ -19,6 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * @param remark text that explains
  * @param note text that explains, without a box
  * @param given a cell of a table that is filled in from the start
+ * @param warning text that says what is missing
  */
 public record Styles(
     XSSFCellStyle title,
@@ -27,9 +28,11 @@ public record Styles(
     XSSFCellStyle result,
     XSSFCellStyle remark,
     XSSFCellStyle note,
-    XSSFCellStyle given) {
+    XSSFCellStyle given,
+    XSSFCellStyle warning) {
 
   private static final byte[] PALE_SLATE = {(byte) 0xE3, (byte) 0xE8, (byte) 0xEE};
+  private static final byte[] DARK_RED = {(byte) 0xA0, (byte) 0x1C, (byte) 0x1C};
   private static final byte[] FAINT_SLATE = {(byte) 0xF3, (byte) 0xF5, (byte) 0xF8};
 
   static Styles of(XSSFWorkbook workbook) {
@@ -56,7 +59,12 @@ public record Styles(
 
     XSSFCellStyle given = boxed(workbook);
     fill(given, FAINT_SLATE);
-    return new Styles(title, heading, cell, result, remark, note, given);
+
+    XSSFCellStyle warning = workbook.createCellStyle();
+    XSSFFont red = bold(workbook);
+    red.setColor(new XSSFColor(DARK_RED, null));
+    warning.setFont(red);
+    return new Styles(title, heading, cell, result, remark, note, given, warning);
   }
 
   private static void fill(XSSFCellStyle style, byte[] colour) {

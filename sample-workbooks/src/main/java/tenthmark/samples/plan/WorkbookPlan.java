@@ -14,7 +14,7 @@ import tenthmark.samples.book.SheetWriter;
  */
 public record WorkbookPlan(String title, String task, List<SheetPlan> sheets) {
 
-  /** On the first sheet the title, the caution and the task come first. */
+  /** On the first sheet the title, the caution, the task and the notice come first. */
   private static final int FIRST_ROW = 5;
 
   private static final int GAP = 1;
@@ -67,6 +67,7 @@ public record WorkbookPlan(String title, String task, List<SheetPlan> sheets) {
     sheet.put("A1", title, book.styles().title());
     sheet.put("A2", SampleBook.CAUTION, book.styles().note());
     sheet.put("A3", task, book.styles().note());
+    book.noticeIfFunctionsAreMissing(sheet, "A4");
     sheet.freezeBefore("B" + FIRST_ROW);
   }
 

@@ -1,0 +1,69 @@
+package tenthmark.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tenthmark.addin.office.Office;
+import tenthmark.addin.office.Profile;
+import tenthmark.addin.office.Workbook;
+
+/** What a workbook says when it is opened where its functions cannot be called. */
+@TestInstance(Lifecycle.PER_CLASS)
+class FunctionsMissingIT {
+
+  private static final String SENTENCE =
+      "The LAB functions are missing here: they need LibreOffice Calc with the extension"
+          + " tenthmark.oxt, and Java 17 or newer switched on in Tools, Options, LibreOffice,"
+          + " Advanced.";
+
+  private Office withThem;
+  private Office withoutExtension;
+  private Office withoutJava;
+
+  @BeforeAll
+  void start() throws Exception {
+    withThem = Office.start(Profile.withExtension());
+    withoutExtension = Office.start(Profile.plain());
+    withoutJava = Office.start(Profile.withExtension().withoutJava());
+  }
+
+  @AfterAll
+  void close() throws Exception {
+    for (Office office : List.of(withThem, withoutExtension, withoutJava)) {
+      office.close();
+    }
+  }
+
+  static List<Path> workbooks() {
+    try (Stream<Path> files = Files.walk(Saved.WORKBOOKS)) {
+      return files.filter(file -> file.toString().matches(".*\\.(ods|xlsx|ots|xltx)")).toList();
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void aSentenceSaysWhatToInstallWhereItIsNeededAndNothingElsewhere(Path file) throws Exception {
+    assertThat(notice(withThem, file)).as("with extension and Java").isEmpty();
+    assertThat(notice(withoutExtension, file)).as("without extension").isEqualTo(SENTENCE);
+    assertThat(notice(withoutJava, file)).as("without Java").isEqualTo(SENTENCE);
+  }
+
+  private static String notice(Office office, Path file) throws Exception {
+    try (Workbook workbook = office.open(file)) {
+      return workbook.shown(file.getParent().equals(Saved.WORKBOOKS) ? "A3" : "A4");
+    }
+  }
+}
