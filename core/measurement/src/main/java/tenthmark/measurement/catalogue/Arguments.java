@@ -2,14 +2,17 @@ package tenthmark.measurement.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import tenthmark.measurement.wording.Sentences;
 
 /** The arguments of one call, read by parameter. */
 public final class Arguments {
 
   private final List<Parameter<?>> parameters;
   private final List<Value> values;
+  private final Sentences sentences;
 
-  Arguments(Declaration declaration, List<Value> values) {
+  Arguments(Declaration declaration, List<Value> values, Sentences sentences) {
+    this.sentences = sentences;
     this.parameters = declaration.parameters();
     this.values = values.stream().map(Arguments::single).toList();
     boolean open = !parameters.isEmpty() && parameters.get(parameters.size() - 1).isRepeated();
@@ -21,6 +24,11 @@ public final class Arguments {
               + parameters.size()
               + " are taken.");
     }
+  }
+
+  /** The language in which the call writes, and its decimal sign. */
+  public Sentences sentences() {
+    return sentences;
   }
 
   /** The value of a parameter that is required or has a default. */

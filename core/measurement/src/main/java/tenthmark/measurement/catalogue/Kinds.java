@@ -9,6 +9,7 @@ import java.util.function.DoublePredicate;
 import java.util.stream.Collectors;
 import tenthmark.measurement.catalogue.Kind.Form;
 import tenthmark.measurement.formula.CellBlock;
+import tenthmark.measurement.wording.Sentences;
 
 /** The kinds of parameter that several worksheet functions share. */
 public final class Kinds {
@@ -65,15 +66,19 @@ public final class Kinds {
   }
 
   /**
-   * What a kind of single value accepts, or one word, in any letter case, that stands for a value.
+   * What a kind of single value accepts, or a word that stands for a value, in any letter case and
+   * language.
+   *
+   * @param key of the word
    */
-  public static <T> Kind<T> orWord(Kind<T> kind, String word, T meaning) {
+  public static <T> Kind<T> orWord(Kind<T> kind, String key, T meaning) {
+    List<String> words = Sentences.inEveryLanguage(key);
     return new Kind<>(
         kind.form(),
-        kind.allowed() + ", or the word " + word,
+        kind.allowed() + ", or the word " + words.get(0),
         argument ->
             argument.value() instanceof Value.Text text
-                    && text.text().strip().equalsIgnoreCase(word)
+                    && words.stream().anyMatch(text.text().strip()::equalsIgnoreCase)
                 ? meaning
                 : kind.read(argument));
   }

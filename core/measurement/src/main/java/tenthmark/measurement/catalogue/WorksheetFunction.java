@@ -1,6 +1,7 @@
 package tenthmark.measurement.catalogue;
 
 import java.util.List;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * A worksheet function: what it is and how it is computed. A class that implements it and carries
@@ -18,15 +19,20 @@ public interface WorksheetFunction {
    */
   Value evaluate(Arguments arguments);
 
+  /** Computes the result from values as cells hand them over, in English. */
+  default Value call(List<Value> values) {
+    return call(values, Sentences.english());
+  }
+
   /**
    * Computes the result from values as cells hand them over. A bad argument gives what a user then
    * sees: the sentence that explains it where the function gives a text or a table, and a fault
    * with that sentence as its reason where it gives a number.
    */
-  default Value call(List<Value> values) {
+  default Value call(List<Value> values, Sentences sentences) {
     Declaration declaration = declaration();
     try {
-      Value result = evaluate(new Arguments(declaration, values));
+      Value result = evaluate(new Arguments(declaration, values, sentences));
       requireFinite(result);
       return result;
     } catch (ArgumentException problem) {

@@ -57,8 +57,12 @@ public record Comparison(BigDecimal difference, BigDecimal allowed) {
         ? sentences.say("agreement.equal")
         : sentences.say(
             agrees() ? "agreement.within" : "agreement.beyond",
-            PowerOfTen.show(difference, DIGITS_SHOWN),
-            PowerOfTen.show(gap(), DIGITS_SHOWN),
-            PowerOfTen.show(allowed, DIGITS_SHOWN));
+            shown(difference, sentences),
+            shown(gap(), sentences),
+            shown(allowed, sentences));
+  }
+
+  private static String shown(BigDecimal number, Sentences sentences) {
+    return PowerOfTen.show(number, DIGITS_SHOWN, sentences.decimalSign());
   }
 }

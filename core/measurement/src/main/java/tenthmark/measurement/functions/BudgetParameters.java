@@ -26,7 +26,12 @@ final class BudgetParameters {
               "a range of three columns (kind, due to, size) with at least one contribution",
               BudgetParameters::contributionsIn));
 
-  private static final Kind<ContributionKind> KIND = Kinds.choice(ContributionKind.class);
+  private static final Kind<String> WORD = Kinds.text();
+  private static final Kind<ContributionKind> KIND =
+      new Kind<>(
+          Kind.Form.TEXT,
+          Kinds.choice(ContributionKind.class).allowed(),
+          argument -> ContributionKind.named(WORD.read(argument)).orElseThrow(argument::refused));
   private static final Kind<String> DUE_TO = Kinds.text();
   private static final Kind<Double> SIZE = Kinds.notNegative();
 

@@ -8,7 +8,6 @@ import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
-import tenthmark.measurement.wording.Sentences;
 
 /** LAB_AGREE: the sentence that says whether two results agree. */
 @AutoService(WorksheetFunction.class)
@@ -29,8 +28,6 @@ public final class LabAgree implements WorksheetFunction {
               "Agree: the values differ by 2, which is 0.8 of the 2.5 that their uncertainties"
                   + " allow."));
 
-  private final Sentences sentences = Sentences.english();
-
   @Override
   public Declaration declaration() {
     return DECLARATION;
@@ -38,6 +35,6 @@ public final class LabAgree implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
-    return Value.of(ComparisonParameters.comparisonIn(arguments).inWords(sentences));
+    return Value.of(ComparisonParameters.comparisonIn(arguments).inWords(arguments.sentences()));
   }
 }

@@ -7,12 +7,12 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
-import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.recording.Budget;
 import tenthmark.measurement.recording.Contribution;
+import tenthmark.measurement.wording.Sentences;
 
 /** LAB_BUDGET: the contributions with their shares of the total. */
 @AutoService(WorksheetFunction.class)
@@ -44,6 +44,7 @@ public final class LabBudget implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
+    Sentences sentences = arguments.sentences();
     Budget budget = BudgetParameters.budgetIn(arguments);
     List<List<Value>> rows = new ArrayList<>();
     List<Double> shares = budget.shares();
@@ -51,14 +52,18 @@ public final class LabBudget implements WorksheetFunction {
       Contribution contribution = budget.contributions().get(i);
       rows.add(
           List.of(
-              Value.of(Kinds.word(contribution.kind())),
+              Value.of(contribution.kind().word(sentences)),
               Value.of(contribution.dueTo()),
               Value.of(contribution.size()),
               Value.of(shares.get(i))));
     }
     double total = budget.total().doubleValue();
     rows.add(
-        List.of(Value.of("total"), Value.BLANK, Value.of(total), Value.of(total == 0 ? 0 : 1)));
+        List.of(
+            Value.of(sentences.say("label.total")),
+            Value.BLANK,
+            Value.of(total),
+            Value.of(total == 0 ? 0 : 1)));
     return new Value.Table(rows);
   }
 }

@@ -60,7 +60,7 @@ public final class LabCarryTable extends FollowingFunction {
     }
     rows.add(
         List.of(
-            Value.of("result"),
+            Value.of(arguments.sentences().say("label.result")),
             Value.of(carried.value()),
             Value.of(total),
             Value.BLANK,

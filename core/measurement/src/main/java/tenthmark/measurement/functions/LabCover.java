@@ -17,8 +17,8 @@ import tenthmark.measurement.coverage.CoverageFactor;
 @AutoService(WorksheetFunction.class)
 public final class LabCover implements WorksheetFunction {
 
-  /** What LAB_FREEDOM gives, and this function takes, for a freedom without limit. */
-  static final String INFINITE = "infinite";
+  /** Key of the word that LAB_FREEDOM gives, and this function takes, for no limit. */
+  static final String INFINITE = "word.infinite";
 
   private static final Parameter<Double> FREEDOM =
       Parameter.required(

@@ -26,6 +26,7 @@ import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.formula.Model;
 import tenthmark.measurement.formula.NamedModel;
 import tenthmark.measurement.line.Point;
+import tenthmark.measurement.wording.Sentences;
 
 /** LAB_CURVE: a curve of any model fitted to points. */
 @AutoService(WorksheetFunction.class)
@@ -110,7 +111,8 @@ public final class LabCurve implements WorksheetFunction {
             () ->
                 uy.isPresent()
                     ? CurveFit.byUncertainties(model, points, start)
-                    : CurveFit.byScatter(model, points, start)));
+                    : CurveFit.byScatter(model, points, start)),
+        arguments.sentences());
   }
 
   private Model model(String text, List<Guess> start) {
@@ -125,14 +127,22 @@ public final class LabCurve implements WorksheetFunction {
     return model;
   }
 
-  private static Value table(Curve curve) {
+  private static Value table(Curve curve, Sentences sentences) {
     List<List<Value>> rows = new ArrayList<>();
     for (Estimate estimate : curve.estimates()) {
       rows.add(row(estimate.name(), Value.of(estimate.value()), Value.of(estimate.uncertainty())));
     }
-    rows.add(row("chi-squared", LabLine.shown(curve.chiSquared(), "needs uy"), Value.BLANK));
-    rows.add(row("degrees of freedom", Value.of(curve.freedom()), Value.BLANK));
-    rows.add(row("residual standard deviation", Value.of(curve.residualDeviation()), Value.BLANK));
+    rows.add(
+        row(
+            sentences.say("label.chi.squared"),
+            LabLine.shown(curve.chiSquared(), "label.needs.uy", sentences),
+            Value.BLANK));
+    rows.add(row(sentences.say("label.freedom"), Value.of(curve.freedom()), Value.BLANK));
+    rows.add(
+        row(
+            sentences.say("label.residual.standard.deviation"),
+            Value.of(curve.residualDeviation()),
+            Value.BLANK));
     return new Value.Table(rows);
   }
 

@@ -42,7 +42,7 @@ public final class LabExtremes extends FollowingFunction {
   Value evaluate(CarryTask task, Arguments arguments) {
     Extremes extremes =
         CarryTask.explained(() -> Extremes.of(task.model(), task.values(), task.uncertainties()));
-    return new LabelledRows()
+    return new LabelledRows(arguments.sentences())
         .with("lowest", extremes.lowest())
         .with("highest", extremes.highest())
         .table();

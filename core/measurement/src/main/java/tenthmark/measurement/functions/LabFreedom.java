@@ -74,6 +74,8 @@ public final class LabFreedom implements WorksheetFunction {
       throw new ArgumentException("every size is 0; at least one must be greater than zero.");
     }
     double freedom = EffectiveFreedom.of(contributions);
-    return Double.isInfinite(freedom) ? Value.of(LabCover.INFINITE) : Value.of(freedom);
+    return Double.isInfinite(freedom)
+        ? Value.of(arguments.sentences().say(LabCover.INFINITE))
+        : Value.of(freedom);
   }
 }

@@ -10,6 +10,7 @@ import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.line.Line;
+import tenthmark.measurement.wording.Sentences;
 
 /** LAB_LINE: a straight line fitted to points, with all that is known about it. */
 @AutoService(WorksheetFunction.class)
@@ -39,20 +40,23 @@ public final class LabLine implements WorksheetFunction {
   @Override
   public Value evaluate(Arguments arguments) {
     Line line = LineParameters.line(arguments);
-    return new LabelledRows()
+    return new LabelledRows(arguments.sentences())
         .with("slope", line.slope())
         .with("intercept", line.intercept())
-        .with("slope uncertainty", line.slopeUncertainty())
-        .with("intercept uncertainty", line.interceptUncertainty())
-        .with("correlation of slope and intercept", line.correlation())
-        .with("chi-squared", shown(line.chiSquared(), "needs ux or uy"))
-        .with("degrees of freedom", line.freedom())
-        .with("residual standard deviation", line.residualDeviation())
+        .with("slope.uncertainty", line.slopeUncertainty())
+        .with("intercept.uncertainty", line.interceptUncertainty())
+        .with("correlation", line.correlation())
+        .with(
+            "chi.squared", shown(line.chiSquared(), "label.needs.ux.or.uy", arguments.sentences()))
+        .with("freedom", line.freedom())
+        .with("residual.standard.deviation", line.residualDeviation())
         .table();
   }
 
   /** Chi-squared as a cell shows it, or what it takes. */
-  static Value shown(OptionalDouble chiSquared, String needed) {
-    return chiSquared.isPresent() ? Value.of(chiSquared.getAsDouble()) : Value.of(needed);
+  static Value shown(OptionalDouble chiSquared, String needed, Sentences sentences) {
+    return chiSquared.isPresent()
+        ? Value.of(chiSquared.getAsDouble())
+        : Value.of(sentences.say(needed));
   }
 }

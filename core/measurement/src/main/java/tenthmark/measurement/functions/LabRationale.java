@@ -10,7 +10,6 @@ import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.recording.Rationale;
-import tenthmark.measurement.wording.Sentences;
 
 /** LAB_RATIONALE: the text under a record that says where its uncertainty comes from. */
 @AutoService(WorksheetFunction.class)
@@ -37,8 +36,6 @@ public final class LabRationale implements WorksheetFunction {
                   + " uncertainty is negligible. The total is 2 mm, the sum of the"
                   + " contributions."));
 
-  private final Sentences sentences = Sentences.english();
-
   @Override
   public Declaration declaration() {
     return DECLARATION;
@@ -50,7 +47,7 @@ public final class LabRationale implements WorksheetFunction {
         new Rationale(
                 BudgetParameters.budgetIn(arguments),
                 arguments.get(CommonParameters.UNIT),
-                sentences)
+                arguments.sentences())
             .text());
   }
 }

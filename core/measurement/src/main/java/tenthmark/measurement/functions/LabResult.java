@@ -67,6 +67,6 @@ public final class LabResult implements WorksheetFunction {
           "value rounds to zero beside its uncertainty; for the style percent it must be a number"
               + " that does not.");
     }
-    return Value.of(style.write(result, digits));
+    return Value.of(style.write(result, digits, arguments.sentences()));
   }
 }

@@ -79,11 +79,11 @@ public final class LabSimulate extends FollowingFunction {
             .toList();
     Simulation simulation =
         CarryTask.explained(() -> Simulation.run(task.model(), inputs, samples, seed));
-    return new LabelledRows()
+    return new LabelledRows(arguments.sentences())
         .with("mean", simulation.mean())
-        .with("standard uncertainty", simulation.standardUncertainty())
-        .with("95 % interval from", simulation.lower())
-        .with("95 % interval to", simulation.upper())
+        .with("standard.uncertainty", simulation.standardUncertainty())
+        .with("interval.from", simulation.lower())
+        .with("interval.to", simulation.upper())
         .table();
   }
 }

@@ -57,15 +57,15 @@ public final class LabSteepShallow implements WorksheetFunction {
   public Value evaluate(Arguments arguments) {
     List<Point> points = LineParameters.points(arguments, arguments.get(UX), arguments.get(UY), 2);
     ExtremeLines lines = LineParameters.fitted(() -> ExtremeLines.through(points));
-    return new LabelledRows()
-        .with("steepest slope", lines.steepest().slope())
-        .with("steepest intercept", lines.steepest().intercept())
-        .with("shallowest slope", lines.shallowest().slope())
-        .with("shallowest intercept", lines.shallowest().intercept())
+    return new LabelledRows(arguments.sentences())
+        .with("steepest.slope", lines.steepest().slope())
+        .with("steepest.intercept", lines.steepest().intercept())
+        .with("shallowest.slope", lines.shallowest().slope())
+        .with("shallowest.intercept", lines.shallowest().intercept())
         .with("slope", lines.middleSlope())
-        .with("slope uncertainty", lines.slopeHalfDifference())
+        .with("slope.uncertainty", lines.slopeHalfDifference())
         .with("intercept", lines.middleIntercept())
-        .with("intercept uncertainty", lines.interceptHalfDifference())
+        .with("intercept.uncertainty", lines.interceptHalfDifference())
         .table();
   }
 }

@@ -15,6 +15,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.repeats.Repeats;
 import tenthmark.measurement.repeats.StrayTest;
+import tenthmark.measurement.wording.Sentences;
 
 /** LAB_STRAYS: which of several repeated readings are suspect. */
 @AutoService(WorksheetFunction.class)
@@ -80,13 +81,16 @@ public final class LabStrays implements WorksheetFunction {
     Iterator<Double> scores = repeats.scores().iterator();
     return new Value.Table(
         cells.stream()
-            .map(cell -> cell.isPresent() ? scored(scores.next(), limit) : EMPTY)
+            .map(
+                cell ->
+                    cell.isPresent() ? scored(scores.next(), limit, arguments.sentences()) : EMPTY)
             .toList());
   }
 
   private static final List<Value> EMPTY = List.of(Value.BLANK, Value.BLANK);
 
-  private static List<Value> scored(double score, double limit) {
-    return List.of(Value.of(score), Value.of(score > limit ? "suspect" : "ok"));
+  private static List<Value> scored(double score, double limit, Sentences sentences) {
+    return List.of(
+        Value.of(score), Value.of(sentences.say(score > limit ? "word.suspect" : "word.ok")));
   }
 }

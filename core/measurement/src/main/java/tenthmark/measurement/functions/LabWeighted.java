@@ -63,12 +63,12 @@ public final class LabWeighted implements WorksheetFunction {
         WeightedMean.of(
             rows.stream().mapToDouble(row -> row[0]).toArray(),
             rows.stream().mapToDouble(row -> row[1]).toArray());
-    return new LabelledRows()
-        .with("weighted mean", mean.mean())
+    return new LabelledRows(arguments.sentences())
+        .with("weighted.mean", mean.mean())
         .with("uncertainty", mean.uncertainty())
-        .with("chi-squared", mean.chiSquared())
-        .with("degrees of freedom", mean.freedom())
-        .with("scatter ratio", mean.scatterRatio())
+        .with("chi.squared", mean.chiSquared())
+        .with("freedom", mean.freedom())
+        .with("scatter.ratio", mean.scatterRatio())
         .table();
   }
 }

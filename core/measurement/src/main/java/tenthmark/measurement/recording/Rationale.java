@@ -73,7 +73,7 @@ public record Rationale(Budget budget, String unit, Sentences sentences) {
   }
 
   private String quantity(BigDecimal size) {
-    String number = PowerOfTen.show(size, DIGITS_SHOWN);
+    String number = PowerOfTen.show(size, DIGITS_SHOWN, sentences.decimalSign());
     return unit.isEmpty() ? number : sentences.say("quantity", number, unit);
   }
 

@@ -1,14 +1,16 @@
 package tenthmark.measurement.result;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * What a record text says, whatever its {@link Style}. Besides what the styles write it may have
  * {@code +/-} or {@code +-} for ±, a decimal comma, thin or no-break spaces, and a power of ten as
- * {@code ·10^3}, {@code x10^3}, {@code ×10³} or {@code e3}.
+ * {@code ·10^3}, {@code x10^3}, {@code ×10³} or {@code e3}; and it is exact in any language.
  *
  * @param uncertainty in the unit of the value; empty if the text states none
  * @param unit empty if the text states none
@@ -20,6 +22,8 @@ public record RecordText(BigDecimal value, Optional<BigDecimal> uncertainty, Str
       Pattern.compile("(?!x *10)(?:1/)?[\\p{L}°%‰′″'\"/][^±\\p{Cntrl}]*");
 
   private static final int LONGEST = 2000;
+
+  private static final List<String> EXACT = Sentences.inEveryLanguage(Style.EXACT);
 
   private static final String DIGITS = "(?:\\d++(?:[.,]\\d*+)?+|[.,]\\d++)";
   private static final String EXPONENT = "[eE][-+−]?\\d{1,4}";
@@ -108,8 +112,9 @@ public record RecordText(BigDecimal value, Optional<BigDecimal> uncertainty, Str
   }
 
   private static Optional<RecordText> alone(String text) {
-    boolean exact = text.endsWith(Style.EXACT);
-    String stated = exact ? text.substring(0, text.length() - Style.EXACT.length()) : text;
+    Optional<String> word = EXACT.stream().filter(text::endsWith).findFirst();
+    boolean exact = word.isPresent();
+    String stated = text.substring(0, text.length() - word.orElse("").length());
     Matcher record = ALONE.matcher(stated.strip());
     return record.matches()
         ? Optional.of(

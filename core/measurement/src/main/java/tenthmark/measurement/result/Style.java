@@ -2,41 +2,48 @@ package tenthmark.measurement.result;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import tenthmark.measurement.rounding.DecimalSign;
 import tenthmark.measurement.rounding.DigitsRule;
 import tenthmark.measurement.rounding.PowerOfTen;
 import tenthmark.measurement.rounding.Rounded;
+import tenthmark.measurement.wording.Sentences;
 
 /** The ways to write a result as a record text. {@link RecordText} reads them all. */
 public enum Style {
   /** {@code 12.34 ± 0.05 mm}. */
   PLAIN {
     @Override
-    String writeInexact(MeasurementResult result, DigitsRule digits) {
+    String writeInexact(MeasurementResult result, DigitsRule digits, DecimalSign sign) {
       Rounded rounded = result.rounded(digits);
       PowerOfTen power = PowerOfTen.ifNeeded(rounded.value(), rounded.uncertainty());
       if (power.exponent() != 0) {
-        return bracketed(rounded, power) + power + behind(result.unit());
+        return bracketed(rounded, power, sign) + power + behind(result.unit());
       }
       // Without brackets a percent sign behind the uncertainty would make it a relative one.
       return result.unit().startsWith("%")
-          ? bracketed(rounded, power) + behind(result.unit())
-          : bothParts(rounded, power) + behind(result.unit());
+          ? bracketed(rounded, power, sign) + behind(result.unit())
+          : bothParts(rounded, power, sign) + behind(result.unit());
     }
   },
 
   /** {@code 12.34(5) mm}: the uncertainty in units of the last digit, in full from 1 on. */
   BRIEF {
     @Override
-    String writeInexact(MeasurementResult result, DigitsRule digits) {
+    String writeInexact(MeasurementResult result, DigitsRule digits, DecimalSign sign) {
       Rounded rounded = result.rounded(digits);
       PowerOfTen power = PowerOfTen.ifNeeded(rounded.value(), rounded.uncertainty());
-      String uncertainty = power.digits(rounded.uncertainty());
-      return power.digits(rounded.value())
+      return power.digits(rounded.value(), sign)
           + "("
-          + (uncertainty.startsWith("0.") ? lastDigits(rounded) : uncertainty)
+          + (isBelowOne(rounded.uncertainty(), power)
+              ? lastDigits(rounded)
+              : power.digits(rounded.uncertainty(), sign))
           + ")"
           + (power.exponent() == 0 ? "" : power)
           + behind(result.unit());
+    }
+
+    private static boolean isBelowOne(BigDecimal number, PowerOfTen power) {
+      return number.scaleByPowerOfTen(-power.exponent()).compareTo(BigDecimal.ONE) < 0;
     }
 
     private static String lastDigits(Rounded rounded) {
@@ -47,16 +54,16 @@ public enum Style {
   /** {@code 12.34 mm ± 0.4 %}: the uncertainty in percent of the value. */
   PERCENT {
     @Override
-    String writeInexact(MeasurementResult result, DigitsRule digits) {
+    String writeInexact(MeasurementResult result, DigitsRule digits, DecimalSign sign) {
       BigDecimal percent =
           result
               .uncertainty()
               .movePointRight(2)
               .divide(result.value().abs(), MathContext.DECIMAL128);
-      return PowerOfTen.show(result.rounded(digits).value())
+      return PowerOfTen.show(result.rounded(digits).value(), sign)
           + behind(result.unit())
           + " ± "
-          + PowerOfTen.show(digits.round(percent))
+          + PowerOfTen.show(digits.round(percent), sign)
           + " %";
     }
 
@@ -70,24 +77,25 @@ public enum Style {
   /** {@code (1.234 ± 0.005)×10^1 mm}: always with a power of ten. */
   SCIENTIFIC {
     @Override
-    String writeInexact(MeasurementResult result, DigitsRule digits) {
+    String writeInexact(MeasurementResult result, DigitsRule digits, DecimalSign sign) {
       Rounded rounded = result.rounded(digits);
       PowerOfTen power = PowerOfTen.of(rounded.value(), rounded.uncertainty());
-      return bracketed(rounded, power) + power + behind(result.unit());
+      return bracketed(rounded, power, sign) + power + behind(result.unit());
     }
   };
 
-  /** What stands behind a value without uncertainty. */
-  static final String EXACT = "(exact)";
+  /** The key of the word that stands behind a value without uncertainty. */
+  static final String EXACT = "result.exact";
 
   /**
    * Writes a result, both parts rounded to one place and with one power of ten if they need one. A
    * result without uncertainty is written in full and called exact.
    */
-  public String write(MeasurementResult result, DigitsRule digits) {
+  public String write(MeasurementResult result, DigitsRule digits, Sentences sentences) {
+    DecimalSign sign = sentences.decimalSign();
     return result.uncertainty().signum() == 0
-        ? PowerOfTen.show(result.value()) + behind(result.unit()) + " " + EXACT
-        : writeInexact(result, digits);
+        ? PowerOfTen.show(result.value(), sign) + behind(result.unit()) + " " + sentences.say(EXACT)
+        : writeInexact(result, digits, sign);
   }
 
   /** Whether the style has a meaning for a result: a zero value has no percentage. */
@@ -95,14 +103,14 @@ public enum Style {
     return true;
   }
 
-  abstract String writeInexact(MeasurementResult result, DigitsRule digits);
+  abstract String writeInexact(MeasurementResult result, DigitsRule digits, DecimalSign sign);
 
-  private static String bracketed(Rounded rounded, PowerOfTen power) {
-    return "(" + bothParts(rounded, power) + ")";
+  private static String bracketed(Rounded rounded, PowerOfTen power, DecimalSign sign) {
+    return "(" + bothParts(rounded, power, sign) + ")";
   }
 
-  private static String bothParts(Rounded rounded, PowerOfTen power) {
-    return power.digits(rounded.value()) + " ± " + power.digits(rounded.uncertainty());
+  private static String bothParts(Rounded rounded, PowerOfTen power, DecimalSign sign) {
+    return power.digits(rounded.value(), sign) + " ± " + power.digits(rounded.uncertainty(), sign);
   }
 
   private static String behind(String unit) {

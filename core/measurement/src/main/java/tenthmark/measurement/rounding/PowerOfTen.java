@@ -33,20 +33,30 @@ public record PowerOfTen(int exponent) {
 
   /** Shows one number, with a power of ten if it needs one: 12.5 or 1.25×10^8. */
   public static String show(BigDecimal number) {
+    return show(number, DecimalSign.POINT);
+  }
+
+  /** Shows one number, with a power of ten if it needs one: 12.5 or 1.25×10^8. */
+  public static String show(BigDecimal number, DecimalSign sign) {
     PowerOfTen power = ifNeeded(number);
-    return power.exponent == 0 ? power.digits(number) : power.digits(number) + power;
+    return power.digits(number, sign) + (power.exponent == 0 ? "" : power);
   }
 
   /** Shows one number in a sentence, to at most so many significant digits. */
   public static String show(BigDecimal number, int digits) {
+    return show(number, digits, DecimalSign.POINT);
+  }
+
+  /** Shows one number in a sentence, to at most so many significant digits. */
+  public static String show(BigDecimal number, int digits, DecimalSign sign) {
     BigDecimal rounded =
         number.round(new MathContext(digits, RoundingMode.HALF_UP)).stripTrailingZeros();
-    return show(rounded);
+    return show(rounded, sign);
   }
 
   /** The digits of a number in front of this power. */
-  public String digits(BigDecimal number) {
-    return number.scaleByPowerOfTen(-exponent).toPlainString();
+  public String digits(BigDecimal number, DecimalSign sign) {
+    return sign.write(number.scaleByPowerOfTen(-exponent));
   }
 
   /** As it is written behind the digits: ×10^8. */

@@ -1,32 +1,70 @@
 package tenthmark.measurement.wording;
 
 import java.text.MessageFormat;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import tenthmark.measurement.rounding.DecimalSign;
 
 /**
- * The sentences that worksheet functions write, in one language. A language is one file beside
- * {@code sentences.properties}.
+ * The texts of a module in one language, and the decimal sign of the numbers in them. A language is
+ * one file beside the English one, which fills in for a key that a language has not.
  */
 public final class Sentences {
 
-  private final ResourceBundle bundle;
+  private static final ResourceBundle.Control THIS_LANGUAGE_OR_ENGLISH =
+      ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
-  private Sentences(ResourceBundle bundle) {
+  private final ResourceBundle bundle;
+  private final DecimalSign decimalSign;
+
+  private Sentences(ResourceBundle bundle, DecimalSign decimalSign) {
     this.bundle = bundle;
+    this.decimalSign = decimalSign;
   }
 
-  /** The sentences in English. */
+  /** What worksheet functions write, in English with a decimal point. */
   public static Sentences english() {
-    return new Sentences(
+    return in(Language.ENGLISH, DecimalSign.POINT);
+  }
+
+  /** What worksheet functions write. */
+  public static Sentences in(Language language, DecimalSign decimalSign) {
+    return of(Sentences.class, "sentences", language, decimalSign);
+  }
+
+  /**
+   * The texts of any module.
+   *
+   * @param owner a class of the module, in the package of the files
+   * @param name of the files: {@code name.properties}, {@code name_de.properties} and so on
+   */
+  public static Sentences of(
+      Class<?> owner, String name, Language language, DecimalSign decimalSign) {
+    ResourceBundle bundle =
         ResourceBundle.getBundle(
-            Sentences.class.getPackageName() + ".sentences",
-            Locale.ROOT,
-            Sentences.class.getClassLoader()));
+            owner.getPackageName() + "." + name,
+            language == Language.ENGLISH ? Locale.ROOT : Locale.forLanguageTag(language.code()),
+            owner.getClassLoader(),
+            THIS_LANGUAGE_OR_ENGLISH);
+    return new Sentences(bundle, decimalSign);
+  }
+
+  /** A text in every language, as a worksheet function may have written it in any office. */
+  public static List<String> inEveryLanguage(String key) {
+    return Arrays.stream(Language.values())
+        .map(language -> in(language, DecimalSign.POINT).say(key))
+        .toList();
   }
 
   /** The sentence with this key, its numbered gaps filled in. */
   public String say(String key, String... gaps) {
     return new MessageFormat(bundle.getString(key), Locale.ROOT).format(gaps);
+  }
+
+  /** The decimal sign of the numbers in the sentences. */
+  public DecimalSign decimalSign() {
+    return decimalSign;
   }
 }

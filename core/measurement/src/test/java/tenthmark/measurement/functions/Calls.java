@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.wording.Sentences;
 
 /** Calls worksheet functions in tests as a cell would: numbers, texts, null for blank, ranges. */
 final class Calls {
@@ -13,10 +14,15 @@ final class Calls {
   private Calls() {}
 
   static Value call(String name, Object... arguments) {
+    return callIn(Sentences.english(), name, arguments);
+  }
+
+  /** A call in another language. */
+  static Value callIn(Sentences sentences, String name, Object... arguments) {
     return CATALOGUE
         .find(name)
         .orElseThrow()
-        .call(Arrays.stream(arguments).map(Calls::value).toList());
+        .call(Arrays.stream(arguments).map(Calls::value).toList(), sentences);
   }
 
   static double number(String name, Object... arguments) {
