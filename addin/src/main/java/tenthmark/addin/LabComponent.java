@@ -4,11 +4,13 @@ import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.uno.XComponentContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * What the generated methods share: they hand over a function's name and its arguments as Calc
@@ -20,6 +22,11 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   private final Catalogue catalogue = Catalogue.load();
   private final OpenDocuments documents = new OpenDocuments();
+  private final Sentences sentences;
+
+  LabComponent(XComponentContext context) {
+    this.sentences = OfficeLocale.of(context).sentences();
+  }
 
   /** A number. */
   protected final double number(String name, Object[] arguments) throws IllegalArgumentException {
@@ -68,7 +75,7 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   private Value call(String name, Object[] arguments) throws IllegalArgumentException {
     List<Value> values = Arrays.stream(arguments).map(CellValues::fromCalc).toList();
-    Value result = catalogue.find(name).orElseThrow().call(values);
+    Value result = catalogue.find(name).orElseThrow().call(values, sentences);
     if (result instanceof Value.Fault fault) {
       throw new IllegalArgumentException(fault.reason(), this, (short) 0);
     }

@@ -57,6 +57,11 @@ public record Profile(Optional<Path> extension, List<String> settings, boolean j
     return with("/org.openoffice.Setup/L10N", "ooSetupSystemLocale", locale);
   }
 
+  /** The same with menus and texts in a language, for instance de, if the office has it. */
+  public Profile inLanguage(String language) {
+    return with("/org.openoffice.Office.Linguistic/General", "UILocale", language);
+  }
+
   /** The same with the option that functions keep their English names in any language. */
   public Profile withEnglishFunctionNames() {
     return with("/org.openoffice.Office.Calc/Formula/Syntax", "EnglishFunctionName", "true");

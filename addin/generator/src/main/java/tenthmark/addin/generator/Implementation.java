@@ -22,10 +22,15 @@ final class Implementation {
         package tenthmark.addin;
 
         import com.sun.star.lang.IllegalArgumentException;
+        import com.sun.star.uno.XComponentContext;
         import tenthmark.XLab;
 
         /** The worksheet functions as Calc calls them. */
         public final class Lab extends LabComponent implements XLab {
+
+          public Lab(XComponentContext context) {
+            super(context);
+          }
 
         %s}
         """

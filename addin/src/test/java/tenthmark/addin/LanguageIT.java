@@ -1,0 +1,44 @@
+package tenthmark.addin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tenthmark.addin.office.Office;
+import tenthmark.addin.office.Profile;
+import tenthmark.addin.office.Workbook;
+
+/** Texts in the language of the office's menus with the decimal sign of its cells. */
+class LanguageIT {
+
+  /** Needs Debian's libreoffice-l10n-de, -fr and -es. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "de | de-DE | 172,5 ± 0,5 mm | Verträglich: die Werte unterscheiden sich um 0,5, das ist"
+            + " das 0,5-Fache der 1, die ihre Unsicherheiten zulassen.",
+        "de | de-CH | 172.5 ± 0.5 mm | Verträglich: die Werte unterscheiden sich um 0.5, das ist"
+            + " das 0.5-Fache der 1, die ihre Unsicherheiten zulassen.",
+        "fr | fr-FR | 172,5 ± 0,5 mm | En accord : les valeurs diffèrent de 0,5, soit 0,5 fois"
+            + " l’écart de 1 que permettent leurs incertitudes.",
+        "es | es-MX | 172.5 ± 0.5 mm | Compatibles: los valores difieren en 0.5, que es 0.5 veces"
+            + " la diferencia de 1 que permiten sus incertidumbres.",
+        "en-US | de-DE | 172,5 ± 0,5 mm | Agree: the values differ by 0,5, which is 0,5 of the 1"
+            + " that their uncertainties allow.",
+      })
+  void textsAreThoseOfTheOffice(String language, String locale, String record, String agreement)
+      throws Exception {
+    Profile local = Profile.withExtension().inLanguage(language).inLocale(locale);
+    try (Office office = Office.start(local);
+        Workbook workbook = office.create()) {
+      workbook
+          .set("A1", "=TENTHMARK.LAB.RESULT(172.46;0.5;\"mm\")")
+          .set("A2", "=TENTHMARK.LAB.AGREE(172.5;0.5;172;0.5)")
+          .set("A3", "=TENTHMARK.LAB.READBACK(A1;\"value\")");
+      assertThat(workbook.shown("A1")).isEqualTo(record);
+      assertThat(workbook.shown("A2")).isEqualTo(agreement);
+      assertThat(workbook.number("A3")).isEqualTo(172.5);
+    }
+  }
+}
