@@ -19,13 +19,13 @@ import tenthmark.measurement.wording.Sentences;
  * How the office is set up where it runs: the language of its menus, and the decimal sign of its
  * cells, which are two settings.
  */
-record OfficeLocale(Language language, DecimalSign decimalSign) {
+public record OfficeLocale(Language language, DecimalSign decimalSign) {
 
   private static final String USER = "/org.openoffice.Setup/L10N";
   private static final String SYSTEM = "/org.openoffice.System/L10N";
 
   /** Asks the office, which takes changes of the language when it starts again. */
-  static OfficeLocale of(XComponentContext context) {
+  public static OfficeLocale of(XComponentContext context) {
     XNameAccess user = settings(USER, context);
     String menus = text(user, "ooLocale");
     String cells = text(user, "ooSetupSystemLocale");

@@ -13,7 +13,8 @@ import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import java.io.IOException;
-import tenthmark.addin.wording.DialogTexts;
+import tenthmark.addin.OfficeLocale;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * One command in one window. A user is spoken to in message boxes. A program that asks for the
@@ -47,24 +48,20 @@ final class CommandDispatch extends WeakBase implements XNotifyingDispatch {
 
   /** Whether it was done; what hindered it is said. */
   private boolean perform(Conversation conversation) {
-    DialogTexts texts = texts();
+    Workplace workplace = new Workplace(office, frame, OfficeLocale.of(office), conversation);
     try {
-      command.run(new Workplace(office, frame, texts, conversation));
+      command.run(workplace);
       return true;
     } catch (RefusalException refusal) {
-      conversation.warn(refusal.sentence(texts));
+      conversation.warn(refusal.sentence(workplace.texts()));
     } catch (Exception | IOException | RuntimeException failure) {
-      conversation.warn(texts.say("failure", texts.title(command.name()), failure.toString()));
+      conversation.warn(sentence(failure, workplace.texts()));
     }
     return false;
   }
 
-  private DialogTexts texts() {
-    try {
-      return DialogTexts.in(OfficeLanguage.of(office));
-    } catch (Exception failure) {
-      throw new IllegalStateException("the office does not tell its language", failure);
-    }
+  private String sentence(Throwable failure, Sentences texts) {
+    return texts.say("failure", texts.say("menu." + command.name()), failure.toString());
   }
 
   @Override

@@ -1,13 +1,13 @@
 package tenthmark.addin.menu;
 
 import java.util.List;
-import tenthmark.addin.wording.DialogTexts;
+import tenthmark.measurement.wording.Sentences;
 
 /** A command cannot be done as things are, and the user can change that. */
 public final class RefusalException extends RuntimeException {
 
   private final String key;
-  private final transient List<Object> gaps;
+  private final transient List<String> gaps;
 
   /**
    * With the sentence that tells why.
@@ -15,14 +15,14 @@ public final class RefusalException extends RuntimeException {
    * @param key of the sentence
    * @param gaps what fills its gaps
    */
-  public RefusalException(String key, Object... gaps) {
+  public RefusalException(String key, String... gaps) {
     super(key);
     this.key = key;
     this.gaps = List.of(gaps);
   }
 
   /** The sentence in a language. */
-  String sentence(DialogTexts texts) {
-    return texts.say(key, gaps.toArray());
+  String sentence(Sentences texts) {
+    return texts.say(key, gaps.toArray(String[]::new));
   }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import tenthmark.addin.menu.Command;
 import tenthmark.addin.menu.RefusalException;
 import tenthmark.addin.menu.Workplace;
+import tenthmark.measurement.wording.Language;
 
 /** Opens the reference of the functions in the browser: the page in the user's language, if any. */
 @AutoService(Command.class)
@@ -22,14 +23,14 @@ public final class OpenReference implements Command {
 
   @Override
   public void run(Workplace workplace) throws Exception {
-    Path page = page(ExtensionFolder.of(workplace), workplace.texts().locale().getLanguage());
+    Path page = page(ExtensionFolder.of(workplace), workplace.locale().language());
     workplace
         .service(XSystemShellExecute.class, "com.sun.star.system.SystemShellExecute")
         .execute(page.toUri().toString(), "", SystemShellExecuteFlags.URIS_ONLY);
   }
 
-  static Path page(Path folder, String language) {
-    return Stream.of("function-reference-" + language + ".html", "function-reference.html")
+  static Path page(Path folder, Language language) {
+    return Stream.of("function-reference-" + language.code() + ".html", "function-reference.html")
         .map(folder::resolve)
         .filter(Files::exists)
         .findFirst()

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenthmark.addin.menu.RefusalException;
+import tenthmark.measurement.wording.Language;
 
 class OpenReferenceTest {
 
@@ -17,14 +18,14 @@ class OpenReferenceTest {
   void takesThePageOfTheLanguageElseTheEnglishOne() throws Exception {
     Path english = Files.createFile(folder.resolve("function-reference.html"));
     Path german = Files.createFile(folder.resolve("function-reference-de.html"));
-    assertThat(OpenReference.page(folder, "de")).isEqualTo(german);
-    assertThat(OpenReference.page(folder, "en")).isEqualTo(english);
-    assertThat(OpenReference.page(folder, "fr")).isEqualTo(english);
+    assertThat(OpenReference.page(folder, Language.GERMAN)).isEqualTo(german);
+    assertThat(OpenReference.page(folder, Language.ENGLISH)).isEqualTo(english);
+    assertThat(OpenReference.page(folder, Language.FRENCH)).isEqualTo(english);
   }
 
   @Test
   void saysThatThereIsNone() {
-    assertThatThrownBy(() -> OpenReference.page(folder, "en"))
+    assertThatThrownBy(() -> OpenReference.page(folder, Language.ENGLISH))
         .isInstanceOf(RefusalException.class)
         .hasMessage("reference.missing");
   }
