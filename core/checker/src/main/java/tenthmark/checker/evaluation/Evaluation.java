@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.atp.AnalysisToolPak;
@@ -31,6 +32,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * A workbook recalculated: every formula once, after the cells that it refers to, whatever values
@@ -54,6 +56,7 @@ public final class Evaluation {
   private final WorkbookEvaluator evaluator;
   private final Map<CellAddress, Outcome> outcomes = new HashMap<>();
   private final Map<CellAddress, String> sentences = new HashMap<>();
+  private final OfficeWording wording = new OfficeWording();
   private final Set<CellAddress> changing = new HashSet<>();
   private final Set<CellAddress> throughLab = new HashSet<>();
   private final Map<CellAddress, List<Call>> calls = new HashMap<>();
@@ -75,7 +78,7 @@ public final class Evaluation {
     return name ->
         catalogue
             .find(name)
-            .map(function -> new LabFunction(function, cells, sentences))
+            .map(function -> new LabFunction(function, cells, wording, sentences))
             .orElse(null);
   }
 
@@ -279,8 +282,40 @@ public final class Evaluation {
         behind.reason().startsWith("it depends on") ? behind.reason() : reason, behind.origin());
   }
 
+  /** In the wording that gives the stored text, if one does. */
   private Value calculated(Cell cell) {
-    return Values.single(evaluator.evaluate(model.cell(cell.address())));
+    Value value = Values.single(evaluator.evaluate(model.cell(cell.address())));
+    return isOtherText(cell, value)
+        ? inOtherWording(cell).orElseGet(() -> recalculated(cell))
+        : value;
+  }
+
+  private boolean isOtherText(Cell cell, Value value) {
+    return value instanceof Value.Text
+        && callsLab((Content.Formula) cell.content())
+        && stored(cell.content())
+            .filter(stored -> stored instanceof Value.Text && !stored.equals(value))
+            .isPresent();
+  }
+
+  private Optional<Value> inOtherWording(Cell cell) {
+    Optional<Value> stored = stored(cell.content());
+    Sentences before = wording.sentences();
+    for (Sentences other : OfficeWording.ALL) {
+      wording.become(other);
+      Optional<Value> value = Optional.of(recalculated(cell));
+      if (value.equals(stored)) {
+        return value;
+      }
+    }
+    wording.become(before);
+    return Optional.empty();
+  }
+
+  private Value recalculated(Cell cell) {
+    EvaluationCell known = model.cell(cell.address());
+    evaluator.notifyUpdateCell(known);
+    return Values.single(evaluator.evaluate(known));
   }
 
   private static void mark(Set<CellAddress> marked, Cell cell, boolean itself) {

@@ -18,9 +18,14 @@ import tenthmark.measurement.formula.Cells;
  *
  * @param function the function
  * @param cells the workbook, for arguments that are the cells themselves
+ * @param wording what the function writes in
  * @param sentences where the sentence about a refused argument goes, by the cell that called
  */
-record LabFunction(WorksheetFunction function, Cells cells, Map<CellAddress, String> sentences)
+record LabFunction(
+    WorksheetFunction function,
+    Cells cells,
+    OfficeWording wording,
+    Map<CellAddress, String> sentences)
     implements FreeRefFunction {
 
   @Override
@@ -39,7 +44,9 @@ record LabFunction(WorksheetFunction function, Cells cells, Map<CellAddress, Str
 
   private Value call(List<Value> values) {
     try {
-      return function.call(values);
+      Value result = function.call(values, wording.sentences());
+      // No cell shows the sentence of a fault, only the report does, which is in English.
+      return result instanceof Value.Fault ? function.call(values) : result;
     } catch (RuntimeException fault) {
       String name = function.declaration().displayName();
       throw new NotCheckableException(name + " failed in the checker: " + fault, fault);

@@ -56,7 +56,7 @@ final class ProfileYaml {
 
       # What your columns are called besides the words that the checker knows.
       # headings:
-      #   uncertainty: [Messunsicherheit, delta]
+      #   uncertainty: [incertezza, delta]
       """;
 
   private final Dump dump =

@@ -14,7 +14,25 @@ import tenthmark.measurement.result.RecordText;
 public record Amount(double number, String unit) {
 
   private static final Set<String> NOTHING =
-      Set.of("-", "–", "—", "none", "no", "nil", "n/a", "negligible");
+      Set.of(
+          "-",
+          "–",
+          "—",
+          "none",
+          "no",
+          "nil",
+          "n/a",
+          "negligible",
+          "keine",
+          "keiner",
+          "kein",
+          "vernachlässigbar",
+          "aucune",
+          "aucun",
+          "négligeable",
+          "ninguna",
+          "ninguno",
+          "despreciable");
 
   /** The number that a value stands for: a number, or a text such as {@code 0,5 mm} or "none". */
   static Optional<Amount> of(Value value) {

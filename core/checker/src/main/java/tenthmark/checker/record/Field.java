@@ -2,33 +2,36 @@ package tenthmark.checker.record;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import tenthmark.measurement.rounding.DecimalSign;
+import tenthmark.measurement.wording.Language;
+import tenthmark.measurement.wording.Sentences;
 
 /** A part of a measurement record, and the words by which a column heading names it. */
 public enum Field {
-  QUANTITY(
-      "quantity", "measured quantity", "quantity measured", "measurand", "measurement", "name"),
-  SYMBOL("symbol"),
-  VALUE("value", "measured value", "mean", "mean value", "best value"),
-  UNIT("unit", "units"),
-  DIVISION("division", "scale division", "smallest division"),
-  SPACING("spacing", "spacing of marks", "mark spacing", "marks"),
-  ENDS("ends", "ends read", "number of ends"),
-  RESOLUTION("resolution", "display resolution", "display", "last digit"),
-  HAND_TIMING("hand timing", "hand timed", "timed by hand", "by hand"),
-  REACTION("reaction", "reaction time"),
-  CYCLES("cycles", "number of cycles", "periods", "turns"),
-  READING("reading", "reading uncertainty"),
-  PHYSICAL("physical", "physical uncertainty"),
-  INSTRUMENT("instrument", "instrument uncertainty", "instrumental"),
-  TIMING("timing", "timing uncertainty"),
-  REPEAT("repeat", "repeats", "repeat uncertainty", "repeatability", "scatter"),
-  UNCERTAINTY("uncertainty", "total uncertainty", "total", "absolute uncertainty", "error", "±"),
-  RATIONALE("rationale", "reason", "reasons", "justification"),
-  RESULT("result", "record", "stated result");
+  QUANTITY,
+  SYMBOL,
+  VALUE,
+  UNIT,
+  DIVISION,
+  SPACING,
+  ENDS,
+  RESOLUTION,
+  HAND_TIMING,
+  REACTION,
+  CYCLES,
+  READING,
+  PHYSICAL,
+  INSTRUMENT,
+  TIMING,
+  REPEAT,
+  UNCERTAINTY,
+  RATIONALE,
+  RESULT;
 
   /** The fields that hold the size of a contribution to the uncertainty. */
   public static final List<Field> CONTRIBUTIONS =
@@ -37,16 +40,22 @@ public enum Field {
   private static final Set<Field> TELLING =
       Set.of(UNCERTAINTY, DIVISION, RESOLUTION, RATIONALE, PHYSICAL, REPEAT);
 
-  private final List<String> words;
-
-  Field(String... words) {
-    this.words = List.of(words);
-  }
-
-  /** The words of each field. */
+  /** The words of each field in every language. */
   static Map<Field, List<String>> words() {
     return Arrays.stream(values())
-        .collect(Collectors.toMap(Function.identity(), field -> field.words));
+        .collect(
+            Collectors.toMap(
+                Function.identity(),
+                field ->
+                    Arrays.stream(Language.values())
+                        .flatMap(language -> field.words(language).stream())
+                        .toList()));
+  }
+
+  private List<String> words(Language language) {
+    String key = name().toLowerCase(Locale.ROOT).replace('_', '.');
+    Sentences headings = Sentences.of(Field.class, "headings", language, DecimalSign.POINT);
+    return List.of(headings.say(key).split(", "));
   }
 
   /** Whether a column of this field tells measurements from other lists with values. */
@@ -56,6 +65,6 @@ public enum Field {
 
   /** The word that a sentence uses. */
   public String word() {
-    return words.get(0);
+    return words(Language.ENGLISH).get(0);
   }
 }

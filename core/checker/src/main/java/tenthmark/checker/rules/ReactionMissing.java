@@ -20,9 +20,13 @@ public final class ReactionMissing implements RecordRule {
 
   private static final Pattern BY_HAND =
       Pattern.compile(
-          "\\bstop ?watch|\\b(?:hand[- ]?tim|timed by hand|by hand)", Pattern.CASE_INSENSITIVE);
+          "\\b(?:stop ?watch|hand[- ]?tim|timed by hand|by hand"
+              + "|stopp ?uhr|handgestoppt|von hand (?:gestoppt|gemessen)"
+              + "|chronomètre|chronométr\\p{L}* à la main|cronómetro|cronometrad\\p{L}* a mano)",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
-  private static final Set<String> NO = Set.of("no", "n", "false");
+  private static final Set<String> NO =
+      Set.of("no", "n", "false", "nein", "falsch", "non", "faux", "falso");
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration(

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
@@ -16,6 +17,8 @@ import tenthmark.measurement.formula.CellAddress;
 /** A stored result that recalculation does not give. */
 @AutoService(Rule.class)
 public final class ResultStale implements Rule {
+
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
 
   private static final Value UNKNOWN_NAME = new Value.Fault("#NAME?");
 
@@ -80,7 +83,14 @@ public final class ResultStale implements Rule {
       return Numbers.same(one.number(), other.number())
           || Math.abs(one.number() - other.number()) < 1e-12;
     }
-    return stored.equals(calculated);
+    return stored instanceof Value.Text one && calculated instanceof Value.Text other
+        ? withPoints(one.text()).equals(withPoints(other.text()))
+        : stored.equals(calculated);
+  }
+
+  /** Calc joins a number to a text with the decimal sign of the student's office. */
+  private static String withPoints(String text) {
+    return DECIMAL_COMMA.matcher(text).replaceAll(".");
   }
 
   /** Cells that only follow another stale cell are not reported again. */

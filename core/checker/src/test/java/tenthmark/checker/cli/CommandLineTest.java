@@ -357,18 +357,18 @@ class CommandLineTest {
 
     @Test
     void nameFurtherHeadings() throws Exception {
-      Path german =
-          profile("headings:", "  value: Messwert", "  uncertainty: [Unsicherheit, Fehler]");
+      Path italian =
+          profile("headings:", "  value: Misurato", "  uncertainty: [Incertezza, Errore]");
       Path table =
-          Grid.sheet("Werte")
-              .row("Name", "Messwert [mm]", "fehler [mm]")
-              .row("Kurbel", 172.5, null)
+          Grid.sheet("Valori")
+              .row("Name", "Misurato [mm]", "errore [mm]")
+              .row("Pedivella", 172.5, null)
               .xlsx(folder.resolve("a.xlsx"));
 
       assertThat(run("check", table)).isZero();
-      assertThat(run("check", "--profile", german, table)).isEqualTo(1);
+      assertThat(run("check", "--profile", italian, table)).isEqualTo(1);
 
-      assertThat(out.toString()).contains("Werte.C2: error uncertainty-missing");
+      assertThat(out.toString()).contains("Valori.C2: error uncertainty-missing");
     }
 
     @Test
