@@ -2,13 +2,12 @@ package tenthmark.addin.menu;
 
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
-import com.sun.star.frame.XController;
 import com.sun.star.frame.XFrame;
-import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.uno.XComponentContext;
 import tenthmark.addin.OfficeLocale;
+import tenthmark.addin.document.Spreadsheet;
 import tenthmark.addin.wording.DialogTexts;
 import tenthmark.measurement.wording.Sentences;
 
@@ -35,14 +34,9 @@ public record Workplace(
     return DialogTexts.in(locale);
   }
 
-  /** The view of the spreadsheet. */
-  public XController controller() {
-    return frame.getController();
-  }
-
-  /** The spreadsheet. */
-  public XModel model() {
-    return controller().getModel();
+  /** The spreadsheet in the window. */
+  public Spreadsheet spreadsheet() {
+    return new Spreadsheet(frame.getController());
   }
 
   /** A service of the office. */

@@ -1,0 +1,115 @@
+package tenthmark.addin.document;
+
+import static com.sun.star.uno.UnoRuntime.queryInterface;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.CellInsertMode;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeMovement;
+import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.XMergeable;
+import com.sun.star.util.XProtectable;
+
+/** The cells of one sheet; columns and rows are counted from 0. */
+public final class SheetCells {
+
+  private static final int ANY_CONTENT =
+      CellFlags.VALUE
+          | CellFlags.DATETIME
+          | CellFlags.STRING
+          | CellFlags.FORMULA
+          | CellFlags.ANNOTATION;
+
+  private final XSpreadsheet sheet;
+
+  SheetCells(XSpreadsheet sheet) {
+    this.sheet = sheet;
+  }
+
+  /** Whether its cells may not be changed. */
+  public boolean isProtected() {
+    return queryInterface(XProtectable.class, sheet).isProtected();
+  }
+
+  /** Whether a column and a row are on the sheet. */
+  public boolean reaches(int column, int row) {
+    CellRangeAddress all = queryInterface(XCellRangeAddressable.class, sheet).getRangeAddress();
+    return column <= all.EndColumn && row <= all.EndRow;
+  }
+
+  /** The cells of a rectangle. */
+  public XCellRange range(int left, int top, int right, int bottom) throws Exception {
+    return sheet.getCellRangeByPosition(left, top, right, bottom);
+  }
+
+  /** One cell. */
+  public XCell cell(int column, int row) throws Exception {
+    return sheet.getCellByPosition(column, row);
+  }
+
+  /** What a cell shows. */
+  public String shown(int column, int row) throws Exception {
+    return queryInterface(XText.class, cell(column, row)).getString();
+  }
+
+  /** Whether a rectangle holds nothing, not even a comment. */
+  public boolean isEmpty(int left, int top, int right, int bottom) throws Exception {
+    return queryInterface(XCellRangesQuery.class, range(left, top, right, bottom))
+            .queryContentCells((short) ANY_CONTENT)
+            .getCount()
+        == 0;
+  }
+
+  /** Moves what lies in and below a rectangle down, to make room. */
+  public void makeRoom(int left, int top, int right, int bottom) throws Exception {
+    CellRangeAddress place =
+        queryInterface(XCellRangeAddressable.class, range(left, top, right, bottom))
+            .getRangeAddress();
+    queryInterface(XCellRangeMovement.class, sheet).insertCells(place, CellInsertMode.DOWN);
+  }
+
+  /** Makes one cell out of a rectangle. */
+  public void merge(int left, int top, int right, int bottom) throws Exception {
+    queryInterface(XMergeable.class, range(left, top, right, bottom)).merge(true);
+  }
+
+  /** Gives a column a width in hundredths of a millimetre, or leaves it if it is wide enough. */
+  public void widen(int column, int width) throws Exception {
+    XPropertySet properties = column(column);
+    if ((Integer) properties.getPropertyValue("Width") < width) {
+      properties.setPropertyValue("Width", width);
+    }
+  }
+
+  /** Gives a column a width in hundredths of a millimetre. */
+  public void width(int column, int width) throws Exception {
+    column(column).setPropertyValue("Width", width);
+  }
+
+  private XPropertySet column(int column) throws Exception {
+    return queryInterface(
+        XPropertySet.class,
+        queryInterface(XColumnRowRange.class, sheet).getColumns().getByIndex(column));
+  }
+
+  /**
+   * Whether a whole column holds nothing. Asked for the part of the sheet that is used: Calc 7.4
+   * calls whole columns beyond it not empty.
+   */
+  public boolean isEmptyColumn(int column) throws Exception {
+    XSheetCellCursor cursor = sheet.createCursor();
+    queryInterface(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
+    CellRangeAddress end = queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
+    return column > end.EndColumn || isEmpty(column, 0, column, end.EndRow);
+  }
+}

@@ -1,0 +1,91 @@
+package tenthmark.addin.document;
+
+import static com.sun.star.uno.UnoRuntime.queryInterface;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XModel;
+import com.sun.star.frame.XStorable;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.uno.Exception;
+import com.sun.star.view.XSelectionSupplier;
+import java.util.Optional;
+
+/** A spreadsheet in its window. */
+public final class Spreadsheet {
+
+  private final XController controller;
+  private final XModel model;
+
+  /** The one that a window shows. */
+  public Spreadsheet(XController controller) {
+    this.controller = controller;
+    this.model = controller.getModel();
+  }
+
+  /** A change of the spreadsheet. */
+  @FunctionalInterface
+  public interface Change {
+
+    /** Makes it. */
+    void make() throws Exception;
+  }
+
+  /** Makes a change that one undo takes back; one that fails is taken back at once. */
+  public void change(String title, Change change) throws Exception {
+    XUndoManager undo = queryInterface(XUndoManagerSupplier.class, model).getUndoManager();
+    int before = undo.getAllUndoActionTitles().length;
+    boolean done = false;
+    model.lockControllers();
+    undo.enterUndoContext(title);
+    try {
+      change.make();
+      done = true;
+    } finally {
+      undo.leaveUndoContext();
+      if (!done && undo.getAllUndoActionTitles().length > before) {
+        undo.undo();
+      }
+      model.unlockControllers();
+    }
+  }
+
+  /** Whether it may not be changed at all. */
+  public boolean isReadOnly() {
+    return queryInterface(XStorable.class, model).isReadonly();
+  }
+
+  /** The selected cells, if it is cells in one rectangle that are selected. */
+  public Optional<CellRangeAddress> selection() {
+    Object selected = queryInterface(XSelectionSupplier.class, controller).getSelection();
+    return Optional.ofNullable(queryInterface(XCellRangeAddressable.class, selected))
+        .map(XCellRangeAddressable::getRangeAddress);
+  }
+
+  /** Selects cells and brings them into sight. */
+  public void select(Object cells) throws Exception {
+    queryInterface(XSelectionSupplier.class, controller).select(cells);
+  }
+
+  /** The sheet with a number. */
+  public SheetCells sheet(int number) throws Exception {
+    Object sheets = queryInterface(XSpreadsheetDocument.class, model).getSheets();
+    return new SheetCells(
+        queryInterface(
+            XSpreadsheet.class, queryInterface(XIndexAccess.class, sheets).getByIndex(number)));
+  }
+
+  /** The names of ranges that hold in the whole document. */
+  public XNamedRanges names() throws Exception {
+    return queryInterface(
+        XNamedRanges.class,
+        queryInterface(XPropertySet.class, model).getPropertyValue("NamedRanges"));
+  }
+}

@@ -1,0 +1,2 @@
+/** The record table that the menu writes. */
+package tenthmark.addin.table;

@@ -1,0 +1,265 @@
+package tenthmark.addin.table;
+
+import static com.sun.star.uno.UnoRuntime.queryInterface;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.DispatchResultEvent;
+import com.sun.star.frame.DispatchResultState;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XNamedRange;
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.util.XProtectable;
+import com.sun.star.view.XSelectionSupplier;
+import java.util.Arrays;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import tenthmark.addin.office.Office;
+import tenthmark.addin.office.OfficeExtension;
+import tenthmark.addin.office.Workbook;
+
+/** The commands for record tables, as the menu gives them to Calc. */
+@ExtendWith(OfficeExtension.class)
+class RecordTablesIT {
+
+  private Workbook workbook;
+
+  @BeforeEach
+  void create(Office office) throws Exception {
+    workbook = office.create();
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    workbook.close();
+  }
+
+  @Nested
+  class ANewTable {
+
+    @Test
+    void standsAtTheCursorWithHeadingsAndOneRecord() throws Exception {
+      at("B3").done("new-table");
+      assertThat(Arrays.asList(workbook.values("B3:R3")[0]))
+          .containsExactly(Arrays.stream(Column.values()).map(Column::heading).toArray());
+      assertThat(workbook.formula("K4"))
+          .isEqualTo("=IF(F4=\"\";\"\";TENTHMARK.LAB.READING(F4;G4;H4))");
+      assertThat(cursor()).isEqualTo("B4");
+    }
+
+    @Test
+    void showsNoErrorWhileItIsBlank() throws Exception {
+      at("A1").done("new-table");
+      for (Object[] row : workbook.values("A2:N4")) {
+        assertThat(row)
+            .allMatch(
+                shown -> !shown.toString().contains("#") && !shown.toString().contains("Err"));
+      }
+    }
+
+    /** By hand: 1 x 1/4 x 2 ends = 0.5; 3/2 = 1.5; 0.5 + 1.5 = 2. */
+    @Test
+    void calculatesAReadingOffARule() throws Exception {
+      at("A1").done("new-table");
+      workbook.set("A2", "Foam grip").set("B2", "g").set("C2", 128.3).set("D2", "mm");
+      workbook.set("E2", 1).set("G2", 2).set("H2", 3);
+      workbook.set("P2", "fine marks, both ends").set("P3", "the soft ends");
+      assertThat(workbook.number("J2")).isEqualTo(0.5);
+      assertThat(workbook.number("K2")).isEqualTo(1.5);
+      assertThat(workbook.number("M2")).isEqualTo(2);
+      assertThat(workbook.shown("N2")).isEqualTo("128 ± 2 mm");
+      assertThat(workbook.shown("B3"))
+          .isEqualTo(
+              "The reading uncertainty is 0.5 mm due to fine marks, both ends. The physical"
+                  + " uncertainty is 1.5 mm due to the soft ends. The instrument uncertainty is"
+                  + " negligible. The total is 2 mm, the sum of the contributions.");
+    }
+
+    /** By hand: one count of the last digit. */
+    @Test
+    void calculatesAReadingOffADisplayWithoutUnit() throws Exception {
+      at("A1").done("new-table");
+      workbook.set("A2", "Tyre gauge").set("C2", 2.41).set("I2", 0.02);
+      assertThat(workbook.number("M2")).isEqualTo(0.02);
+      assertThat(workbook.shown("N2")).isEqualTo("2.41 ± 0.02");
+    }
+
+    @Test
+    void namesItsRanges() throws Exception {
+      at("B3").done("new-table");
+      assertThat(named("records")).isEqualTo("$Sheet1.$B$3:$R$6");
+      assertThat(named("values")).isEqualTo("$Sheet1.$D$4:$D$6");
+      assertThat(named("uncertainties")).isEqualTo("$Sheet1.$N$4:$N$6");
+      at("B10").done("new-table");
+      assertThat(named("records_2")).isEqualTo("$Sheet1.$B$10:$R$13");
+    }
+
+    @Test
+    void isOneStepToUndoAndToRedo() throws Exception {
+      at("A1").done("new-table");
+      assertThat(undo().getAllUndoActionTitles()).containsExactly("New Record Table");
+      undo().undo();
+      assertThat(workbook.shown("A1")).isEmpty();
+      assertThat(workbook.formula("M2")).isEmpty();
+      assertThat(names().getElementNames()).isEmpty();
+      undo().redo();
+      assertThat(workbook.shown("A1")).isEqualTo("Quantity");
+      assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$4");
+    }
+
+    @Test
+    void neverMakesAColumnNarrowerThatHoldsSomethingElse() throws Exception {
+      workbook.set("C30", "a longer text");
+      int before = width("C1");
+      at("A1").done("new-table");
+      assertThat(width("C1")).isEqualTo(before);
+      assertThat(width("G1")).isBetween(1290, 1310);
+      assertThat(width("A1")).isBetween(4490, 4510);
+    }
+
+    @Test
+    void isRefusedWhereCellsAreNotEmpty() throws Exception {
+      workbook.set("D4", "mine");
+      assertThat(at("A1").refused("new-table")).startsWith("The table needs the cells A1:Q4");
+      assertThat(workbook.shown("A1")).isEmpty();
+      assertThat(undo().getAllUndoActionTitles()).doesNotContain("New Record Table");
+    }
+
+    @Test
+    void isRefusedAtTheEndOfTheSheet() throws Exception {
+      assertThat(at("A1048574").refused("new-table")).startsWith("The table does not fit here");
+      assertThat(at("AMD1").done("new-table")).isEmpty();
+    }
+
+    @Test
+    void isRefusedOnAProtectedSheet() throws Exception {
+      queryInterface(
+              XProtectable.class,
+              queryInterface(com.sun.star.sheet.XSheetCellRange.class, workbook.range("A1"))
+                  .getSpreadsheet())
+          .protect("");
+      assertThat(at("A1").refused("new-table")).startsWith("This sheet is protected");
+    }
+  }
+
+  @Nested
+  class AnotherRecord {
+
+    @BeforeEach
+    void begin() throws Exception {
+      at("A1").done("new-table");
+      workbook.set("A2", "Spoke").set("C2", 264).set("D2", "mm").set("E2", 1).set("G2", 2);
+    }
+
+    @Test
+    void goesBelowTheLastOne() throws Exception {
+      at("C3").done("add-record");
+      assertThat(cursor()).isEqualTo("A5");
+      workbook.set("C5", 20.5).set("E5", 0.5).set("D5", "°C");
+      assertThat(workbook.number("J5")).isEqualTo(0.125);
+      assertThat(workbook.shown("N2")).isEqualTo("264.0 ± 0.5 mm");
+      assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$7");
+      assertThat(named("values")).isEqualTo("$Sheet1.$C$2:$C$7");
+      workbook.set("A12", "=COUNT(values)");
+      assertThat(workbook.number("A12")).isEqualTo(2);
+    }
+
+    @Test
+    void movesWhatStandsBelowTheTable() throws Exception {
+      workbook.set("A5", "my remark").set("B6", "=C2*2");
+      at("A2").done("add-record");
+      assertThat(workbook.shown("A8")).isEqualTo("my remark");
+      assertThat(workbook.formula("B9")).isEqualTo("=C2*2");
+      assertThat(workbook.shown("F5")).isEqualTo("fine");
+      undo().undo();
+      assertThat(workbook.shown("A5")).isEqualTo("my remark");
+      assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$4");
+    }
+
+    @Test
+    void isOneStepToUndo() throws Exception {
+      int before = undo().getAllUndoActionTitles().length;
+      at("A2").done("add-record");
+      assertThat(undo().getAllUndoActionTitles()).hasSize(before + 1);
+      undo().undo();
+      assertThat(workbook.shown("F5")).isEmpty();
+      assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$4");
+    }
+
+    @Test
+    void goesIntoTheTableOfTheCursor() throws Exception {
+      at("A20").done("new-table");
+      at("B22").done("add-record");
+      assertThat(named("records_2")).isEqualTo("$Sheet1.$A$20:$Q$26");
+      assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$4");
+      assertThat(at("A12").refused("add-record")).startsWith("There is no record table at this");
+    }
+
+    @Test
+    void isRefusedInATableOfAnotherMake() throws Exception {
+      workbook.set("C1", "Length (mm)");
+      assertThat(at("A2").refused("add-record")).startsWith("The headings of this table are not");
+    }
+  }
+
+  private RecordTablesIT at(String cell) throws Exception {
+    queryInterface(XSelectionSupplier.class, workbook.frame().getController())
+        .select(workbook.range(cell));
+    return this;
+  }
+
+  private String done(String command) throws Exception {
+    return run(command, DispatchResultState.SUCCESS);
+  }
+
+  private String refused(String command) throws Exception {
+    return run(command, DispatchResultState.FAILURE);
+  }
+
+  private String run(String command, short state) throws Exception {
+    DispatchResultEvent result = workbook.dispatch("tenthmark:" + command);
+    assertThat(result.State).as((String) result.Result).isEqualTo(state);
+    return (String) result.Result;
+  }
+
+  private String cursor() throws Exception {
+    CellRangeAddress place =
+        queryInterface(
+                XCellRangeAddressable.class,
+                queryInterface(XSelectionSupplier.class, workbook.frame().getController())
+                    .getSelection())
+            .getRangeAddress();
+    return new tenthmark.measurement.formula.CellAddress("", place.StartColumn, place.StartRow)
+        .place();
+  }
+
+  private XUndoManager undo() {
+    return queryInterface(XUndoManagerSupplier.class, workbook.document()).getUndoManager();
+  }
+
+  private XNamedRanges names() throws Exception {
+    return queryInterface(
+        XNamedRanges.class,
+        queryInterface(XPropertySet.class, workbook.document()).getPropertyValue("NamedRanges"));
+  }
+
+  private String named(String name) throws Exception {
+    return queryInterface(XNamedRange.class, names().getByName(name)).getContent();
+  }
+
+  private int width(String cell) throws Exception {
+    return (Integer)
+        queryInterface(
+                XPropertySet.class,
+                queryInterface(com.sun.star.table.XColumnRowRange.class, workbook.range(cell))
+                    .getColumns()
+                    .getByIndex(0))
+            .getPropertyValue("Width");
+  }
+}
