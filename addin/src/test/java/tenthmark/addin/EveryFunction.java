@@ -60,7 +60,7 @@ final class EveryFunction {
 
   private static void layOut(Workbook workbook, Declaration declaration) throws Exception {
     workbook.addSheet(declaration.name());
-    writeCells(workbook, declaration);
+    writeCells(workbook, declaration.name(), declaration);
     workbook.set(on(declaration, ERROR_CELL), "=1/0");
     workbook.set(on(declaration, TEXT_CELL), "a text that fits nowhere");
     Call example = Call.example(declaration);
@@ -75,11 +75,13 @@ final class EveryFunction {
     }
   }
 
-  private static void writeCells(Workbook workbook, Declaration declaration) throws Exception {
+  /** The cells of a function's example on a sheet. */
+  static void writeCells(Workbook workbook, String sheet, Declaration declaration)
+      throws Exception {
     List<List<Value>> rows = declaration.example().cells();
     for (int row = 0; row < rows.size(); row++) {
       for (int column = 0; column < rows.get(row).size(); column++) {
-        String cell = on(declaration, (char) ('A' + column) + "" + (row + 1));
+        String cell = sheet + "." + (char) ('A' + column) + (row + 1);
         Value value = rows.get(row).get(column);
         if (value instanceof Value.Numeric numeric) {
           workbook.set(cell, numeric.number());

@@ -86,6 +86,24 @@ class EvaluationTest {
     }
 
     @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "=1+LAB_READING(A1) | LAB_READING: division is 0; it must be a number greater than zero."
+              + " Here division is A1.",
+          "=5/A1 | Division by zero: A1 is 0.",
+          "=2*VLOOKUP(7,A1:A1,1,0) | B1 shows #N/A: a value that is not there, for instance a place"
+              + " beyond the end of a table. Tenthmark cannot compute VLOOKUP itself, so look there"
+              + " first.",
+          "=A1+1 | no error: B1 is A1 plus 1."
+        })
+    void sayWhyACellHasNoValue(String formula, String sentence) {
+      Evaluation evaluation = evaluated(Grid.sheet("Wheel").row(0, formula, "=LAB_WHY(B1)"));
+
+      assertThat(value(evaluation, 2, 0)).isEqualTo(Value.of(sentence));
+    }
+
+    @ParameterizedTest
     @CsvSource({"0, 0", "-1, -1", "1e300, ''", "'text', 'the text \"text\"'"})
     void meetBadDivisions(String division, String shown) {
       Object cell = division.equals("text") ? division : Double.valueOf(division);

@@ -8,7 +8,8 @@ public enum Family {
   CARRYING("Carrying uncertainties through a calculation"),
   LINES("Lines and curves"),
   COMPARING("Comparing results"),
-  STANDARD("Standard uncertainties and coverage");
+  STANDARD("Standard uncertainties and coverage"),
+  EXPLAINING("Explaining a cell");
 
   private final String title;
 

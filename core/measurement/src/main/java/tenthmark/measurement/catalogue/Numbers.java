@@ -4,13 +4,14 @@ import java.math.BigDecimal;
 import tenthmark.measurement.rounding.Decimals;
 
 /** Shows a double in its shortest decimal form, as a cell would. */
-final class Numbers {
+public final class Numbers {
 
   private static final int LONGEST_PLAIN = 12;
 
   private Numbers() {}
 
-  static String show(double number) {
+  /** A finite number as text. */
+  public static String show(double number) {
     if (number == 0) {
       return "0";
     }

@@ -32,9 +32,7 @@ public interface WorksheetFunction {
   default Value call(List<Value> values, Sentences sentences) {
     Declaration declaration = declaration();
     try {
-      Value result = evaluate(new Arguments(declaration, values, sentences));
-      requireFinite(result);
-      return result;
+      return compute(values, sentences);
     } catch (ArgumentException problem) {
       String sentence = declaration.displayName() + ": " + problem.getMessage();
       return switch (declaration.result()) {
@@ -43,6 +41,17 @@ public interface WorksheetFunction {
         case TABLE -> explained(sentence);
       };
     }
+  }
+
+  /**
+   * Computes the result from values as cells hand them over.
+   *
+   * @throws ArgumentException if an argument cannot be used
+   */
+  default Value compute(List<Value> values, Sentences sentences) {
+    Value result = evaluate(new Arguments(declaration(), values, sentences));
+    requireFinite(result);
+    return result;
   }
 
   private static void requireFinite(Value result) {

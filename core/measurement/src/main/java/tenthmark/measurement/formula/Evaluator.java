@@ -76,8 +76,8 @@ public final class Evaluator<T> {
     if (expression instanceof ForeignCall call) {
       return scope.called(call);
     }
-    if (expression instanceof Joined) {
-      throw new FormulaException("joining of texts with & has no number as its result.");
+    if (expression instanceof Joined joined) {
+      return scope.joined(operand(joined.left()), operand(joined.right()));
     }
     return new Operand.Number<>(number(expression));
   }

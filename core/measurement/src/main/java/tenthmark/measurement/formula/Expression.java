@@ -1,9 +1,15 @@
 package tenthmark.measurement.formula;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A formula as a tree. */
 public sealed interface Expression {
+
+  /** The expressions that it is made of, in the order of the formula. */
+  default List<Expression> parts() {
+    return List.of();
+  }
 
   /** A number written in the formula; a logical value is 1 or 0. */
   record Constant(double value) implements Expression {}
@@ -48,30 +54,66 @@ public sealed interface Expression {
   record Name(String name) implements Reference {}
 
   /** The same value with the other sign. */
-  record Negative(Expression operand) implements Expression {}
+  record Negative(Expression operand) implements Expression {
+
+    @Override
+    public List<Expression> parts() {
+      return List.of(operand);
+    }
+  }
 
   /**
    * Operators of one precedence, worked off from the left, so that a sum of thousands of terms is
    * not thousands of levels deep.
    */
-  record Chain(Expression first, List<Link> rest) implements Expression {}
+  record Chain(Expression first, List<Link> rest) implements Expression {
+
+    @Override
+    public List<Expression> parts() {
+      return Stream.concat(Stream.of(first), rest.stream().map(Link::operand)).toList();
+    }
+  }
 
   /** One operator of a chain with the operand on its right. */
   record Link(Binary operator, Expression operand) {}
 
   /** A comparison, whose sides may be texts. */
-  record Compared(Expression left, Binary operator, Expression right) implements Expression {}
+  record Compared(Expression left, Binary operator, Expression right) implements Expression {
+
+    @Override
+    public List<Expression> parts() {
+      return List.of(left, right);
+    }
+  }
 
   /** A call of a function that the engine knows. */
-  record Call(Function function, List<Expression> arguments) implements Expression {}
+  record Call(Function function, List<Expression> arguments) implements Expression {
+
+    @Override
+    public List<Expression> parts() {
+      return arguments;
+    }
+  }
 
   /**
    * A call of a function that the engine does not know.
    *
    * @param name in upper case, without the prefix that a file format puts before it
    */
-  record ForeignCall(String name, List<Expression> arguments) implements Expression {}
+  record ForeignCall(String name, List<Expression> arguments) implements Expression {
+
+    @Override
+    public List<Expression> parts() {
+      return arguments;
+    }
+  }
 
   /** Two texts joined to one. */
-  record Joined(Expression left, Expression right) implements Expression {}
+  record Joined(Expression left, Expression right) implements Expression {
+
+    @Override
+    public List<Expression> parts() {
+      return List.of(left, right);
+    }
+  }
 }

@@ -10,6 +10,11 @@ public interface Scope<T> {
   /** What the cells or the name hold. */
   Operand<T> at(Expression.Reference reference);
 
+  /** What two operands give that are joined to one text. */
+  default Operand<T> joined(Operand<T> left, Operand<T> right) {
+    throw new FormulaException("joining of texts with & has no number as its result.");
+  }
+
   /** What a function gives that the engine does not know. */
   default Operand<T> called(Expression.ForeignCall call) {
     throw new FormulaException(

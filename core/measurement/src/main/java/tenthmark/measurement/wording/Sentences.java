@@ -58,6 +58,11 @@ public final class Sentences {
         .toList();
   }
 
+  /** Whether there is a sentence with this key. */
+  public boolean knows(String key) {
+    return bundle.containsKey(key);
+  }
+
   /** The sentence with this key, its numbered gaps filled in. */
   public String say(String key, String... gaps) {
     return new MessageFormat(bundle.getString(key), Locale.ROOT).format(gaps);

@@ -7,7 +7,6 @@ import java.util.regex.Pattern;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellRange;
-import tenthmark.measurement.formula.Cells;
 import tenthmark.measurement.formula.Grid;
 
 /**
@@ -80,7 +79,7 @@ record ExampleCall(String function, List<String> arguments, List<List<Value>> ce
   }
 
   /** The cells as a document; a text that begins with an equals sign is a formula. */
-  private Cells document() {
+  Grid document() {
     Grid grid = new Grid();
     for (int row = 0; row < cells.size(); row++) {
       for (int column = 0; column < cells.get(row).size(); column++) {

@@ -37,16 +37,24 @@ class SentencesTest {
     private static final Map<Language, Set<String>> LIKE_ENGLISH =
         Map.of(
             Language.GERMAN,
-            Set.of("quantity", "rationale.list.next"),
+            Set.of(
+                "quantity",
+                "rationale.list.next",
+                "words.ADD",
+                "words.SUBTRACT",
+                "words.minus",
+                "words.PI.0"),
             Language.FRENCH,
             Set.of(
                 "quantity",
                 "rationale.list.next",
                 "result.exact",
                 "kind.instrument",
-                "label.total"),
+                "label.total",
+                "words.ADD",
+                "words.PI.0"),
             Language.SPANISH,
-            Set.of("quantity", "rationale.list.next", "label.total"));
+            Set.of("quantity", "rationale.list.next", "label.total", "words.PI.0"));
 
     @ParameterizedTest
     @EnumSource

@@ -1,0 +1,43 @@
+package tenthmark.measurement.explanation;
+
+import java.util.Optional;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.wording.Sentences;
+
+/**
+ * Why a formula, or a part of it, has no value.
+ *
+ * @param sentence what is wrong, for the student
+ * @param function the LAB function that refuses an argument, if it is one
+ */
+record Cause(Kind kind, String sentence, Optional<Declaration> function) {
+
+  /** What is wrong; each kind has its own advice. */
+  enum Kind {
+    /** A LAB function refuses an argument. */
+    ARGUMENT,
+    DIVISION,
+    /** A text stands where a number belongs. */
+    TEXT,
+    /** A cell that is referred to holds an error of its own. */
+    CELL,
+    NAME,
+    FUNCTION,
+    CIRCLE,
+    /** The formula cannot be read. */
+    UNREADABLE,
+    /** A function or an operation is not defined for these numbers. */
+    UNDEFINED,
+    /** Only the document's own program can tell. */
+    UNKNOWN
+  }
+
+  static Cause of(Kind kind, String sentence) {
+    return new Cause(kind, sentence, Optional.empty());
+  }
+
+  /** The sentence with the advice for its kind. */
+  Explanation.Problem problem(Sentences sentences) {
+    return new Explanation.Problem(sentence, sentences.say("fix." + kind));
+  }
+}

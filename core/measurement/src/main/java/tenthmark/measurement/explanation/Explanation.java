@@ -1,0 +1,29 @@
+package tenthmark.measurement.explanation;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a cell does.
+ *
+ * @param cell its address
+ * @param formula the formula; empty if it holds none
+ * @param words what it does, in sentences
+ * @param problem why it has no value, if it has none
+ * @param function the LAB function that the reference says more about, if one is called
+ */
+public record Explanation(
+    String cell,
+    String formula,
+    List<String> words,
+    Optional<Problem> problem,
+    Optional<String> function) {
+
+  /**
+   * Why a cell has no value.
+   *
+   * @param sentence what is wrong
+   * @param fix what to do about it
+   */
+  public record Problem(String sentence, String fix) {}
+}

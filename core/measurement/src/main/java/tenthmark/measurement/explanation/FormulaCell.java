@@ -1,0 +1,176 @@
+package tenthmark.measurement.explanation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenthmark.measurement.catalogue.Catalogue;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellContent;
+import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.formula.Expression;
+import tenthmark.measurement.formula.Expression.ForeignCall;
+import tenthmark.measurement.formula.Follower;
+import tenthmark.measurement.formula.FormulaException;
+import tenthmark.measurement.formula.Formulas;
+import tenthmark.measurement.wording.Sentences;
+
+/**
+ * A cell that holds a formula.
+ *
+ * @param text the formula
+ */
+record FormulaCell(
+    Catalogue catalogue,
+    Formulas formulas,
+    Cells cells,
+    Sentences sentences,
+    CellAddress cell,
+    String text) {
+
+  /** Functions that deal with the errors of their arguments. */
+  private static final Set<String> DEALING_WITH_ERRORS =
+      Set.of("IFERROR", "IFNA", "ISERROR", "ISERR", "ISNA", "ERROR.TYPE", "ERRORTYPE");
+
+  Explanation explanation() {
+    Optional<String> error = error();
+    Expression tree;
+    try {
+      tree = formulas.inCell(withoutBraces(text)).tree();
+    } catch (FormulaException unreadable) {
+      return unreadable(unreadable.getMessage(), error);
+    }
+    Diagnosis diagnosis = new Diagnosis(catalogue, formulas, cells, sentences, cell);
+    Optional<Cause> found = diagnosis.in(tree);
+    Optional<Cause> cause =
+        error.isPresent()
+            ? Optional.of(ofError(error.get(), found, tree, diagnosis))
+            : found.filter(known -> shown().isEmpty() || isShownAsSentence(known));
+    List<String> words = words(tree, diagnosis.words());
+    if (cause.isEmpty() && found.isPresent() && dealsWithErrors(tree)) {
+      words.add(sentences.say("cell.dealt", found.get().sentence()));
+    }
+    return new Explanation(
+        cell.place(),
+        text,
+        words,
+        cause.map(known -> known.problem(sentences)),
+        cause
+            .flatMap(Cause::function)
+            .or(() -> functions(tree).stream().findFirst())
+            .map(Declaration::displayName));
+  }
+
+  /** An array formula computes the same; only the braces are in the way. */
+  static String withoutBraces(String formula) {
+    return formula.startsWith("{") && formula.endsWith("}")
+        ? formula.substring(1, formula.length() - 1)
+        : formula;
+  }
+
+  private Optional<CellContent> shown() {
+    return cells.shown(cell);
+  }
+
+  private Optional<String> error() {
+    return shown()
+        .filter(CellContent.Fault.class::isInstance)
+        .map(shown -> ((CellContent.Fault) shown).name());
+  }
+
+  private Explanation unreadable(String reason, Optional<String> error) {
+    Cause cause = Cause.of(Cause.Kind.UNREADABLE, sentences.say("why.unreadable", reason));
+    return new Explanation(
+        cell.place(),
+        text,
+        error.isPresent() ? List.of() : List.of(cause.sentence()),
+        error.map(shown -> cause.problem(sentences)),
+        Optional.empty());
+  }
+
+  /** A text or a table shows the sentence about a refused argument itself, without an error. */
+  private static boolean isShownAsSentence(Cause cause) {
+    ResultKind result = cause.function().map(Declaration::result).orElse(ResultKind.NUMBER);
+    return result == ResultKind.TEXT || result == ResultKind.TABLE;
+  }
+
+  private Cause ofError(String error, Optional<Cause> found, Expression tree, Diagnosis diagnosis) {
+    return circle(error)
+        .or(() -> found)
+        .or(() -> unknownFunction(error, tree))
+        .orElseGet(() -> unexplained(error, diagnosis.notComputable()));
+  }
+
+  private Optional<Cause> circle(String error) {
+    if (ErrorKind.named(error).filter(ErrorKind.CIRCLE::equals).isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      new Follower(formulas).model(cells, cell, List.of());
+      return Optional.empty();
+    } catch (FormulaException circle) {
+      return Optional.of(Cause.of(Cause.Kind.CIRCLE, circle.getMessage()));
+    }
+  }
+
+  private Optional<Cause> unknownFunction(String error, Expression tree) {
+    String unknown =
+        all(tree)
+            .filter(ForeignCall.class::isInstance)
+            .map(call -> ((ForeignCall) call).name())
+            .filter(name -> catalogue.find(name).isEmpty())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    boolean named = ErrorKind.named(error).filter(ErrorKind.NAME::equals).isPresent();
+    return named && !unknown.isEmpty()
+        ? Optional.of(Cause.of(Cause.Kind.FUNCTION, sentences.say("why.function", unknown)))
+        : Optional.empty();
+  }
+
+  private Cause unexplained(String error, List<String> notComputable) {
+    String meaning =
+        ErrorKind.named(error)
+            .map(kind -> kind.meaning(sentences))
+            .orElseGet(() -> sentences.say("error.other"));
+    String where =
+        notComputable.isEmpty()
+            ? sentences.say("why.unexplained")
+            : sentences.say("why.uncomputable", String.join(", ", notComputable));
+    return Cause.of(
+        Cause.Kind.UNKNOWN, sentences.say("why.error", cell.place(), error, meaning, where));
+  }
+
+  private List<String> words(Expression tree, Words words) {
+    List<String> said = new ArrayList<>();
+    said.add(sentences.say("cell.formula", cell.place(), words.of(tree)));
+    for (Declaration function : functions(tree)) {
+      said.add(function.displayName() + ": " + function.description());
+    }
+    return said;
+  }
+
+  private List<Declaration> functions(Expression tree) {
+    return all(tree)
+        .filter(ForeignCall.class::isInstance)
+        .flatMap(call -> catalogue.find(((ForeignCall) call).name()).stream())
+        .map(WorksheetFunction::declaration)
+        .distinct()
+        .toList();
+  }
+
+  private static boolean dealsWithErrors(Expression tree) {
+    return all(tree)
+        .anyMatch(
+            part -> part instanceof ForeignCall call && DEALING_WITH_ERRORS.contains(call.name()));
+  }
+
+  private static Stream<Expression> all(Expression expression) {
+    return Stream.concat(
+        Stream.of(expression), expression.parts().stream().flatMap(FormulaCell::all));
+  }
+}
