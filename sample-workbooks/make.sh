@@ -26,3 +26,4 @@ mv "$work"/saved/lab-*.* labs/
 mv "$work"/saved/*.* class-set/
 cp "$work"/raw/labs/*.{md,yaml} labs/
 cp "$work"/raw/class-set/*.{md,yaml} class-set/
+cp "$work"/raw/guides/rules.md ../guides/

@@ -7,12 +7,13 @@ import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import tenthmark.samples.classset.ClassSet;
 import tenthmark.samples.classset.Submission;
+import tenthmark.samples.guide.RulePage;
 import tenthmark.samples.lab.Lab;
 import tenthmark.samples.plan.Copy;
 
 /**
- * Writes the sample workbooks, without values, into a folder: the script {@code make.sh} beside
- * this module has a real Calc compute and save them.
+ * Writes the sample workbooks, without values, and the guide to the rules into a folder: the script
+ * {@code make.sh} beside this module has a real Calc compute and save them.
  */
 public final class MakeSamples {
 
@@ -25,6 +26,8 @@ public final class MakeSamples {
     write(BenchWorkbook.buildFaulty(), folder.resolve("first-lab-table-faulty.xlsx"));
     writeLabs(Files.createDirectories(folder.resolve("labs")));
     writeClassSet(folder.resolve("class-set"));
+    Path guides = Files.createDirectories(folder.resolve("guides"));
+    Files.writeString(guides.resolve("rules.md"), RulePage.text());
   }
 
   private static void writeLabs(Path folder) throws IOException {
