@@ -1,9 +1,13 @@
 package tenthmark.addin.generator;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.WizardTexts;
+import tenthmark.measurement.wording.Language;
 
 /**
  * The configuration {@code CalcAddIns.xcu}: names, and the texts of the function wizard. The
@@ -11,6 +15,9 @@ import tenthmark.measurement.catalogue.Parameter;
  * into every format.
  */
 final class Configuration {
+
+  /** The office falls back to this one, so everything needs it. */
+  private static final String ENGLISH = "en-US";
 
   private Configuration() {}
 
@@ -45,15 +52,15 @@ final class Configuration {
         """
         .formatted(
             declaration.methodName(),
-            text("DisplayName", declaration.displayName()),
-            text("Description", declaration.description()),
-            text("CompatibilityName", declaration.storedName()),
+            inEnglish("DisplayName", declaration.displayName()),
+            property("Description", texts -> texts.description(declaration)),
+            inEnglish("CompatibilityName", declaration.storedName()),
             declaration.parameters().stream()
-                .map(Configuration::parameter)
+                .map(parameter -> parameter(declaration, parameter))
                 .collect(Collectors.joining()));
   }
 
-  private static String parameter(Parameter<?> parameter) {
+  private static String parameter(Declaration declaration, Parameter<?> parameter) {
     return """
               <node oor:name="%s" oor:op="replace">
         %s%s\
@@ -61,19 +68,32 @@ final class Configuration {
         """
         .formatted(
             parameter.name(),
-            text("DisplayName", parameter.name()),
-            text("Description", description(parameter)));
+            inEnglish("DisplayName", parameter.name()),
+            property("Description", texts -> texts.description(declaration, parameter)));
   }
 
-  /** Calc calls every argument optional whose type is any, so the text must tell. */
-  private static String description(Parameter<?> parameter) {
-    return parameter.isOptional()
-        ? parameter.description()
-        : parameter.description() + " Must be given.";
+  /** A name, which is the same in every language since the error sentences use it. */
+  private static String inEnglish(String property, String name) {
+    return property(property, value(ENGLISH, name));
   }
 
-  private static String text(String property, String text) {
-    return "     <prop oor:name=\"%s\"><value xml:lang=\"en-US\">%s</value></prop>\n"
-        .formatted(property, Markup.escape(text));
+  private static String property(String name, Function<WizardTexts, String> text) {
+    return property(
+        name,
+        Arrays.stream(Language.values())
+            .map(language -> value(tag(language), text.apply(WizardTexts.in(language))))
+            .collect(Collectors.joining()));
+  }
+
+  private static String property(String name, String values) {
+    return "     <prop oor:name=\"%s\">%s</prop>\n".formatted(name, values);
+  }
+
+  private static String value(String tag, String text) {
+    return "<value xml:lang=\"%s\">%s</value>".formatted(tag, Markup.escape(text));
+  }
+
+  private static String tag(Language language) {
+    return language == Language.ENGLISH ? ENGLISH : language.code();
   }
 }

@@ -1,8 +1,13 @@
 package tenthmark.addin.generator;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -10,6 +15,8 @@ import org.w3c.dom.Element;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
+import tenthmark.measurement.catalogue.WizardTexts;
+import tenthmark.measurement.wording.Language;
 
 class ConfigurationTest {
 
@@ -17,20 +24,25 @@ class ConfigurationTest {
   @MethodSource("declarations")
   void hasTheTextsOfEveryFunctionAndParameter(Declaration declaration) throws Exception {
     Element function = node(functionsOf(List.of(declaration)), declaration.methodName());
-    assertThat(property(function, "DisplayName")).isEqualTo(declaration.displayName());
-    assertThat(property(function, "Description")).isEqualTo(declaration.description()).isNotBlank();
-    assertThat(property(function, "CompatibilityName"))
-        .isEqualTo("TENTHMARK.LAB." + declaration.name());
+    assertThat(values(function, "DisplayName"))
+        .containsExactly(entry("en-US", declaration.displayName()));
+    assertThat(values(function, "Description"))
+        .containsExactlyEntriesOf(inEachLanguage(texts -> texts.description(declaration)))
+        .containsEntry("en-US", declaration.description());
+    assertThat(values(function, "CompatibilityName"))
+        .containsExactly(entry("en-US", "TENTHMARK.LAB." + declaration.name()));
     Element parameters = node(function, "Parameters");
     assertThat(Markups.children(parameters, "node").stream().map(ConfigurationTest::name))
         .containsExactlyElementsOf(
             declaration.parameters().stream().<String>map(Parameter::name).toList());
     for (Parameter<?> parameter : declaration.parameters()) {
       Element node = node(parameters, parameter.name());
-      assertThat(property(node, "DisplayName")).isEqualTo(parameter.name());
-      assertThat(property(node, "Description"))
-          .isEqualTo(parameter.description() + (parameter.isOptional() ? "" : " Must be given."));
-      assertThat(parameter.description()).isNotBlank();
+      assertThat(values(node, "DisplayName")).containsExactly(entry("en-US", parameter.name()));
+      assertThat(values(node, "Description"))
+          .containsExactlyEntriesOf(
+              inEachLanguage(texts -> texts.description(declaration, parameter)))
+          .containsEntry(
+              "en-US", parameter.description() + (parameter.isOptional() ? "" : " Must be given."));
     }
   }
 
@@ -42,7 +54,7 @@ class ConfigurationTest {
   void escapesWhatMarkupWouldRead() throws Exception {
     Declaration awkward = Declarations.everyType(ResultKind.TEXT);
     Element function = node(functionsOf(List.of(awkward)), "every");
-    assertThat(property(function, "Description")).isEqualTo(awkward.description());
+    assertThat(values(function, "Description")).containsEntry("en-US", awkward.description());
   }
 
   @Test
@@ -60,8 +72,24 @@ class ConfigurationTest {
     return named(parent, "node", name);
   }
 
-  private static String property(Element parent, String name) {
-    return named(parent, "prop", name).getTextContent();
+  /** What a property says, by the language as the office's configuration names it. */
+  private static Map<String, String> values(Element parent, String name) {
+    return Markups.children(named(parent, "prop", name), "value").stream()
+        .collect(
+            Collectors.toMap(
+                value -> value.getAttribute("xml:lang"),
+                Element::getTextContent,
+                (one, other) -> one + other,
+                LinkedHashMap::new));
+  }
+
+  private static Map<String, String> inEachLanguage(Function<WizardTexts, String> text) {
+    Map<String, String> all = new LinkedHashMap<>();
+    all.put("en-US", text.apply(WizardTexts.in(Language.ENGLISH)));
+    all.put("de", text.apply(WizardTexts.in(Language.GERMAN)));
+    all.put("fr", text.apply(WizardTexts.in(Language.FRENCH)));
+    all.put("es", text.apply(WizardTexts.in(Language.SPANISH)));
+    return all;
   }
 
   private static Element named(Element parent, String kind, String name) {

@@ -68,6 +68,11 @@ public final class Sentences {
     return new MessageFormat(bundle.getString(key), Locale.ROOT).format(gaps);
   }
 
+  /** Whether there is a sentence with this key. */
+  public boolean has(String key) {
+    return bundle.containsKey(key);
+  }
+
   /** The decimal sign of the numbers in the sentences. */
   public DecimalSign decimalSign() {
     return decimalSign;

@@ -2,18 +2,11 @@ package tenthmark.measurement.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Properties;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -88,7 +81,7 @@ class SentencesTest {
     @ParameterizedTest
     @EnumSource
     void writeAnApostropheTwice(Language language) {
-      texts(language)
+      SentenceFiles.texts(language)
           .forEach(
               (key, text) -> {
                 assertThat(SINGLE_APOSTROPHE.matcher(text).find()).as(text).isFalse();
@@ -105,21 +98,11 @@ class SentencesTest {
           .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    static Map<String, String> texts(Language language) {
-      String file =
-          language == Language.ENGLISH
-              ? "sentences.properties"
-              : "sentences_" + language.code() + ".properties";
-      try (InputStream stream = Sentences.class.getResourceAsStream(file)) {
-        Properties texts = new Properties();
-        texts.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
-        return texts.stringPropertyNames().stream()
-            .collect(
-                Collectors.toMap(
-                    key -> key, texts::getProperty, (one, other) -> one, TreeMap::new));
-      } catch (IOException failure) {
-        throw new UncheckedIOException(failure);
-      }
+    /** All but the texts of the function wizard, whose English stands in the declarations. */
+    private static Map<String, String> texts(Language language) {
+      Map<String, String> texts = SentenceFiles.texts(language);
+      texts.keySet().removeIf(key -> key.startsWith("wizard.") && !key.equals("wizard.required"));
+      return texts;
     }
   }
 

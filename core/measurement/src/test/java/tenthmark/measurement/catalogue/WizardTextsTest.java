@@ -1,0 +1,92 @@
+package tenthmark.measurement.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.EnumSource.Mode;
+import tenthmark.measurement.wording.Language;
+import tenthmark.measurement.wording.SentenceFiles;
+
+/** Holds the function wizard to a text for everything in every language. */
+class WizardTextsTest {
+
+  private record Named(Declaration function, Parameter<?> parameter) {}
+
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void areThereForEveryFunctionAndParameter(Language language) {
+    WizardTexts texts = WizardTexts.in(language);
+    assertThat(declarations()).allSatisfy(one -> assertThat(texts.key(one)).isPresent());
+    assertThat(parameters())
+        .allSatisfy(one -> assertThat(texts.key(one.function(), one.parameter())).isPresent());
+  }
+
+  /** A text for several functions is the translation of one text only. */
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void areSharedOnlyByParametersThatSayTheSameInEnglish(Language language) {
+    WizardTexts texts = WizardTexts.in(language);
+    Map<String, Set<String>> english =
+        parameters()
+            .collect(
+                Collectors.groupingBy(
+                    one -> texts.key(one.function(), one.parameter()).orElseThrow(),
+                    Collectors.mapping(one -> one.parameter().description(), Collectors.toSet())));
+    assertThat(english).allSatisfy((key, said) -> assertThat(said).hasSize(1));
+  }
+
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void areAllUsed(Language language) {
+    WizardTexts texts = WizardTexts.in(language);
+    Set<String> used =
+        Stream.concat(
+                declarations().map(one -> texts.key(one).orElseThrow()),
+                parameters().map(one -> texts.key(one.function(), one.parameter()).orElseThrow()))
+            .collect(Collectors.toCollection(TreeSet::new));
+    used.add("wizard.required");
+    assertThat(SentenceFiles.texts(language).keySet().stream().filter(k -> k.startsWith("wizard.")))
+        .containsExactlyElementsOf(used);
+  }
+
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void areSentencesInTheirOwnLanguage(Language language) {
+    WizardTexts texts = WizardTexts.in(language);
+    assertThat(declarations())
+        .allSatisfy(
+            one ->
+                assertThat(texts.description(one)).endsWith(".").isNotEqualTo(one.description()));
+    assertThat(parameters())
+        .allSatisfy(
+            one ->
+                assertThat(texts.description(one.function(), one.parameter()))
+                    .endsWith(".")
+                    .doesNotContain(one.parameter().description()));
+  }
+
+  @Test
+  void areTheDeclarationsInEnglish() {
+    Declaration reading = declarations().filter(d -> d.name().equals("READING")).findFirst().get();
+    WizardTexts english = WizardTexts.in(Language.ENGLISH);
+    assertThat(english.description(reading)).isEqualTo(reading.description());
+    assertThat(english.description(reading, reading.parameters().get(0)))
+        .isEqualTo("Smallest step marked on the scale, in the unit of the reading. Must be given.");
+  }
+
+  private static Stream<Declaration> declarations() {
+    return Catalogue.load().functions().stream().map(WorksheetFunction::declaration);
+  }
+
+  private static Stream<Named> parameters() {
+    return declarations()
+        .flatMap(function -> function.parameters().stream().map(one -> new Named(function, one)));
+  }
+}

@@ -1,0 +1,30 @@
+package tenthmark.measurement.wording;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
+
+/** The texts of each language as its file has them, without what it takes from English. */
+public final class SentenceFiles {
+
+  private SentenceFiles() {}
+
+  public static Map<String, String> texts(Language language) {
+    String suffix = language == Language.ENGLISH ? "" : "_" + language.code();
+    String file = "sentences" + suffix + ".properties";
+    try (InputStream stream = Sentences.class.getResourceAsStream(file)) {
+      Properties properties = new Properties();
+      properties.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
+      Map<String, String> texts = new TreeMap<>();
+      properties.stringPropertyNames().forEach(key -> texts.put(key, properties.getProperty(key)));
+      return texts;
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+}
