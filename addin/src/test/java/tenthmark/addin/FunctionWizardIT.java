@@ -2,15 +2,8 @@ package tenthmark.addin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.sun.star.beans.PropertyValue;
-import com.sun.star.container.XIndexAccess;
 import com.sun.star.sheet.FunctionArgument;
-import com.sun.star.uno.UnoRuntime;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -31,19 +24,11 @@ import tenthmark.measurement.catalogue.WorksheetFunction;
 @TestInstance(Lifecycle.PER_CLASS)
 class FunctionWizardIT {
 
-  private final Map<String, Map<String, Object>> known = new TreeMap<>();
+  private KnownFunctions known;
 
   @BeforeAll
   void ask(Office office) throws Exception {
-    XIndexAccess descriptions =
-        UnoRuntime.queryInterface(
-            XIndexAccess.class, office.service("com.sun.star.sheet.FunctionDescriptions"));
-    for (int i = 0; i < descriptions.getCount(); i++) {
-      Map<String, Object> properties =
-          Arrays.stream((PropertyValue[]) descriptions.getByIndex(i))
-              .collect(Collectors.toMap(property -> property.Name, property -> property.Value));
-      known.put((String) properties.get("Name"), properties);
-    }
+    known = KnownFunctions.of(office);
   }
 
   static Stream<Declaration> declarations() {
@@ -52,16 +37,15 @@ class FunctionWizardIT {
 
   @Test
   void listsExactlyTheCatalogue() {
-    assertThat(known.keySet().stream().filter(name -> name.startsWith("LAB_")))
+    assertThat(known.names().stream().filter(name -> name.startsWith("LAB_")))
         .containsExactlyInAnyOrderElementsOf(declarations().map(Declaration::displayName).toList());
   }
 
   @ParameterizedTest
   @MethodSource("declarations")
   void explainsTheFunctionAndItsParameters(Declaration declaration) {
-    Map<String, Object> function = known.get(declaration.displayName());
-    assertThat(function).containsEntry("Description", declaration.description());
-    List<FunctionArgument> arguments = List.of((FunctionArgument[]) function.get("Arguments"));
+    assertThat(known.description(declaration.displayName())).isEqualTo(declaration.description());
+    List<FunctionArgument> arguments = known.arguments(declaration.displayName());
     assertThat(arguments)
         .extracting(argument -> argument.Name)
         .containsExactlyElementsOf(

@@ -1,12 +1,20 @@
 package tenthmark.addin;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.EnumSource.Mode;
 import tenthmark.addin.office.Office;
 import tenthmark.addin.office.Profile;
 import tenthmark.addin.office.Workbook;
+import tenthmark.measurement.catalogue.Catalogue;
+import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.WizardTexts;
+import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.wording.Language;
 
 /** Texts in the language of the office's menus with the decimal sign of its cells. */
 class LanguageIT {
@@ -39,6 +47,26 @@ class LanguageIT {
       assertThat(workbook.shown("A1")).isEqualTo(record);
       assertThat(workbook.shown("A2")).isEqualTo(agreement);
       assertThat(workbook.number("A3")).isEqualTo(172.5);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void theFunctionWizardSpeaksTheLanguageOfTheOffice(Language language) throws Exception {
+    WizardTexts texts = WizardTexts.in(language);
+    try (Office office = Office.start(Profile.withExtension().inLanguage(language.code()))) {
+      KnownFunctions known = KnownFunctions.of(office);
+      for (WorksheetFunction function : Catalogue.load().functions()) {
+        Declaration declaration = function.declaration();
+        assertThat(known.description(declaration.displayName()))
+            .isEqualTo(texts.description(declaration));
+        assertThat(known.arguments(declaration.displayName()))
+            .extracting(argument -> argument.Name, argument -> argument.Description)
+            .containsExactlyElementsOf(
+                declaration.parameters().stream()
+                    .map(one -> tuple(one.name(), texts.description(declaration, one)))
+                    .toList());
+      }
     }
   }
 }
