@@ -5,8 +5,6 @@ import java.util.Optional;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
-import tenthmark.measurement.bounds.Shape;
-import tenthmark.measurement.recording.Combine;
 
 /** An instrument uncertainty that is not the maker's. */
 @AutoService(Rule.class)
@@ -38,7 +36,10 @@ public final class InstrumentUnlikeApparatus implements ApparatusRule {
         measurement.cell(Field.INSTRUMENT).isPresent() && instrument.isEmpty()
             || measurement.contributions().isEmpty();
     return specified
-        .filter(size -> !unknown && !agrees(instrument.orElse(0.0), size, inspection))
+        .filter(
+            size ->
+                !unknown
+                    && !new HalfWidth(size).agrees(instrument.orElse(0.0), inspection.convention()))
         .map(
             size ->
                 DECLARATION.finding(
@@ -70,13 +71,5 @@ public final class InstrumentUnlikeApparatus implements ApparatusRule {
                 RecordUnits.to(apparatus.unit(), measurement, Field.INSTRUMENT)
                     .map(conversion -> conversion.difference(size)))
         .filter(Double::isFinite);
-  }
-
-  /** Where sizes are standard uncertainties, a bound is a rectangle (JCGM 100:2008, 4.3.7). */
-  private static boolean agrees(double instrument, double specified, Inspection inspection) {
-    return Numbers.agreesAsWritten(instrument, specified)
-        || inspection.convention().combine() == Combine.QUADRATURE
-            && Numbers.agreesAsWritten(
-                instrument, Shape.RECTANGULAR.standardUncertainty(specified));
   }
 }

@@ -43,7 +43,8 @@ public final class ReadingDiffers implements RecordRule {
             .filter(
                 size ->
                     fitting.stream()
-                        .anyMatch(fit -> Numbers.agreesAsWritten(size, fit.uncertainty())))
+                        .map(fit -> new HalfWidth(fit.uncertainty()))
+                        .anyMatch(bound -> bound.agrees(size, inspection.convention())))
             .isPresent()
         ? Optional.empty()
         : Optional.of(

@@ -122,6 +122,24 @@ class ContributionsTest {
       assertThat(Findings.in(scale(division, spacing, ends, reading))).isEmpty();
     }
 
+    /** 0.5 / sqrt(3) = 0.2887, 0.5 / sqrt(6) = 0.2041 (JCGM 100:2008, 4.3.7 and 4.3.9). */
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "0.2887",
+          "=LAB_SHAPED(LAB_READING(1,\"fine\",2))",
+          "=LAB_SHAPED(0.5,\"triangular\")"
+        })
+    void mayBeAStandardUncertaintyInQuadratureOnly(String standard) {
+      Object reading = standard.startsWith("=") ? standard : (Object) Double.valueOf(standard);
+      Grid grid = scale(1, "fine", 2, reading);
+
+      assertThat(Findings.in(grid, "convention: standard")).isEmpty();
+      assertThat(Findings.in(grid, "convention: bench"))
+          .extracting(Findings::brief)
+          .containsExactly("G2 reading-differs");
+    }
+
     @Test
     void isNotSaidWithoutADivision() {
       assertThat(Findings.in(scale(null, "wide", 1, 0.3))).isEmpty();

@@ -1,0 +1,26 @@
+package tenthmark.checker.rules;
+
+import java.util.stream.Stream;
+import tenthmark.measurement.bounds.Shape;
+import tenthmark.measurement.recording.Combine;
+import tenthmark.measurement.recording.Convention;
+
+/**
+ * The half-width of an interval within which a quantity lies.
+ *
+ * @param size zero or greater
+ */
+record HalfWidth(double size) {
+
+  /**
+   * Whether a contribution is the half-width or, where a course combines standard uncertainties,
+   * the standard uncertainty that follows from it (JCGM 100:2008, 4.3.7 and 4.3.9).
+   */
+  boolean agrees(double contribution, Convention convention) {
+    return Numbers.agreesAsWritten(contribution, size)
+        || convention.combine() == Combine.QUADRATURE
+            && Stream.of(Shape.RECTANGULAR, Shape.TRIANGULAR)
+                .map(shape -> shape.standardUncertainty(size))
+                .anyMatch(standard -> Numbers.agreesAsWritten(contribution, standard));
+  }
+}
