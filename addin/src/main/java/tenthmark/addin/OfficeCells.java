@@ -225,17 +225,17 @@ final class OfficeCells implements Cells {
   }
 
   private static CellContent content(XCell cell) {
-    switch (cell.getType().getValue()) {
-      case com.sun.star.table.CellContentType.VALUE_value:
-        return new CellContent.Number(cell.getValue());
-      case com.sun.star.table.CellContentType.TEXT_value:
-        return new CellContent.Text(queryInterface(XText.class, cell).getString());
-      case com.sun.star.table.CellContentType.FORMULA_value:
+    return switch (cell.getType().getValue()) {
+      case com.sun.star.table.CellContentType.VALUE_value ->
+          new CellContent.Number(cell.getValue());
+      case com.sun.star.table.CellContentType.TEXT_value ->
+          new CellContent.Text(queryInterface(XText.class, cell).getString());
+      case com.sun.star.table.CellContentType.FORMULA_value -> {
         compute(cell);
-        return new CellContent.Formula(cell.getFormula());
-      default:
-        return new CellContent.Empty();
-    }
+        yield new CellContent.Formula(cell.getFormula());
+      }
+      default -> new CellContent.Empty();
+    };
   }
 
   /**

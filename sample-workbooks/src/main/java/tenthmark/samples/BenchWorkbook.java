@@ -71,7 +71,7 @@ final class BenchWorkbook {
     for (BenchRecord record : BenchRecords.all()) {
       int last = writeContributions(record, row, firstContribution);
       writeRecord(record, row);
-      writeRationale(record, row, firstContribution, last);
+      writeRationale(row, firstContribution, last);
       firstContribution = last + 1;
       row += 2;
     }
@@ -118,7 +118,7 @@ final class BenchWorkbook {
     return row - 1;
   }
 
-  private void writeRationale(BenchRecord record, int recordRow, int first, int last) {
+  private void writeRationale(int recordRow, int first, int last) {
     int row = recordRow + 1;
     records.put("A" + row, "Rationale", styles.remark());
     records.put(

@@ -6,6 +6,8 @@ import tenthmark.measurement.wording.Sentences;
 /** A command cannot be done as things are, and the user can change that. */
 public final class RefusalException extends RuntimeException {
 
+  private static final long serialVersionUID = 1L;
+
   private final String key;
   private final transient List<String> gaps;
 

@@ -29,7 +29,7 @@ import java.util.stream.Stream;
 /** A running headless office with a throwaway profile; closing it ends all its processes. */
 public final class Office implements AutoCloseable {
 
-  private static final Duration START = Duration.ofSeconds(180);
+  private static final Duration START = Duration.ofMinutes(3);
   private static final Duration END = Duration.ofSeconds(10);
 
   private static final String NEEDED =
@@ -177,12 +177,12 @@ public final class Office implements AutoCloseable {
   }
 
   @Override
-  public void close() throws IOException, InterruptedException {
+  public void close() throws IOException {
     // An office that hangs does not answer; it is killed then.
     Thread terminate = new Thread(this::terminate);
     terminate.setDaemon(true);
     terminate.start();
-    process.waitFor(END.toSeconds(), TimeUnit.SECONDS);
+    process.onExit().completeOnTimeout(process, END.toSeconds(), TimeUnit.SECONDS).join();
     kill();
     Runtime.getRuntime().removeShutdownHook(endWithTheTests);
     deleteAll(home);

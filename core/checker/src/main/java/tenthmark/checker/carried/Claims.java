@@ -31,19 +31,17 @@ final class Claims {
 
   private final Workbook workbook;
   private final Evaluation evaluation;
-  private final List<MeasurementRecord> records;
   private final Map<List<CellAddress>, Claim> found = new LinkedHashMap<>();
   private final Set<CellAddress> ofRecords = new HashSet<>();
 
-  private Claims(Workbook workbook, Evaluation evaluation, List<MeasurementRecord> records) {
+  private Claims(Workbook workbook, Evaluation evaluation) {
     this.workbook = workbook;
     this.evaluation = evaluation;
-    this.records = records;
   }
 
   /** The claims, those of records first. */
   static List<Claim> in(Workbook workbook, Evaluation evaluation, List<MeasurementRecord> records) {
-    Claims claims = new Claims(workbook, evaluation, records);
+    Claims claims = new Claims(workbook, evaluation);
     records.forEach(claims::ofRecord);
     workbook.sheets().stream()
         .filter(sheet -> !sheet.hidden())

@@ -184,7 +184,7 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
 
   @Override
   public ExternalSheet getExternalSheet(String first, String last, int otherWorkbook) {
-    if (first != null && (getSheetIndex(first) < 0 || last != null && getSheetIndex(last) < 0)) {
+    if (first != null && (getSheetIndex(first) < 0 || (last != null && getSheetIndex(last) < 0))) {
       throw new NotCheckableException("the formula refers to a sheet that does not exist");
     }
     return last == null || last.equals(first)

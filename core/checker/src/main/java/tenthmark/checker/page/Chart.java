@@ -86,7 +86,7 @@ final class Chart {
     double middle = drawable.get(drawable.size() / 2).uncertainty().orElse(0.0);
     double near = FAR * Math.min(LARGEST, Math.max(third - first, middle));
     for (Value value : drawable) {
-      if (near == 0 || value.value() >= first - near && value.value() <= third + near) {
+      if (near == 0 || (value.value() >= first - near && value.value() <= third + near)) {
         double bar = Math.min(value.uncertainty().orElse(0.0), near);
         ends.add(value.value() - bar);
         ends.add(value.value() + bar);

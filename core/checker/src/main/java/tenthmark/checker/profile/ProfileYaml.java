@@ -1,7 +1,6 @@
 package tenthmark.checker.profile;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.Dump;
 import org.snakeyaml.engine.v2.api.DumpSettings;
@@ -17,7 +16,6 @@ final class ProfileYaml {
 
   private static final String TOP =
       """
-      # A course profile for tenthmark-checker, started from the workbook %s.
       # What begins with # is a comment: take the # away to use the line. Everything may be left
       # out but name, division and unit. A teaching aid: not for calibration, safety or legal
       # decisions.
@@ -68,7 +66,12 @@ final class ProfileYaml {
               .build());
 
   String write(String workbook, List<Apparatus> apparatus, List<ExpectedQuantity> quantities) {
-    StringBuilder yaml = new StringBuilder(String.format(Locale.ROOT, TOP, text(workbook)));
+    StringBuilder yaml =
+        new StringBuilder()
+            .append("# A course profile for tenthmark-checker, started from the workbook ")
+            .append(text(workbook))
+            .append(".\n")
+            .append(TOP);
     yaml.append(apparatus.isEmpty() ? "# apparatus:\n" : "apparatus:\n");
     apparatus.forEach(item -> yaml.append(entry(item)));
     yaml.append(QUANTITIES);

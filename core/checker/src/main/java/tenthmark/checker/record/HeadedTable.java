@@ -110,9 +110,9 @@ final class HeadedTable {
     }
     return record.number(Field.VALUE).isPresent()
         || isUnknown(line)
-        || record.cell(Field.QUANTITY).isPresent()
+        || (record.cell(Field.QUANTITY).isPresent()
             && (isTypedNumber(record, Field.UNCERTAINTY)
-                || Field.CONTRIBUTIONS.stream().anyMatch(field -> isTypedNumber(record, field)));
+                || Field.CONTRIBUTIONS.stream().anyMatch(field -> isTypedNumber(record, field))));
   }
 
   /** A matrix over several columns is what one function says, not what a student wrote down. */
@@ -134,8 +134,8 @@ final class HeadedTable {
         .filter(
             outcome ->
                 outcome instanceof Outcome.NotCheckable
-                    || outcome instanceof Outcome.Known known
-                        && known.value() instanceof Value.Fault)
+                    || (outcome instanceof Outcome.Known known
+                        && known.value() instanceof Value.Fault))
         .isPresent();
   }
 

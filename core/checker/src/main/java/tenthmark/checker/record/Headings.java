@@ -135,7 +135,7 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
     boolean value = headings.stream().anyMatch(heading -> heading.field() == Field.VALUE);
     boolean unit = headings.stream().anyMatch(heading -> heading.field() == Field.UNIT);
     boolean quantity = headings.stream().anyMatch(Heading::isOfQuantity);
-    return value && (headings.stream().anyMatch(Heading::isTelling) || unit && quantity);
+    return value && (headings.stream().anyMatch(Heading::isTelling) || (unit && quantity));
   }
 
   private static Optional<Heading> heading(Cell cell, HeadingWords words) {

@@ -98,7 +98,12 @@ final class Lines {
   /** The cells of a range as they lie here: lines from top to bottom, places left to right. */
   CellRange turned(CellRange range) {
     return columns
-        ? new CellRange(range.sheet(), range.top(), range.left(), range.bottom(), range.right())
+        ? new CellRange(
+            range.sheet(),
+            /* left= */ range.top(),
+            /* top= */ range.left(),
+            /* right= */ range.bottom(),
+            /* bottom= */ range.right())
         : range;
   }
 

@@ -81,7 +81,7 @@ public final class MeasurementRecord {
   private boolean isBlank(CellAddress place) {
     return evaluation.at(place) instanceof Outcome.Known known
         && (known.value() instanceof Value.Blank
-            || known.value() instanceof Value.Text text && text.text().isBlank());
+            || (known.value() instanceof Value.Text text && text.text().isBlank()));
   }
 
   /** Whether a part is a formula. */

@@ -36,7 +36,7 @@ final class RationaleRows {
       return false;
     }
     String first = text(cells.get(0)).orElse("");
-    return isLabelled(first) || cells.size() == 1 && first.split("\\s+").length >= WORDS;
+    return isLabelled(first) || (cells.size() == 1 && first.split("\\s+").length >= WORDS);
   }
 
   /** The rationale in a row, without the word that labels it. */

@@ -79,7 +79,7 @@ public final class RecordFinder {
     for (int line : lines.numbers()) {
       for (Headings headings : Headings.in(lines, line, words)) {
         if (isOfConstants(headings, lines, sheet)
-            || lines.areColumns() && !Collections.disjoint(taken, rows(headings))) {
+            || (lines.areColumns() && !Collections.disjoint(taken, rows(headings)))) {
           continue;
         }
         HeadedTable table =

@@ -26,9 +26,9 @@ public record ExpectedRecord(ExpectedQuantity quantity, MeasurementRecord measur
    */
   public Optional<Double> uncertainty() {
     boolean relative =
-        measurement.unit(Field.UNCERTAINTY).contains("%") && !measurement.unit().contains("%")
-            || measurement.number(Field.UNCERTAINTY).isEmpty()
-                && measurement.stated().filter(StatedResult::isRelative).isPresent();
+        (measurement.unit(Field.UNCERTAINTY).contains("%") && !measurement.unit().contains("%"))
+            || (measurement.number(Field.UNCERTAINTY).isEmpty()
+                && measurement.stated().filter(StatedResult::isRelative).isPresent());
     return measurement
         .uncertainty()
         .filter(size -> !relative)

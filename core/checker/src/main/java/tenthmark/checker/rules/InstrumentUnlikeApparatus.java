@@ -33,7 +33,7 @@ public final class InstrumentUnlikeApparatus implements ApparatusRule {
     Optional<Double> specified = specified(measurement, apparatus);
     Optional<Double> instrument = measurement.number(Field.INSTRUMENT);
     boolean unknown =
-        measurement.cell(Field.INSTRUMENT).isPresent() && instrument.isEmpty()
+        (measurement.cell(Field.INSTRUMENT).isPresent() && instrument.isEmpty())
             || measurement.contributions().isEmpty();
     return specified
         .filter(

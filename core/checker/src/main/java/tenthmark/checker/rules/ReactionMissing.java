@@ -65,7 +65,7 @@ public final class ReactionMissing implements RecordRule {
         timing < expected
             && !Numbers.agreesAsWritten(timing, expected)
             && measurement.cell(Field.CYCLES).isPresent();
-    return timing > 0 && !tooSmall || mayBeInTotal(measurement, expected)
+    return (timing > 0 && !tooSmall) || mayBeInTotal(measurement, expected)
         ? Optional.empty()
         : Optional.of(
             DECLARATION.finding(

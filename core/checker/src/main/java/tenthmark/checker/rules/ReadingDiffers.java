@@ -35,7 +35,7 @@ public final class ReadingDiffers implements RecordRule {
     Optional<Double> reading = measurement.number(Field.READING);
     boolean missing =
         measurement.place(Field.READING).isPresent() && measurement.cell(Field.READING).isEmpty();
-    if (scale.isEmpty() || reading.isEmpty() && !missing) {
+    if (scale.isEmpty() || (reading.isEmpty() && !missing)) {
       return Optional.empty();
     }
     List<ScaleReading> fitting = fitting(scale.get(), measurement, inspection);

@@ -56,7 +56,7 @@ public final class MeasurementUnit {
 
   /** The conversion to another unit; empty if they measure different kinds of quantity. */
   public Optional<Conversion> to(MeasurementUnit other) {
-    if (angular && other.hertz || hertz && other.angular) {
+    if ((angular && other.hertz) || (hertz && other.angular)) {
       return Optional.empty();
     }
     boolean asAngle = angular || other.angular;

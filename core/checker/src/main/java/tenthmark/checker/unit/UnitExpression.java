@@ -12,6 +12,8 @@ final class UnitExpression {
 
   /** No unit, with the reason as message. */
   static final class Unreadable extends Exception {
+    private static final long serialVersionUID = 1L;
+
     private Unreadable(String reason) {
       super(reason);
     }

@@ -144,8 +144,8 @@ final class Archive implements AutoCloseable {
     }
     boolean encrypted =
         has("encrypted-package")
-            || has("META-INF/manifest.xml")
-                && text("META-INF/manifest.xml").contains("encryption-data");
+            || (has("META-INF/manifest.xml")
+                && text("META-INF/manifest.xml").contains("encryption-data"));
     if (encrypted) {
       throw isProtected();
     }

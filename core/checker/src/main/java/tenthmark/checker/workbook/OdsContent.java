@@ -290,7 +290,7 @@ final class OdsContent {
     }
 
     private Optional<Content> value(String shown) {
-      if (error || formula.isPresent() && ERROR_NAME.matcher(shown).matches()) {
+      if (error || (formula.isPresent() && ERROR_NAME.matcher(shown).matches())) {
         return Optional.of(new Content.Error(shown));
       }
       return switch (type) {

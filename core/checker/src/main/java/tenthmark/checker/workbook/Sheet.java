@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import tenthmark.measurement.formula.CellAddress;
@@ -66,7 +65,7 @@ public final class Sheet {
   public Stream<Cell> cells(CellRange area) {
     return rows.subMap(area.top(), true, area.bottom(), true).values().stream()
         .map(row -> row.subMap(area.left(), true, area.right(), true))
-        .map(SortedMap::values)
+        .map(NavigableMap::values)
         .flatMap(Collection::stream);
   }
 

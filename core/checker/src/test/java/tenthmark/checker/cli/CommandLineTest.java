@@ -175,7 +175,7 @@ class CommandLineTest {
     }
 
     private String name(String line) {
-      return line.split(": ")[0];
+      return line.split(": ", -1)[0];
     }
 
     @Test
@@ -460,7 +460,7 @@ class CommandLineTest {
 
       assertThat(run("check", folder)).isEqualTo(1);
 
-      assertThat(out.toString().lines().map(line -> line.split(": ")[0]))
+      assertThat(out.toString().lines().map(line -> line.split(": ", -1)[0]))
           .containsExactly(
               folder.resolve("ada.XLSX").toString(),
               folder.resolve("ada.XLSX").toString(),
@@ -520,7 +520,7 @@ class CommandLineTest {
     @Test
     void printsOneRuleWithAnExample() {
       assertThat(run("explain", "total-differs")).isZero();
-      assertThat(out.toString().lines().map(line -> line.split(":")[0].strip()))
+      assertThat(out.toString().lines().map(line -> line.split(":", -1)[0].strip()))
           .containsExactly("total-differs (error)", "looks for", "why", "to fix", "example");
       assertThat(err.toString()).isEmpty();
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -113,7 +114,7 @@ class HelpTest {
               + (words.length - 1)
               + "; _complete_tenthmark-checker; printf '%s\\n' \"${COMPREPLY[@]}\"";
       Process bash = new ProcessBuilder("bash", "-c", line).redirectErrorStream(true).start();
-      String reply = new String(bash.getInputStream().readAllBytes());
+      String reply = new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       assertThat(bash.waitFor()).as(reply).isZero();
       return new TreeSet<>(reply.lines().toList());
     }

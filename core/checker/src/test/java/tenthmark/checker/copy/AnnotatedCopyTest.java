@@ -229,7 +229,8 @@ class AnnotatedCopyTest {
       name.setNameName("only_here");
       name.setSheetIndex(0);
       name.setRefersToFormula("Bench!$A$1");
-      workbook.setVBAProject(new ByteArrayInputStream("not really macros".getBytes()));
+      workbook.setVBAProject(
+          new ByteArrayInputStream("not really macros".getBytes(StandardCharsets.UTF_8)));
       var drawing = bench.createDrawingPatriarch();
       drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 3, 3, 9, 20)).setTitleText("Stretch");
       Path file = write(workbook, "ada.xlsm");

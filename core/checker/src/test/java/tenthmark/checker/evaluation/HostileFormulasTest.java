@@ -283,7 +283,8 @@ class HostileFormulasTest {
       Outcome outcome = outcome(formula);
       assertThat(
               outcome instanceof Outcome.NotCheckable
-                  || outcome instanceof Outcome.Known known && known.value() instanceof Value.Fault)
+                  || (outcome instanceof Outcome.Known known
+                      && known.value() instanceof Value.Fault))
           .as(String.valueOf(outcome))
           .isTrue();
     }

@@ -169,11 +169,11 @@ final class Browser implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() {
     socket.abort();
     process.destroy();
-    if (!process.waitFor(10, TimeUnit.SECONDS)) {
-      process.destroyForcibly().waitFor();
+    if (process.onExit().completeOnTimeout(process, 10, TimeUnit.SECONDS).join().isAlive()) {
+      process.destroyForcibly().onExit().join();
     }
   }
 

@@ -156,11 +156,12 @@ class HostileFilesTest {
           XlsxFile.cells("<c><v>1</v></c>")
               .part("xl/more.xml", "x".repeat(999))
               .write(file("a.xlsx"));
-      ByteBuffer bytes = buffer(file);
+      byte[] content = Files.readAllBytes(file);
+      ByteBuffer bytes = buffer(content);
       int first = directory(bytes, 0);
       int last = directory(bytes, 6);
       bytes.putInt(last + 42, bytes.getInt(first + 42));
-      Files.write(file, bytes.array());
+      Files.write(file, content);
 
       refused(file, DAMAGED);
     }
@@ -170,9 +171,10 @@ class HostileFilesTest {
     void whoseHeadersLieAboutAPartAreRefused(int field) throws Exception {
       for (int value : new int[] {0, 1, 1000, Integer.MAX_VALUE, -1}) {
         Path file = XlsxFile.cells("<c><v>1</v></c>").write(file(field + "a.xlsx"));
-        ByteBuffer bytes = buffer(file);
+        byte[] content = Files.readAllBytes(file);
+        ByteBuffer bytes = buffer(content);
         bytes.putInt(directory(bytes, 5) + field, value);
-        Files.write(file, bytes.array());
+        Files.write(file, content);
 
         refused(file, DAMAGED);
       }
@@ -181,15 +183,16 @@ class HostileFilesTest {
     @Test
     void whoseHeadersClaimALargePhotographAreRefused() throws Exception {
       Path file = bomb("a.xlsx", 150, "xl/media/wheel.png");
-      ByteBuffer bytes = buffer(file);
+      byte[] content = Files.readAllBytes(file);
+      ByteBuffer bytes = buffer(content);
       bytes.putInt(directory(bytes, 1) + 20, Integer.MAX_VALUE);
-      Files.write(file, bytes.array());
+      Files.write(file, content);
 
       refused(file, UNPACKS);
     }
 
-    private static ByteBuffer buffer(Path file) throws IOException {
-      return ByteBuffer.wrap(Files.readAllBytes(file)).order(ByteOrder.LITTLE_ENDIAN);
+    private static ByteBuffer buffer(byte[] content) {
+      return ByteBuffer.wrap(content).order(ByteOrder.LITTLE_ENDIAN);
     }
 
     /** Where an entry of the directory begins. */

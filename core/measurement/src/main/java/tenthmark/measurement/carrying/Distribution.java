@@ -19,7 +19,9 @@ public enum Distribution {
     @Override
     void fill(double[] samples, double value, double halfWidth, UniformRandomProvider random) {
       for (int i = 0; i < samples.length; i++) {
-        samples[i] = value + halfWidth * (random.nextDouble() - random.nextDouble());
+        double first = random.nextDouble();
+        double second = random.nextDouble();
+        samples[i] = value + halfWidth * (first - second);
       }
     }
   },

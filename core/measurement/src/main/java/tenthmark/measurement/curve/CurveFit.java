@@ -282,8 +282,8 @@ public final class CurveFit {
      */
     boolean hasArrived() {
       return length() <= ARRIVED * cost()
-          || cost() <= ROUNDING
-              && next().getLInfDistance(parameters) <= ARRIVED * (1 + parameters.getLInfNorm());
+          || (cost() <= ROUNDING
+              && next().getLInfDistance(parameters) <= ARRIVED * (1 + parameters.getLInfNorm()));
     }
 
     RealVector next() {

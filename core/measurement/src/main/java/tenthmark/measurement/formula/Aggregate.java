@@ -34,9 +34,9 @@ public enum Aggregate {
       int upper = sorted.length / 2;
       int lower = (sorted.length - 1) / 2;
       boolean tied =
-          lower > 0 && sorted[lower - 1] == sorted[lower]
-              || upper + 1 < sorted.length && sorted[upper] == sorted[upper + 1]
-              || lower != upper && sorted[lower] == sorted[upper];
+          (lower > 0 && sorted[lower - 1] == sorted[lower])
+              || (upper + 1 < sorted.length && sorted[upper] == sorted[upper + 1])
+              || (lower != upper && sorted[lower] == sorted[upper]);
       if (tied) {
         return Double.NaN;
       }

@@ -21,7 +21,7 @@ record Count() implements Function {
     for (Expression argument : arguments) {
       count += numbersIn(evaluator, argument);
     }
-    return new Operand.Number<>(evaluator.field().constant(count));
+    return new Operand.Number<>(evaluator.field().constant((double) count));
   }
 
   private static <T> long numbersIn(Evaluator<T> evaluator, Expression argument) {
@@ -40,6 +40,6 @@ record Count() implements Function {
 
   private static boolean isNumber(Operand<?> cell) {
     return cell instanceof Operand.Number
-        || cell instanceof Operand.Fault<?> fault && fault.problem().isOfSlope();
+        || (cell instanceof Operand.Fault<?> fault && fault.problem().isOfSlope());
   }
 }

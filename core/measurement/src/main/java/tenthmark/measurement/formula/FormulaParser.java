@@ -151,26 +151,28 @@ final class FormulaParser {
 
   private Expression primary() {
     Token first = token;
-    switch (first.kind()) {
-      case NUMBER:
-        return number();
-      case TEXT:
+    return switch (first.kind()) {
+      case NUMBER -> number();
+      case TEXT -> {
         advance();
-        return new Expression.Text(first.text());
-      case WORD:
-        return word();
-      case SHEET:
+        yield new Expression.Text(first.text());
+      }
+      case WORD -> word();
+      case SHEET -> {
         advance();
-        return onSheet(first.text());
-      case BRACKETED:
+        yield onSheet(first.text());
+      }
+      case BRACKETED -> {
         advance();
-        return bracketed(first);
-      default:
+        yield bracketed(first);
+      }
+      default -> {
         if (first.isSign("(")) {
-          return parenthesised();
+          yield parenthesised();
         }
         throw unexpected();
-    }
+      }
+    };
   }
 
   private Expression number() {
@@ -231,7 +233,7 @@ final class FormulaParser {
     if (token.isSign("#")) {
       throw new FormulaException("a reference to another file is not supported: " + sheet + ".");
     }
-    if (!cells || !token.isSign("!") && !token.isSign(".")) {
+    if (!cells || (!token.isSign("!") && !token.isSign("."))) {
       throw unexpected();
     }
     advance();

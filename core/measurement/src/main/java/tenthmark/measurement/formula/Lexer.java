@@ -23,13 +23,13 @@ final class Lexer {
     if (first < 0) {
       return token(Kind.END, "", start);
     }
-    if (isDigit(first) || first == '.' && isDigit(peek(1))) {
+    if (isDigit(first) || (first == '.' && isDigit(peek(1)))) {
       return number();
     }
     if (first == '"') {
       return token(Kind.TEXT, quoted('"'), start);
     }
-    if (first == '\'' || first == '$' && peek(1) == '\'') {
+    if (first == '\'' || (first == '$' && peek(1) == '\'')) {
       skip(c -> c == '$');
       return token(Kind.SHEET, quoted('\''), start);
     }
@@ -104,7 +104,7 @@ final class Lexer {
     }
     position++;
     boolean pair = first == '<' && (peek(0) == '>' || peek(0) == '=');
-    if (pair || first == '>' && peek(0) == '=') {
+    if (pair || (first == '>' && peek(0) == '=')) {
       position++;
     }
     return token(Kind.SIGN, text.substring(start, position), start);

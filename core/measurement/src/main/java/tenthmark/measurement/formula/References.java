@@ -105,7 +105,7 @@ final class References {
 
   private static Optional<Corner> corner(String word) {
     Matcher matcher = CORNER.matcher(word);
-    if (!matcher.matches() || matcher.group(1) == null && matcher.group(2) == null) {
+    if (!matcher.matches() || (matcher.group(1) == null && matcher.group(2) == null)) {
       return Optional.empty();
     }
     int column = matcher.group(1) == null ? Corner.NONE : column(matcher.group(1));

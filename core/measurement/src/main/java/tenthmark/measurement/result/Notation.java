@@ -35,8 +35,8 @@ final class Notation {
 
   private static String lowered(String superscripts) {
     StringBuilder lowered = new StringBuilder();
-    for (char superscript : superscripts.toCharArray()) {
-      lowered.append(THEIR_SIGNS.charAt(SUPERSCRIPTS.indexOf(superscript)));
+    for (int i = 0; i < superscripts.length(); i++) {
+      lowered.append(THEIR_SIGNS.charAt(SUPERSCRIPTS.indexOf(superscripts.charAt(i))));
     }
     return lowered.toString();
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,9 +27,9 @@ class CatalogueTest {
   @ParameterizedTest
   @MethodSource("declarations")
   void functionsAreFoundByBothNamesInAnyCase(Declaration declaration) {
-    assertThat(CATALOGUE.find(declaration.displayName().toLowerCase()))
+    assertThat(CATALOGUE.find(declaration.displayName().toLowerCase(Locale.ROOT)))
         .hasValueSatisfying(found -> assertThat(found.declaration()).isSameAs(declaration));
-    assertThat(CATALOGUE.find(declaration.storedName().toLowerCase()))
+    assertThat(CATALOGUE.find(declaration.storedName().toLowerCase(Locale.ROOT)))
         .hasValueSatisfying(found -> assertThat(found.declaration()).isSameAs(declaration));
   }
 

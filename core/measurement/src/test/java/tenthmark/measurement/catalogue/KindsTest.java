@@ -39,7 +39,7 @@ class KindsTest {
 
     @Test
     void mayHaveALimit() {
-      assertThat(read(Kinds.positive(), Value.of(5e-324))).isPositive();
+      assertThat(read(Kinds.positive(), Value.of(Double.MIN_VALUE))).isPositive();
       assertThat(read(Kinds.notNegative(), Value.of(0))).isZero();
       refused(Kinds.positive(), Value.of(0), "size is 0; it must be a number greater than zero.");
       refused(Kinds.notNegative(), Value.of(-1), "size is -1;");

@@ -60,6 +60,7 @@ final class Calls {
   }
 
   @SafeVarargs
+  @SuppressWarnings("varargs") // The rows are only read.
   static Value table(List<Value>... rows) {
     return new Value.Table(List.of(rows));
   }
