@@ -2,6 +2,7 @@ package tenthmark.measurement.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import tenthmark.measurement.wording.Sentences;
 
 /** The arguments of one call, read by parameter. */
@@ -51,6 +52,16 @@ public final class Arguments {
       throw ArgumentException.notAllowed(parameter.name(), "blank", parameter.allowed());
     }
     return all;
+  }
+
+  /** Which cells of a range are not blank, counted from 0 row by row. */
+  public List<Integer> filledPlaces(Parameter<?> parameter) {
+    Value value = values.get(indexOf(parameter));
+    List<Value> cells = value instanceof Value.Table table ? table.cells() : List.of(value);
+    return IntStream.range(0, cells.size())
+        .filter(place -> !(cells.get(place) instanceof Value.Blank))
+        .boxed()
+        .toList();
   }
 
   /** A range of one cell counts as that cell. */

@@ -4,14 +4,13 @@ import java.math.BigDecimal;
 import tenthmark.measurement.rounding.Decimals;
 
 /** Shows a double in its shortest decimal form, as a cell would. */
-public final class Numbers {
+final class Numbers {
 
   private static final int LONGEST_PLAIN = 12;
 
   private Numbers() {}
 
-  /** A finite number as text. */
-  public static String show(double number) {
+  static String show(double number) {
     if (number == 0) {
       return "0";
     }

@@ -1,6 +1,7 @@
 package tenthmark.measurement.catalogue;
 
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -52,6 +53,20 @@ public interface WorksheetFunction {
     Value result = evaluate(new Arguments(declaration(), values, sentences));
     requireFinite(result);
     return result;
+  }
+
+  /**
+   * What makes up the uncertainty that the function gives or is about, if it has contributions.
+   *
+   * @throws ArgumentException if an argument cannot be used
+   */
+  default Optional<Breakdown> breakdown(Arguments arguments) {
+    return Optional.empty();
+  }
+
+  /** The same from values as cells hand them over. */
+  default Optional<Breakdown> breakdown(List<Value> values, Sentences sentences) {
+    return breakdown(new Arguments(declaration(), values, sentences));
   }
 
   private static void requireFinite(Value result) {

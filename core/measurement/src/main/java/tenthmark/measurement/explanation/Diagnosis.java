@@ -70,6 +70,10 @@ final class Diagnosis {
     seen.add(cell);
   }
 
+  Calculation calculation() {
+    return calculation;
+  }
+
   Words words() {
     return words;
   }

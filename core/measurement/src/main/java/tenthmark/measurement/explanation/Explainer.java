@@ -3,7 +3,6 @@ package tenthmark.measurement.explanation;
 import java.util.List;
 import java.util.Optional;
 import tenthmark.measurement.catalogue.Catalogue;
-import tenthmark.measurement.catalogue.Numbers;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.Cells;
@@ -40,20 +39,20 @@ public final class Explainer {
 
   private static Explanation typedIn(CellContent content, String cell, Sentences sentences) {
     if (content instanceof CellContent.Number number) {
-      return typedIn(cell, sentences.say("cell.number", cell, Numbers.show(number.value())));
+      return typedIn(
+          cell, sentences.say("cell.number", cell, Words.number(number.value(), sentences)));
     }
     if (content instanceof CellContent.Text text) {
       return typedIn(cell, sentences.say("cell.text", cell, text.text()));
     }
     if (content instanceof CellContent.Fault fault) {
       Cause cause = Cause.of(Cause.Kind.CELL, sentences.say("cell.fault", cell, fault.name()));
-      return new Explanation(
-          cell, "", List.of(), Optional.of(cause.problem(sentences)), Optional.empty());
+      return Explanation.typedIn(cell, List.of(), Optional.of(cause.problem(sentences)));
     }
     return typedIn(cell, sentences.say("cell.empty", cell));
   }
 
   private static Explanation typedIn(String cell, String sentence) {
-    return new Explanation(cell, "", List.of(sentence), Optional.empty(), Optional.empty());
+    return Explanation.typedIn(cell, List.of(sentence), Optional.empty());
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param cell its address
  * @param formula the formula; empty if it holds none
  * @param words what it does, in sentences
+ * @param contributions what makes up the uncertainty, if the formula gives one from contributions
  * @param problem why it has no value, if it has none
  * @param function the LAB function that the reference says more about, if one is called
  */
@@ -16,8 +17,14 @@ public record Explanation(
     String cell,
     String formula,
     List<String> words,
+    Optional<Contributions> contributions,
     Optional<Problem> problem,
     Optional<String> function) {
+
+  /** A cell without formula. */
+  static Explanation typedIn(String cell, List<String> words, Optional<Problem> problem) {
+    return new Explanation(cell, "", words, Optional.empty(), problem, Optional.empty());
+  }
 
   /**
    * Why a cell has no value.

@@ -59,6 +59,7 @@ record FormulaCell(
         cell.place(),
         text,
         words,
+        contributions(tree, diagnosis),
         cause.map(known -> known.problem(sentences)),
         cause
             .flatMap(Cause::function)
@@ -89,6 +90,7 @@ record FormulaCell(
         cell.place(),
         text,
         error.isPresent() ? List.of() : List.of(cause.sentence()),
+        Optional.empty(),
         error.map(shown -> cause.problem(sentences)),
         Optional.empty());
   }
@@ -120,9 +122,8 @@ record FormulaCell(
 
   private Optional<Cause> unknownFunction(String error, Expression tree) {
     String unknown =
-        all(tree)
-            .filter(ForeignCall.class::isInstance)
-            .map(call -> ((ForeignCall) call).name())
+        calls(tree)
+            .map(ForeignCall::name)
             .filter(name -> catalogue.find(name).isEmpty())
             .distinct()
             .collect(Collectors.joining(", "));
@@ -154,23 +155,30 @@ record FormulaCell(
     return said;
   }
 
+  private Optional<Contributions> contributions(Expression tree, Diagnosis diagnosis) {
+    return calls(tree)
+        .flatMap(
+            call ->
+                Contributions.of(call, diagnosis.calculation(), diagnosis.words(), sentences)
+                    .stream())
+        .findFirst();
+  }
+
   private List<Declaration> functions(Expression tree) {
-    return all(tree)
-        .filter(ForeignCall.class::isInstance)
-        .flatMap(call -> catalogue.find(((ForeignCall) call).name()).stream())
+    return calls(tree)
+        .flatMap(call -> catalogue.find(call.name()).stream())
         .map(WorksheetFunction::declaration)
         .distinct()
         .toList();
   }
 
   private static boolean dealsWithErrors(Expression tree) {
-    return all(tree)
-        .anyMatch(
-            part -> part instanceof ForeignCall call && DEALING_WITH_ERRORS.contains(call.name()));
+    return calls(tree).map(ForeignCall::name).anyMatch(DEALING_WITH_ERRORS::contains);
   }
 
-  private static Stream<Expression> all(Expression expression) {
-    return Stream.concat(
-        Stream.of(expression), expression.parts().stream().flatMap(FormulaCell::all));
+  /** The calls of functions that the formula engine does not know, outer ones first. */
+  private static Stream<ForeignCall> calls(Expression expression) {
+    Stream<ForeignCall> inside = expression.parts().stream().flatMap(FormulaCell::calls);
+    return expression instanceof ForeignCall call ? Stream.concat(Stream.of(call), inside) : inside;
   }
 }

@@ -3,7 +3,6 @@ package tenthmark.measurement.explanation;
 import java.util.ArrayList;
 import java.util.List;
 import tenthmark.measurement.catalogue.Catalogue;
-import tenthmark.measurement.catalogue.Numbers;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.formula.Binary;
@@ -21,6 +20,8 @@ import tenthmark.measurement.formula.Expression.Link;
 import tenthmark.measurement.formula.Expression.Name;
 import tenthmark.measurement.formula.Expression.Negative;
 import tenthmark.measurement.formula.Expression.RangeReference;
+import tenthmark.measurement.rounding.Decimals;
+import tenthmark.measurement.rounding.PowerOfTen;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -36,7 +37,7 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
   /** An expression as it stands alone. */
   String of(Expression expression) {
     if (expression instanceof Constant constant) {
-      return Numbers.show(constant.value());
+      return number(constant.value(), sentences);
     }
     if (expression instanceof Expression.Text text) {
       return sentences.say("words.text", text.text());
@@ -66,6 +67,11 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
       return call(call.function().name(), call.arguments());
     }
     return expression instanceof ForeignCall call ? foreign(call) : sentences.say("words.omitted");
+  }
+
+  /** A number as the office writes it. */
+  static String number(double number, Sentences sentences) {
+    return PowerOfTen.show(Decimals.shortest(number), sentences.decimalSign());
   }
 
   /** An expression inside another one. */

@@ -2,6 +2,7 @@ package tenthmark.measurement.formula;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -32,6 +33,11 @@ public final class Formulas {
    */
   public Formula withNames(String text) {
     return kept(ofNames, text, unread -> FormulaParser.readNames(unread, functions));
+  }
+
+  /** The functions that can be computed, in upper case. */
+  public Set<String> names() {
+    return functions.names();
   }
 
   private static Formula kept(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The functions that the engine can carry an uncertainty through. */
@@ -46,6 +47,10 @@ final class Functions {
   Optional<Function> find(String name) {
     String plain = plain(name);
     return Optional.ofNullable(byName.get(OTHER_NAMES.getOrDefault(plain, plain)));
+  }
+
+  Set<String> names() {
+    return Set.copyOf(byName.keySet());
   }
 
   /** A function's name in upper case, without the prefix that a file format puts before it. */

@@ -2,9 +2,11 @@ package tenthmark.measurement.functions;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
@@ -12,6 +14,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.recording.Budget;
 import tenthmark.measurement.recording.Contribution;
 import tenthmark.measurement.recording.ContributionKind;
+import tenthmark.measurement.wording.Sentences;
 
 /** The table of contributions that several worksheet functions take. */
 final class BudgetParameters {
@@ -26,6 +29,9 @@ final class BudgetParameters {
               "a range of three columns (kind, due to, size) with at least one contribution",
               BudgetParameters::contributionsIn));
 
+  private static final List<String> COLUMNS =
+      List.of("column.kind", "column.dueto", "column.size", Breakdown.SHARE);
+
   private static final Kind<String> WORD = Kinds.text();
   private static final Kind<ContributionKind> KIND =
       new Kind<>(
@@ -39,6 +45,35 @@ final class BudgetParameters {
 
   static Budget budgetIn(Arguments arguments) {
     return new Budget(arguments.get(TABLE), arguments.get(CommonParameters.COMBINE));
+  }
+
+  /** One row for each contribution with its share, and the total in the last row. */
+  static Value.Table rowsIn(Arguments arguments) {
+    Sentences sentences = arguments.sentences();
+    Budget budget = budgetIn(arguments);
+    List<List<Value>> rows = new ArrayList<>();
+    List<Double> shares = budget.shares();
+    for (int i = 0; i < shares.size(); i++) {
+      Contribution contribution = budget.contributions().get(i);
+      rows.add(
+          List.of(
+              Value.of(contribution.kind().word(sentences)),
+              Value.of(contribution.dueTo()),
+              Value.of(contribution.size()),
+              Value.of(shares.get(i))));
+    }
+    double total = budget.total().doubleValue();
+    rows.add(
+        List.of(
+            Value.of(sentences.say("label.total")),
+            Value.BLANK,
+            Value.of(total),
+            Value.of(total == 0 ? 0 : 1)));
+    return new Value.Table(rows);
+  }
+
+  static Optional<Breakdown> breakdownIn(Arguments arguments) {
+    return Optional.of(new Breakdown(COLUMNS, rowsIn(arguments), Optional.empty(), List.of()));
   }
 
   private static List<Contribution> contributionsIn(Argument argument) {

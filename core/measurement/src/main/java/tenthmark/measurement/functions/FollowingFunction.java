@@ -1,6 +1,8 @@
 package tenthmark.measurement.functions;
 
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -27,6 +29,16 @@ abstract class FollowingFunction implements WorksheetFunction {
 
   @Override
   public final Value evaluate(Arguments arguments) {
-    return evaluate(CarryTask.inCells(arguments, follower), arguments);
+    return evaluate(task(arguments), arguments);
+  }
+
+  /** What each input contributes. */
+  final Optional<Breakdown> breakdownOf(Arguments arguments) {
+    return Optional.of(
+        CarriedTable.breakdown(task(arguments), arguments, Optional.of(CarryParameters.INPUTS)));
+  }
+
+  private CarryTask task(Arguments arguments) {
+    return CarryTask.inCells(arguments, follower);
   }
 }

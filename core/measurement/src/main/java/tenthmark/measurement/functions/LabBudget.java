@@ -1,18 +1,16 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
-import tenthmark.measurement.recording.Budget;
-import tenthmark.measurement.recording.Contribution;
-import tenthmark.measurement.wording.Sentences;
 
 /** LAB_BUDGET: the contributions with their shares of the total. */
 @AutoService(WorksheetFunction.class)
@@ -44,26 +42,11 @@ public final class LabBudget implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
-    Sentences sentences = arguments.sentences();
-    Budget budget = BudgetParameters.budgetIn(arguments);
-    List<List<Value>> rows = new ArrayList<>();
-    List<Double> shares = budget.shares();
-    for (int i = 0; i < shares.size(); i++) {
-      Contribution contribution = budget.contributions().get(i);
-      rows.add(
-          List.of(
-              Value.of(contribution.kind().word(sentences)),
-              Value.of(contribution.dueTo()),
-              Value.of(contribution.size()),
-              Value.of(shares.get(i))));
-    }
-    double total = budget.total().doubleValue();
-    rows.add(
-        List.of(
-            Value.of(sentences.say("label.total")),
-            Value.BLANK,
-            Value.of(total),
-            Value.of(total == 0 ? 0 : 1)));
-    return new Value.Table(rows);
+    return BudgetParameters.rowsIn(arguments);
+  }
+
+  @Override
+  public Optional<Breakdown> breakdown(Arguments arguments) {
+    return BudgetParameters.breakdownIn(arguments);
   }
 }

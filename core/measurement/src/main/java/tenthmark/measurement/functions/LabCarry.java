@@ -1,7 +1,9 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
@@ -36,5 +38,10 @@ public final class LabCarry extends FollowingFunction {
   @Override
   Value evaluate(CarryTask task, Arguments arguments) {
     return Value.of(task.carried().uncertainty(task.combination(arguments)));
+  }
+
+  @Override
+  public Optional<Breakdown> breakdown(Arguments arguments) {
+    return breakdownOf(arguments);
   }
 }

@@ -1,11 +1,9 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
-import java.util.ArrayList;
-import java.util.List;
-import tenthmark.measurement.carrying.Carried;
-import tenthmark.measurement.carrying.Combination;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
@@ -41,31 +39,11 @@ public final class LabCarryTable extends FollowingFunction {
 
   @Override
   Value evaluate(CarryTask task, Arguments arguments) {
-    Combination combination = task.combination(arguments);
-    Carried carried = task.carried();
-    double total = carried.uncertainty(combination);
-    double[] contributions = carried.contributions();
-    double[] shares =
-        total == 0 ? new double[contributions.length] : combination.shares(contributions);
-    List<List<Value>> rows = new ArrayList<>();
-    for (int i = 0; i < contributions.length; i++) {
-      rows.add(
-          List.of(
-              Value.of(task.labels().get(i)),
-              Value.of(task.values()[i]),
-              Value.of(task.uncertainties()[i]),
-              Value.of(carried.sensitivities()[i]),
-              Value.of(Math.abs(contributions[i])),
-              Value.of(shares[i])));
-    }
-    rows.add(
-        List.of(
-            Value.of(arguments.sentences().say("label.result")),
-            Value.of(carried.value()),
-            Value.of(total),
-            Value.BLANK,
-            Value.of(total),
-            Value.of(total == 0 ? 0 : 1)));
-    return new Value.Table(rows);
+    return CarriedTable.of(task, arguments);
+  }
+
+  @Override
+  public Optional<Breakdown> breakdown(Arguments arguments) {
+    return breakdownOf(arguments);
   }
 }

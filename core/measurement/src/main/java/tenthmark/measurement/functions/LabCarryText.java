@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
@@ -74,6 +75,16 @@ public final class LabCarryText implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
+    CarryTask task = task(arguments);
+    return Value.of(task.carried().uncertainty(task.combination(arguments)));
+  }
+
+  @Override
+  public Optional<Breakdown> breakdown(Arguments arguments) {
+    return Optional.of(CarriedTable.breakdown(task(arguments), arguments, Optional.empty()));
+  }
+
+  private CarryTask task(Arguments arguments) {
     List<Optional<String>> names = arguments.get(NAMES);
     List<OptionalDouble> values = arguments.get(VALUES);
     List<OptionalDouble> uncertainties = arguments.get(CarryParameters.UNCERTAINTIES);
@@ -82,8 +93,7 @@ public final class LabCarryText implements WorksheetFunction {
     Model model =
         CarryTask.explained(
             () -> new NamedModel(formulas.withNames(arguments.get(FORMULA)), labels));
-    CarryTask task = CarryTask.of(model, labels, places, values, uncertainties);
-    return Value.of(task.carried().uncertainty(task.combination(arguments)));
+    return CarryTask.of(model, labels, places, values, uncertainties);
   }
 
   private static List<String> labels(

@@ -2,7 +2,9 @@ package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
@@ -49,5 +51,10 @@ public final class LabRationale implements WorksheetFunction {
                 arguments.get(CommonParameters.UNIT),
                 arguments.sentences())
             .text());
+  }
+
+  @Override
+  public Optional<Breakdown> breakdown(Arguments arguments) {
+    return BudgetParameters.breakdownIn(arguments);
   }
 }

@@ -1,8 +1,11 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
@@ -48,5 +51,28 @@ public final class LabTotal implements WorksheetFunction {
   public Value evaluate(Arguments arguments) {
     Combine combine = arguments.get(CommonParameters.COMBINE);
     return Value.of(combine.total(arguments.get(CONTRIBUTIONS)));
+  }
+
+  @Override
+  public Optional<Breakdown> breakdown(Arguments arguments) {
+    Combine combine = arguments.get(CommonParameters.COMBINE);
+    List<Double> sizes = arguments.get(CONTRIBUTIONS);
+    double total = combine.total(sizes);
+    List<List<Value>> rows = new ArrayList<>();
+    for (double size : sizes) {
+      double share = total == 0 ? 0 : combine.share(size, total);
+      rows.add(List.of(Value.of(rows.size() + 1), Value.of(size), Value.of(share)));
+    }
+    rows.add(
+        List.of(
+            Value.of(arguments.sentences().say("label.total")),
+            Value.of(total),
+            Value.of(total == 0 ? 0 : 1)));
+    return Optional.of(
+        new Breakdown(
+            List.of("column.contribution", "column.size", Breakdown.SHARE),
+            new Value.Table(rows),
+            Optional.of(CONTRIBUTIONS),
+            arguments.filledPlaces(CONTRIBUTIONS)));
   }
 }

@@ -44,6 +44,7 @@ class SentencesTest {
                 "result.exact",
                 "kind.instrument",
                 "label.total",
+                "column.contribution",
                 "words.ADD",
                 "words.PI.0"),
             Language.SPANISH,
