@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.samples.guide.RulePage;
@@ -82,6 +83,7 @@ class GuidesTest {
   void theStudentsPageShowsEveryFunctionAtWork(Declaration function) {
     MarkdownPage page = MarkdownPage.read(GUIDES.resolve("student.md"));
     assertThat(Stream.concat(page.code().stream(), page.blocks("calc").stream()))
+        .as("an example of %s", function.displayName())
         .anyMatch(code -> code.startsWith("=" + function.displayName() + "("));
   }
 
@@ -89,6 +91,7 @@ class GuidesTest {
   @MethodSource("functions")
   void thePageOnNumbersNamesTheSourceOfEveryFunction(Declaration function) {
     assertThat(MarkdownPage.read(GUIDES.resolve("numbers.md")).source().lines())
+        .as("the line of %s", function.displayName())
         .anyMatch(
             line ->
                 line.startsWith("| " + function.displayName() + " |")
@@ -99,6 +102,16 @@ class GuidesTest {
   @Test
   void thePageOnRulesIsWhatTheRulesDeclare() {
     assertThat(GUIDES.resolve("rules.md")).hasContent(RulePage.text());
+  }
+
+  static Stream<String> rules() {
+    return RuleCatalogue.load().ids().stream().sorted();
+  }
+
+  @ParameterizedTest
+  @MethodSource("rules")
+  void theInstructorsPageSpeaksOfEveryRule(String rule) {
+    assertThat(MarkdownPage.read(GUIDES.resolve("instructor.md")).code()).contains(rule);
   }
 
   private static void copy(Path from, Path to) throws IOException {

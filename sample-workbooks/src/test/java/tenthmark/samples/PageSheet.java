@@ -214,14 +214,16 @@ final class PageSheet {
       return outcome.toString();
     }
     Value value = known.value();
-    if (value instanceof Value.Numeric number && isNumber(like)) {
-      int scale = new BigDecimal(like).scale();
-      return BigDecimal.valueOf(number.number()).setScale(scale, RoundingMode.HALF_UP).toString();
+    if (value instanceof Value.Numeric numeric) {
+      BigDecimal number = BigDecimal.valueOf(numeric.number());
+      return isNumber(like)
+          ? number.setScale(new BigDecimal(like).scale(), RoundingMode.HALF_UP).toString()
+          : number.toString();
     }
     if (value instanceof Value.Text text) {
       return text.text();
     }
-    return value instanceof Value.Blank ? "" : value.toString();
+    return value instanceof Value.Fault fault ? fault.reason() : "";
   }
 
   private static boolean isNumber(String text) {

@@ -25,7 +25,8 @@ public final class RulePage {
         **What this is not for.** %s
 
         An **error** is wrong, a **warning** is probably wrong or incomplete, a **note** is worth a
-        look and does not count. A course may change the severity of a rule in its profile.
+        look and does not count. A course may change the severity of a rule in its profile: see the
+        [instructor's page](instructor.md).
 
         | Rule | Severity | Looks for |
         |---|---|---|
