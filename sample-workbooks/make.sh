@@ -4,7 +4,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 . install-notes/calc.sh
 need_calc
-mvn -q -B -ntp package -DskipTests
+mvn -q -B -ntp package -DskipTests -Pmake-templates
 work="$(mktemp -d /tmp/tenthmark-samples.XXXXXX)"
 trap 'rm -rf "$work"' EXIT
 chmod 755 "$work"
@@ -19,11 +19,12 @@ recalculate xlsx saved saved/*.ods
 recalculate ods saved raw/class-set/ods/*.xlsx
 recalculate xlsx saved raw/class-set/xlsx/*.xlsx
 cd "$root/sample-workbooks/workbooks"
-rm -f first-lab-table*.{ods,xlsx} labs/*.{ods,xlsx} class-set/*.{ods,xlsx}
-mkdir -p labs class-set
+rm -f first-lab-table*.{ods,xlsx} labs/*.{ods,xlsx} class-set/*.{ods,xlsx} templates/*
+mkdir -p labs class-set templates
 mv "$work"/saved/first-lab-table*.* .
 mv "$work"/saved/lab-*.* labs/
 mv "$work"/saved/*.* class-set/
 cp "$work"/raw/labs/*.{md,yaml} labs/
 cp "$work"/raw/class-set/*.{md,yaml} class-set/
 cp "$work"/raw/guides/rules.md ../guides/
+cp "$root"/sample-workbooks/target/templates/* templates/

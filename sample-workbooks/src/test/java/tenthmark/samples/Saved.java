@@ -18,14 +18,14 @@ import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.formula.CellAddress;
 
 /** Workbooks as files, and what the checker says about them. */
-final class Saved {
+public final class Saved {
 
-  static final Path WORKBOOKS = Path.of("workbooks");
+  public static final Path WORKBOOKS = Path.of("workbooks");
 
   private Saved() {}
 
   /** What a user types: everything but the values of formulas. */
-  static Map<CellAddress, Object> inputs(Path file) throws UnreadableFileException {
+  public static Map<CellAddress, Object> inputs(Path file) throws UnreadableFileException {
     return WorkbookFile.read(file).sheets().stream()
         .flatMap(sheet -> sheet.cells())
         .collect(Collectors.toMap(Cell::address, cell -> input(cell.content())));
@@ -36,7 +36,8 @@ final class Saved {
   }
 
   /** What a user would type of a workbook that is not saved yet. */
-  static Map<CellAddress, Object> inputs(XSSFWorkbook workbook, Path folder) throws Exception {
+  public static Map<CellAddress, Object> inputs(XSSFWorkbook workbook, Path folder)
+      throws Exception {
     return inputs(file(workbook, folder));
   }
 
@@ -55,7 +56,7 @@ final class Saved {
   }
 
   /** The findings in a file, as in {@code H5 length-one-end}. */
-  static List<String> findings(FileChecker checker, Path file) {
+  public static List<String> findings(FileChecker checker, Path file) {
     FileReport report = checker.check(file);
     if (report.problem().isPresent()) {
       throw new IllegalStateException(report.problem().get());

@@ -139,10 +139,15 @@ public final class Workbook implements AutoCloseable {
 
   /** Saves a copy; the open document stays what it is. */
   public Path save(String name, Format format) throws Exception {
-    Path file = office.folder().resolve(name + format.ending);
+    return save(name + format.ending, format.filter);
+  }
+
+  /** Saves a copy under a whole file name, by the office's filter of that name. */
+  public Path save(String fileName, String filterName) throws Exception {
+    Path file = office.folder().resolve(fileName);
     PropertyValue filter = new PropertyValue();
     filter.Name = "FilterName";
-    filter.Value = format.filter;
+    filter.Value = filterName;
     queryInterface(XStorable.class, document)
         .storeToURL(file.toUri().toString(), new PropertyValue[] {filter});
     return file;

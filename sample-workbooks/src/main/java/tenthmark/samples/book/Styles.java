@@ -31,11 +31,15 @@ public record Styles(
     XSSFCellStyle given,
     XSSFCellStyle warning) {
 
+  /** One that Calc has, or has a twin of, on every system. */
+  private static final String FONT = "Arial";
+
   private static final byte[] PALE_SLATE = {(byte) 0xE3, (byte) 0xE8, (byte) 0xEE};
   private static final byte[] DARK_RED = {(byte) 0xA0, (byte) 0x1C, (byte) 0x1C};
   private static final byte[] FAINT_SLATE = {(byte) 0xF3, (byte) 0xF5, (byte) 0xF8};
 
   static Styles of(XSSFWorkbook workbook) {
+    workbook.getFontAt(0).setFontName(FONT);
     XSSFCellStyle title = workbook.createCellStyle();
     XSSFFont large = bold(workbook);
     large.setFontHeightInPoints((short) 13);
@@ -51,7 +55,7 @@ public record Styles(
     fill(heading, PALE_SLATE);
 
     XSSFCellStyle remark = boxed(workbook);
-    XSSFFont slanted = workbook.createFont();
+    XSSFFont slanted = font(workbook);
     slanted.setItalic(true);
     remark.setFont(slanted);
     XSSFCellStyle note = workbook.createCellStyle();
@@ -73,8 +77,14 @@ public record Styles(
   }
 
   private static XSSFFont bold(XSSFWorkbook workbook) {
-    XSSFFont font = workbook.createFont();
+    XSSFFont font = font(workbook);
     font.setBold(true);
+    return font;
+  }
+
+  private static XSSFFont font(XSSFWorkbook workbook) {
+    XSSFFont font = workbook.createFont();
+    font.setFontName(FONT);
     return font;
   }
 

@@ -28,7 +28,7 @@ public final class RecordColumns {
   public static final Column RATIONALE = Column.typed("rationale", "Rationale", 58);
 
   /** The columns of a record whose uncertainty is not made of contributions. */
-  static final List<Column> CALCULATED =
+  public static final List<Column> CALCULATED =
       List.of(QUANTITY, SYMBOL, VALUE, UNIT, UNCERTAINTY, RESULT, RATIONALE);
 
   /** The columns of records read off scales and displays. */

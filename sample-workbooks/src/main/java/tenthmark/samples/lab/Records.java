@@ -17,13 +17,18 @@ import static tenthmark.samples.lab.RecordColumns.VALUE;
 import tenthmark.samples.plan.Row;
 
 /** Rows of tables of records. Each formula shows nothing as long as what it needs is blank. */
-final class Records {
+public final class Records {
 
   private Records() {}
 
   /** A record whose uncertainty is the total of its contributions. */
   static Row measured(String symbol, String quantity, String unit) {
-    return named(symbol, quantity, unit)
+    return named(totalled(symbol), symbol, quantity, unit);
+  }
+
+  /** The same, still without a name. */
+  public static Row totalled(String key) {
+    return stated(key)
         .with(UNCERTAINTY, "=IF(COUNT({contributions})=0,\"\",LAB_TOTAL({contributions}))");
   }
 
@@ -56,17 +61,18 @@ final class Records {
   }
 
   /** One whose value follows from others by a formula, once these cells hold numbers. */
-  static Row calculated(
+  public static Row calculated(
       String symbol, String quantity, String unit, String inputs, int count, String formula) {
-    return named(symbol, quantity, unit)
+    return named(stated(symbol), symbol, quantity, unit)
         .with(VALUE, "=IF(COUNT(" + inputs + ")<" + count + ",\"\"," + formula + ")");
   }
 
-  private static Row named(String symbol, String quantity, String unit) {
-    return Row.of(symbol)
-        .with(QUANTITY, quantity)
-        .with(SYMBOL, symbol)
-        .with(UNIT, unit)
+  private static Row named(Row row, String symbol, String quantity, String unit) {
+    return row.with(QUANTITY, quantity).with(SYMBOL, symbol).with(UNIT, unit);
+  }
+
+  private static Row stated(String key) {
+    return Row.of(key)
         .with(
             RESULT,
             "=IF(COUNT({value},{uncertainty})<2,\"\",LAB_RESULT({value},{uncertainty},{unit}))");

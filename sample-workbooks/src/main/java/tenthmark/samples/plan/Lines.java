@@ -17,8 +17,29 @@ public record Lines(String title, String lastColumn, List<Line> lines) implement
    * @param key by which formulas name the content
    * @param label what stands before it
    * @param content a number, a text or a formula
+   * @param look whose it is
    */
-  public record Line(String key, String label, Object content) {}
+  public record Line(String key, String label, Object content, Look look) {
+
+    /** One that stands there from the start. */
+    public Line(String key, String label, Object content) {
+      this(key, label, content, Look.GIVEN);
+    }
+  }
+
+  /** Who writes the content of a line, and how much room it has. */
+  public enum Look {
+    /** Stands there from the start. */
+    GIVEN,
+    /** A number or a word of the student's. */
+    TYPED,
+    /** A line of text of the student's. */
+    LINE,
+    /** Whole sentences of the student's. */
+    PROSE
+  }
+
+  private static final float PROSE_HEIGHT = 42;
 
   /** Copies the lines. */
   public Lines {
@@ -43,13 +64,19 @@ public record Lines(String title, String lastColumn, List<Line> lines) implement
   public void write(int row, BlockWriter writer) {
     writer.title(row, title);
     for (int i = 0; i < lines.size(); i++) {
-      int own = row + 1 + i;
-      Row line = Row.of(lines.get(i).key()).shown("0.000");
-      writer.cell("A" + own, lines.get(i).label(), line, true);
-      writer.cell("B" + own, lines.get(i).content(), line, true);
-      if (lines.get(i).content() instanceof String) {
-        writer.sheet().merge("B" + own + ":" + lastColumn + own);
-      }
+      write(lines.get(i), row + 1 + i, writer);
+    }
+  }
+
+  private void write(Line line, int row, BlockWriter writer) {
+    Row shown = Row.of(line.key()).shown("0.000");
+    writer.cell("A" + row, line.label(), shown, true);
+    writer.cell("B" + row, line.content(), shown, line.look() == Look.GIVEN);
+    if (line.look() != Look.TYPED && line.content() instanceof String) {
+      writer.sheet().merge("B" + row + ":" + lastColumn + row);
+    }
+    if (line.look() == Look.PROSE) {
+      writer.sheet().height(row, PROSE_HEIGHT);
     }
   }
 }

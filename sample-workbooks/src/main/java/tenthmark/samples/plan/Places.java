@@ -2,6 +2,7 @@ package tenthmark.samples.plan;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Where the named cells of a workbook are, so that formulas need no addresses. */
@@ -35,18 +36,29 @@ public final class Places {
     return place(key).sheet();
   }
 
-  /** A formula with addresses instead of names, as it is written on a sheet in a row. */
+  /**
+   * A formula with addresses instead of names, as it is written on a sheet in a row. A name that
+   * begins with a dollar sign gives an address that stays the same when the formula is copied.
+   */
   String resolved(String formula, String ownSheet, String row) {
     return NAMED
         .matcher(formula)
         .replaceAll(
             name -> {
-              String own = row + "." + name.group(1);
-              Place place = places.containsKey(own) ? place(own) : place(name.group(1));
+              boolean fixed = name.group(1).startsWith("$");
+              String key = name.group(1).substring(fixed ? 1 : 0);
+              String own = row + "." + key;
+              Place place = places.containsKey(own) ? place(own) : place(key);
               String elsewhere = place.sheet().equals(ownSheet) ? "" : place.sheet() + "!";
-              return elsewhere + place.address();
+              return Matcher.quoteReplacement(
+                  elsewhere + (fixed ? fixed(place.address()) : place.address()));
             })
         .replaceAll(":\\w+!", ":");
+  }
+
+  /** An address that stays the same when a formula is copied, as in {@code $B$4}. */
+  public static String fixed(String address) {
+    return address.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
   }
 
   private Place place(String key) {

@@ -35,6 +35,7 @@ public record Table(String key, String title, List<Column> columns, List<Row> ro
     int top = row + FIRST_ROW;
     for (int column = 0; column < columns.size(); column++) {
       String heading = columns.get(column).key();
+      places.put(key + "." + heading + ".heading", address(column, top - 1));
       for (int i = 0; i < rows.size(); i++) {
         places.put(rows.get(i).key() + "." + heading, address(column, top + i));
       }

@@ -9,10 +9,11 @@ import tenthmark.samples.book.SheetWriter;
  * A workbook as data.
  *
  * @param title what it is about
+ * @param caution what it is not for
  * @param task what its reader does with it; under the title of the first sheet
  * @param sheets in their order
  */
-public record WorkbookPlan(String title, String task, List<SheetPlan> sheets) {
+public record WorkbookPlan(String title, String caution, String task, List<SheetPlan> sheets) {
 
   /** On the first sheet the title, the caution, the task and the notice come first. */
   private static final int FIRST_ROW = 5;
@@ -22,6 +23,11 @@ public record WorkbookPlan(String title, String task, List<SheetPlan> sheets) {
   /** Copies the sheets. */
   public WorkbookPlan {
     sheets = List.copyOf(sheets);
+  }
+
+  /** A sample with invented numbers. */
+  public WorkbookPlan(String title, String task, List<SheetPlan> sheets) {
+    this(title, SampleBook.CAUTION, task, sheets);
   }
 
   /** Where its named cells are. */
@@ -65,7 +71,7 @@ public record WorkbookPlan(String title, String task, List<SheetPlan> sheets) {
 
   private void head(SampleBook book, SheetWriter sheet) {
     sheet.put("A1", title, book.styles().title());
-    sheet.put("A2", SampleBook.CAUTION, book.styles().note());
+    sheet.put("A2", caution, book.styles().note());
     sheet.put("A3", task, book.styles().note());
     book.noticeIfFunctionsAreMissing(sheet, "A4");
     sheet.freezeBefore("B" + FIRST_ROW);

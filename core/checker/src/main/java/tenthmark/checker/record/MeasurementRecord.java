@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.evaluation.Evaluation;
@@ -23,6 +24,7 @@ import tenthmark.measurement.result.RecordText;
 public final class MeasurementRecord {
 
   private static final String PERCENT = "%";
+  private static final Predicate<Value> BLANK = Value.BLANK::equals;
 
   private final Workbook workbook;
   private final Evaluation evaluation;
@@ -196,11 +198,16 @@ public final class MeasurementRecord {
         .allMatch(field -> cell(field).isEmpty() || number(field).isPresent());
   }
 
-  /** The calls of one LAB function in the record's row, in columns without a heading too. */
+  /**
+   * The calls of one LAB function in the record's row, in columns without a heading too. A call
+   * whose first argument is a blank cell says nothing of this record: in a table that is prepared
+   * for records of any kind it stands in every row.
+   */
   public List<Call> calls(String function) {
     return row.stream()
         .flatMap(cell -> evaluation.calls(cell).stream())
         .filter(call -> call.function().equals(function))
+        .filter(call -> call.argument(0).flatMap(Call.Argument::value).filter(BLANK).isEmpty())
         .toList();
   }
 

@@ -267,6 +267,14 @@ class ContributionsTest {
       assertThat(Findings.in(balance("Spoke", 0, "=LAB_DISPLAY(0.01)"))).isEmpty();
       assertThat(Findings.in(balance("Spoke on a beam balance", 0.05, 0.01))).isEmpty();
     }
+
+    @Test
+    void isNotSaidOfAScaleInATableThatIsPreparedForDisplaysToo() {
+      assertThat(
+              Findings.in(
+                  balance("Spoke on a beam balance", 0.05, "=IF(H2=\"\",0.01,LAB_DISPLAY(H2))")))
+          .isEmpty();
+    }
   }
 
   @Nested
