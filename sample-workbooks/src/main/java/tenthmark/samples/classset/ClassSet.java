@@ -3,6 +3,7 @@ package tenthmark.samples.classset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import tenthmark.samples.book.SampleBook;
 import tenthmark.samples.plan.Places;
 import tenthmark.samples.plan.Texts;
 
@@ -96,9 +97,12 @@ public final class ClassSet {
         mistakes planted in them. This list is made from the same table as the workbooks; a test
         holds that the checker, with `class-set.yaml`, finds every one of them and nothing else.
 
+        %s
+
         | File | Student | Layout | Uncertainties | Mistake | Findings |
         |---|---|---|---|---|---|
         """
+            .formatted(SampleBook.CAUTION)
         + all().stream().flatMap(one -> lines(one).stream()).collect(Collectors.joining());
   }
 
