@@ -1,8 +1,5 @@
 package tenthmark.checker.evaluation;
 
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.TwoDEval;
 import org.apache.poi.ss.formula.atp.AnalysisToolPak;
@@ -14,55 +11,30 @@ import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
 import org.apache.poi.ss.formula.functions.Function;
 import org.apache.poi.ss.formula.functions.Rept;
-import org.apache.poi.ss.formula.functions.Substitute;
-import org.apache.poi.ss.formula.udf.UDFFinder;
-import tenthmark.checker.workbook.FormulaText;
 
 /**
  * The functions that can make a long text of short ones, with the length that a cell may have: one
  * formula could fill the memory otherwise. POI computes the text before it looks at the length.
  */
-final class BoundedText implements UDFFinder {
+final class BoundedText {
 
   /**
    * Most characters of a cell (ECMA-376, part 1, 22.9.2.19, ST_Xstring as spreadsheets hold it).
    */
   static final int MOST = 32_767;
 
-  /** Before the name of a built-in function, which POI would not let a finder replace. */
-  private static final String MARK = "BOUNDED_";
+  private static final FreeRefFunction JOIN = AnalysisToolPak.instance.findFunction("TEXTJOIN");
 
-  private static final Map<String, Function> BUILT_IN =
-      Map.of("REPT", new Rept(), "SUBSTITUTE", new Substitute());
+  private BoundedText() {}
 
-  /** A formula with the marks by which POI's parser asks the finder. */
-  static String marked(String formula) {
-    String upper = formula.toUpperCase(Locale.ROOT);
-    return BUILT_IN.keySet().stream().anyMatch(upper::contains)
-        ? FormulaText.renameCalls(formula, BoundedText::markedName)
-        : formula;
+  /** A function of POI that gives an error where its text would be too long. */
+  static FreeRefFunction of(Function function) {
+    return (arguments, context) -> call(function, arguments, context);
   }
 
-  private static String markedName(String name) {
-    String upper = name.toUpperCase(Locale.ROOT);
-    return BUILT_IN.containsKey(upper) ? MARK + upper : name;
-  }
-
-  @Override
-  public FreeRefFunction findFunction(String name) {
-    String upper = name.toUpperCase(Locale.ROOT);
-    if (upper.startsWith(MARK)) {
-      return Optional.ofNullable(BUILT_IN.get(upper.substring(MARK.length())))
-          .<FreeRefFunction>map(
-              function -> (arguments, context) -> call(function, arguments, context))
-          .orElse(null);
-    }
-    if (upper.equals("TEXTJOIN")) {
-      FreeRefFunction join = AnalysisToolPak.instance.findFunction(name);
-      return (arguments, context) ->
-          joined(arguments) > MOST ? ErrorEval.VALUE_INVALID : join.evaluate(arguments, context);
-    }
-    return null;
+  /** POI's TEXTJOIN, which gives an error where its text would be too long. */
+  static ValueEval join(ValueEval[] arguments, OperationEvaluationContext context) {
+    return joined(arguments) > MOST ? ErrorEval.VALUE_INVALID : JOIN.evaluate(arguments, context);
   }
 
   private static ValueEval call(

@@ -69,7 +69,7 @@ public final class Evaluation {
     this.model =
         new ModelWorkbook(
             workbook,
-            new AggregatingUDFFinder(functions(), new BoundedText(), AnalysisToolPak.instance));
+            new AggregatingUDFFinder(functions(), new OwnFunctions(), AnalysisToolPak.instance));
     this.graph = new FormulaGraph(workbook, model);
     this.evaluator = new WorkbookEvaluator(model, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
   }

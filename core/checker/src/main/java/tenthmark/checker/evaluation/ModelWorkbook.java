@@ -23,6 +23,7 @@ import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.ptg.Ref3DPxg;
+import org.apache.poi.ss.formula.ptg.UnionPtg;
 import org.apache.poi.ss.formula.udf.UDFFinder;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Table;
@@ -78,10 +79,14 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
       throw NotCheckableException.tooLong("the formula", LONGEST_FORMULA);
     }
     try {
-      String marked = BoundedText.marked(formula);
+      String marked = OwnFunctions.marked(formula, type);
       Ptg[] tokens = FormulaParser.parse(marked, this, type, sheet, row);
       if (Stream.of(tokens).filter(ConcatPtg.class::isInstance).count() > MOST_JOINED) {
         throw new NotCheckableException("it joins more than " + MOST_JOINED + " texts with &");
+      }
+      if (Stream.of(tokens).anyMatch(UnionPtg.class::isInstance)) {
+        // POI gives 0 for some of them.
+        throw new NotCheckableException("it takes several ranges as one");
       }
       return Precedence.corrected(tokens);
     } catch (NotCheckableException known) {

@@ -1,13 +1,11 @@
 package tenthmark.checker.output;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.report.FileReport;
-import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
 
 /** A table for a gradebook: comma-separated values as RFC 4180 describes them. */
@@ -44,14 +42,8 @@ final class Gradebook {
         String.valueOf(report.count(Severity.ERROR)),
         String.valueOf(report.count(Severity.WARNING)),
         String.valueOf(report.count(Severity.NOTE)),
-        points(report),
+        report.pointsLost().toPlainString(),
         report.problem().orElse(""));
-  }
-
-  private static String points(FileReport report) {
-    return BigDecimal.valueOf(report.findings().stream().mapToDouble(Finding::points).sum())
-        .stripTrailingZeros()
-        .toPlainString();
   }
 
   private static String quoted(String text) {

@@ -156,9 +156,7 @@ public final class ClassPage {
                     Tables.count(report.count(Severity.ERROR)),
                     Tables.count(report.count(Severity.WARNING)),
                     Tables.count(report.count(Severity.NOTE)),
-                    td(Wording.number(
-                            report.findings().stream().mapToDouble(Finding::points).sum()))
-                        .withClass("number"),
+                    td(Wording.number(report.pointsLost())).withClass("number"),
                     Tables.count(report.contents().records().size())));
   }
 

@@ -175,7 +175,9 @@ public final class StudentPage {
                 dt("Why it matters"),
                 dd(finding.rule().why()),
                 dt("How to fix it"),
-                dd(finding.rule().fix())))
+                dd(finding.rule().fix()),
+                iff(finding.points() > 0, dt("Points lost")),
+                iff(finding.points() > 0, dd(Wording.number(finding.points())))))
         .withClasses("finding", severity);
   }
 

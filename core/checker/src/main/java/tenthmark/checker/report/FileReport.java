@@ -1,10 +1,12 @@
 package tenthmark.checker.report;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
+import tenthmark.measurement.rounding.Decimals;
 
 /**
  * What the checker says about one file.
@@ -40,5 +42,13 @@ public record FileReport(
   /** How many findings have a severity. */
   public long count(Severity severity) {
     return findings.stream().filter(finding -> finding.rule().severity() == severity).count();
+  }
+
+  /** What all findings cost together, exact to the last decimal. */
+  public BigDecimal pointsLost() {
+    return findings.stream()
+        .map(finding -> Decimals.shortest(finding.points()))
+        .reduce(BigDecimal.ZERO, BigDecimal::add)
+        .stripTrailingZeros();
   }
 }

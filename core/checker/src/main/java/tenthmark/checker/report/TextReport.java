@@ -1,5 +1,6 @@
 package tenthmark.checker.report;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
+import tenthmark.measurement.rounding.Decimals;
 
 /** Plain text: one line for each finding and each file that could not be checked. */
 public final class TextReport {
@@ -34,7 +36,18 @@ public final class TextReport {
             + "; expected: "
             + finding.expected()
             + "; to fix: "
-            + finding.rule().fix());
+            + finding.rule().fix()
+            + cost(finding));
+  }
+
+  private static String cost(Finding finding) {
+    return finding.points() == 0
+        ? ""
+        : " Points lost: " + plain(Decimals.shortest(finding.points()));
+  }
+
+  private static String plain(BigDecimal points) {
+    return points.stripTrailingZeros().toPlainString();
   }
 
   /** The line about a file that could not be checked. */
@@ -44,7 +57,11 @@ public final class TextReport {
 
   /** One line about a file that was checked. */
   public static String summary(FileReport report) {
-    return oneLine(report.file() + ": " + counts(List.of(report)));
+    return oneLine(report.file() + ": " + counts(List.of(report)) + lost(report));
+  }
+
+  private static String lost(FileReport report) {
+    return report.pointsLost().signum() == 0 ? "" : ", points lost: " + plain(report.pointsLost());
   }
 
   /** One line about all files. */

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 
@@ -17,7 +18,8 @@ public final class DisplayReading implements RecordRule {
       new RuleDeclaration(
           "display-reading",
           Severity.WARNING,
-          "A reading uncertainty on an instrument with a digital display.",
+          "A reading uncertainty on an instrument with a digital display, as the record or the course's "
+              + "list of apparatus has it.",
           "Nobody judges a fraction of a mark on a display: its last digit belongs to the "
               + "instrument.",
           "Leave the reading blank and give the instrument uncertainty, as with =LAB_DISPLAY(...).",
@@ -33,7 +35,7 @@ public final class DisplayReading implements RecordRule {
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     Optional<Double> reading = measurement.number(Field.READING).filter(size -> size > 0);
     return reading
-        .filter(size -> isDisplay(measurement))
+        .filter(size -> isDisplay(measurement) || isDisplayByCourse(measurement, inspection))
         .map(
             size ->
                 DECLARATION.finding(
@@ -54,5 +56,13 @@ public final class DisplayReading implements RecordRule {
     return said
         || measurement.number(Field.RESOLUTION).isPresent()
         || !measurement.calls("LAB_DISPLAY").isEmpty();
+  }
+
+  /** A stopwatch shows digits as well. */
+  private static boolean isDisplayByCourse(MeasurementRecord measurement, Inspection inspection) {
+    return inspection
+        .apparatus(measurement)
+        .filter(apparatus -> apparatus.kind() != ApparatusKind.SCALE)
+        .isPresent();
   }
 }

@@ -3,6 +3,7 @@ package tenthmark.checker.rules;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.course.ExpectedQuantity;
@@ -47,6 +48,14 @@ public record Expectations(List<ExpectedRecord> records, List<ExpectedQuantity> 
       }
     }
     return new Expectations(found, missing);
+  }
+
+  /** The name of the apparatus by which the course has a record measured, if it names one. */
+  Optional<String> apparatus(MeasurementRecord measurement) {
+    return records.stream()
+        .filter(expected -> expected.measurement().equals(measurement))
+        .flatMap(expected -> expected.quantity().apparatus().stream())
+        .findFirst();
   }
 
   private static boolean isNamed(MeasurementRecord measurement, ExpectedQuantity quantity) {

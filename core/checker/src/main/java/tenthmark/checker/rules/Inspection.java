@@ -1,11 +1,13 @@
 package tenthmark.checker.rules;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.carried.Derivation;
 import tenthmark.checker.carried.Derivations;
+import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.record.Field;
@@ -77,6 +79,20 @@ public record Inspection(
     return records().stream()
         .flatMap(measurement -> measurement.place(Field.VALUE).stream())
         .collect(Collectors.toSet());
+  }
+
+  /**
+   * The apparatus in the course's list by which a record was measured: the one that its quantity
+   * names, else the one that the record mentions; none for a calculated value.
+   */
+  Optional<Apparatus> apparatus(MeasurementRecord measurement) {
+    return course.apparatus().isEmpty()
+        ? Optional.empty()
+        : expectations
+            .apparatus(measurement)
+            .flatMap(course::apparatus)
+            .or(() -> course.apparatusMentioned(measurement.wording()))
+            .filter(apparatus -> !measurement.isCalculatedFrom(recordValues()));
   }
 
   /** The sheets that are checked; hidden ones are left alone, though others may refer to them. */

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.unit.Conversion;
@@ -32,7 +33,8 @@ public final class ReactionMissing implements RecordRule {
       new RuleDeclaration(
           "reaction-missing",
           Severity.WARNING,
-          "A time taken by hand with a timing contribution smaller than the reaction time, or none.",
+          "A time taken by hand, or by a stopwatch of the course's list of apparatus, with a timing "
+              + "contribution smaller than the reaction time, or none.",
           "Starting and stopping by hand is usually the largest contribution to a time.",
           "Fill in the timing contribution, for instance with =LAB_HANDTIMED(cycles).",
           "Ten turns of a wheel, 8.3 s by stopwatch, with 0.005 s of the display alone; "
@@ -47,7 +49,7 @@ public final class ReactionMissing implements RecordRule {
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     Optional<Conversion> fromSeconds = RecordUnits.of(measurement, Field.VALUE).flatMap(SECOND::to);
     if (fromSeconds.isEmpty()
-        || !isByHand(measurement)
+        || !isByHand(measurement, inspection)
         || includesReaction(measurement)
         || measurement.isCalculatedFrom(inspection.recordValues())) {
       return Optional.empty();
@@ -98,15 +100,27 @@ public final class ReactionMissing implements RecordRule {
         + (cycles == 1 ? " cycle)" : " cycles)");
   }
 
-  private static boolean isByHand(MeasurementRecord measurement) {
-    boolean flagged =
-        measurement.cell(Field.HAND_TIMING).isPresent()
-            && measurement.number(Field.HAND_TIMING).filter(flag -> flag == 0).isEmpty()
-            && measurement
-                .text(Field.HAND_TIMING)
-                .filter(text -> NO.contains(text.toLowerCase(Locale.ROOT)))
-                .isEmpty();
-    return flagged || BY_HAND.matcher(measurement.wording()).find();
+  private static boolean isByHand(MeasurementRecord measurement, Inspection inspection) {
+    boolean marked = measurement.cell(Field.HAND_TIMING).isPresent();
+    boolean denied = marked && isDenied(measurement);
+    return marked && !denied
+        || BY_HAND.matcher(measurement.wording()).find()
+        || !denied && isByStopwatch(measurement, inspection);
+  }
+
+  private static boolean isDenied(MeasurementRecord measurement) {
+    return measurement.number(Field.HAND_TIMING).filter(flag -> flag == 0).isPresent()
+        || measurement
+            .text(Field.HAND_TIMING)
+            .filter(text -> NO.contains(text.toLowerCase(Locale.ROOT)))
+            .isPresent();
+  }
+
+  private static boolean isByStopwatch(MeasurementRecord measurement, Inspection inspection) {
+    return inspection
+        .apparatus(measurement)
+        .filter(apparatus -> apparatus.kind() == ApparatusKind.STOPWATCH)
+        .isPresent();
   }
 
   private static boolean includesReaction(MeasurementRecord measurement) {

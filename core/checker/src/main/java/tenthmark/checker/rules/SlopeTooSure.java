@@ -24,7 +24,7 @@ import tenthmark.measurement.line.Point;
 public final class SlopeTooSure implements RecordRule {
 
   private static final Pattern SLOPE =
-      Pattern.compile("(?:LAB_)?SLOPE\\([^()]*\\)", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("(?:(?:LAB_)?SLOPE|LINEST)\\([^(),]+,[^(),]+\\)", Pattern.CASE_INSENSITIVE);
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration(

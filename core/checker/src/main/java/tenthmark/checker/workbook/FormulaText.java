@@ -45,11 +45,13 @@ public final class FormulaText {
   }
 
   /**
-   * Spells LAB functions by their display names, which POI's formula parser accepts: stored names
-   * are written in full and in any letter case, some with a prefix of the program that wrote them.
+   * The one notation for every format: LAB functions by their display names, which POI's formula
+   * parser accepts, while stored names are written in full and in any letter case, some with a
+   * prefix of the program that wrote them; unions of ranges as arguments where they are the same.
    */
-  static String withDisplayNames(String formula) {
-    return mayCallLab(formula) ? renameCalls(formula, FormulaText::displayName) : formula;
+  static String uniform(String formula) {
+    String whole = Unions.asArguments(formula);
+    return mayCallLab(whole) ? renameCalls(whole, FormulaText::displayName) : whole;
   }
 
   /** False where no LAB function is called for sure, which is known without taking it apart. */

@@ -110,7 +110,7 @@ final class OdsContent {
     if (at(TABLE, "named-expression")) {
       return attribute(TABLE, "expression")
           .map(OpenFormula::translate)
-          .map(FormulaText::withDisplayNames)
+          .map(FormulaText::uniform)
           .map(formula -> new DefinedName(attribute(TABLE, "name").orElse(""), sheet, formula));
     }
     return Optional.empty();
@@ -263,7 +263,7 @@ final class OdsContent {
       return formula
           .<Content>map(
               written -> {
-                String text = FormulaText.withDisplayNames(OpenFormula.translate(written));
+                String text = FormulaText.uniform(OpenFormula.translate(written));
                 return new Content.Formula(written, text, value, array);
               })
           .or(() -> value);

@@ -52,7 +52,6 @@ final class OpenFormula {
         case '[' -> target.append(reference(bracketed()));
         case '{' -> target.append(array());
         case ';' -> put(',');
-        case '~' -> put(',');
         case '!' -> put(' ');
         default -> put(next);
       }

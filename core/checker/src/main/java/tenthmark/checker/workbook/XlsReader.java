@@ -113,8 +113,7 @@ final class XlsReader {
 
   private static Content formula(org.apache.poi.ss.usermodel.Cell cell) {
     String written = written(cell);
-    return new Content.Formula(
-        written, FormulaText.withDisplayNames(written), stored(cell), array(cell));
+    return new Content.Formula(written, FormulaText.uniform(written), stored(cell), array(cell));
   }
 
   private static Optional<Content> stored(org.apache.poi.ss.usermodel.Cell cell) {
@@ -168,7 +167,7 @@ final class XlsReader {
                 name.getSheetIndex() < 0
                     ? Optional.empty()
                     : Optional.of(source.getSheetName(name.getSheetIndex())),
-                FormulaText.withDisplayNames(formula)));
+                FormulaText.uniform(formula)));
       }
     }
     return names;

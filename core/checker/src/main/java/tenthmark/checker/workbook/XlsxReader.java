@@ -148,7 +148,7 @@ final class XlsxReader {
     String formula = XlsxText.content(xml);
     if (!function && !formula.isEmpty()) {
       tally.name();
-      nameEntries.add(new NameEntry(name, sheet, FormulaText.withDisplayNames(formula)));
+      nameEntries.add(new NameEntry(name, sheet, FormulaText.uniform(formula)));
     }
   }
 

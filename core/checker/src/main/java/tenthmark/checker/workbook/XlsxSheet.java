@@ -177,7 +177,7 @@ final class XlsxSheet {
     }
 
     private Content formula(String written, Optional<Content> stored, Optional<CellRange> array) {
-      return new Content.Formula(written, FormulaText.withDisplayNames(written), stored, array);
+      return new Content.Formula(written, FormulaText.uniform(written), stored, array);
     }
   }
 }

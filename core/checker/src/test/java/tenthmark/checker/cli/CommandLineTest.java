@@ -347,6 +347,20 @@ class CommandLineTest {
     }
 
     @Test
+    void showWhatFindingsCost() throws Exception {
+      Path graded =
+          profile("rules:", "  unit-missing: {points: 0.1}", "  rationale-missing: {points: 0.2}");
+      Path file = table().row("Crank arm", 172.5, null, 0.5).xlsx(folder.resolve("ada.xlsx"));
+
+      run("check", "--profile", graded, file);
+
+      assertThat(out.toString().lines())
+          .anyMatch(line -> line.contains("unit-missing") && line.endsWith(". Points lost: 0.1"))
+          .anyMatch(line -> line.contains("rationale-") && line.endsWith(". Points lost: 0.2"))
+          .contains(file + ": 1 error, 1 warning, 0 notes, points lost: 0.3");
+    }
+
+    @Test
     void leaveARuleOut() throws Exception {
       Path none = profile("rules:", "  unit-missing: {severity: none}");
 

@@ -154,12 +154,53 @@ class EvaluationTest {
     @Test
     void isAFunctionThatTheEvaluatorLacks() {
       Evaluation evaluation =
-          evaluated(Grid.sheet("Wheel").row(1, 2, "=LINEST(A1:B1)", "=no_such_function(A1)"));
+          evaluated(Grid.sheet("Wheel").row(1, 2, "=LOGEST(A1:B1)", "=no_such_function(A1)"));
 
       assertThat(reason(evaluation, 2, 0))
-          .isEqualTo("the checker does not know the function LINEST");
+          .isEqualTo("the checker does not know the function LOGEST");
       assertThat(reason(evaluation, 3, 0))
           .isEqualTo("the checker does not know the function no_such_function");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=LARGE((A1:B1,C1),1)", "=SUM((A1:B1,C1),2)", "=LARGE(A1:B1~C1,1)"})
+    void isAUnionOfRangesThatIsNoListOfArguments(String formula) {
+      assertThat(reason(evaluated(Grid.sheet("Wheel").row(1, 2, 3, formula)), 3, 0)).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=SUM(Points[Force])",
+          "=Points[[#This Row],[Force]]*2",
+          "=AVERAGE(Points[[#All],[Force]:[Extension]])"
+        })
+    void isAColumnOfANamedTable(String formula) {
+      assertThat(reason(evaluated(Grid.sheet("Wheel").row(1, 2, formula)), 2, 0)).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LINEST(A2:A4,B2:C4)",
+          "=LINEST(A2:A3,B2:B3)",
+          "=LINEST(A2:A5,B2:B5)",
+          "=LINEST(A2:A4,B2:B4,1,1)",
+          "=LINEST(A2:A4)+LINEST()"
+        })
+    void isALineOfSeveralVariablesOrThatIsNone(String formula) {
+      assertThat(
+              reason(
+                  evaluated(
+                      Grid.sheet("Wheel")
+                          .row(formula)
+                          .row(1, 2, 3)
+                          .row(2, 4, 5)
+                          .row(3, 6, 1)
+                          .row("4", 8)),
+                  0,
+                  0))
+          .isNotEmpty();
     }
 
     @ParameterizedTest
@@ -259,7 +300,10 @@ class EvaluationTest {
           "native-formulas.xls",
           "lab-table.ods",
           "lab-table.xlsx",
-          "lab-table.xls"
+          "lab-table.xls",
+          "unions-and-lines.ods",
+          "unions-and-lines.xlsx",
+          "unions-and-lines.xls"
         })
     void agreeWithTheValuesStored(String name) throws Exception {
       Workbook workbook = WorkbookFile.read(Path.of("src/test/resources/saved-by-calc", name));

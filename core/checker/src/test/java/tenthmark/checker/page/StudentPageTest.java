@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -16,6 +17,7 @@ import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Program;
+import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.Grid;
 
@@ -61,6 +63,21 @@ class StudentPageTest {
       assertThat(finding.select("dd").eachText())
           .startsWith("the record \"Crank arm\" has no unit")
           .allSatisfy(text -> assertThat(text).isNotBlank());
+    }
+
+    @Test
+    void sayWhatTheyCostWhereTheCourseGivesPoints() {
+      FileReport report = FileChecker.load().check(faulty().xlsx(folder.resolve("ada.xlsx")));
+      Finding first = report.findings().get(0);
+      Finding graded =
+          new Finding(first.rule(), first.cell(), first.found(), first.expected(), 0.5);
+
+      Element finding =
+          Jsoup.parse(html(FileReport.checked(report.file(), report.contents(), List.of(graded))))
+              .selectFirst("article.finding");
+
+      assertThat(finding.select("dt").last().text()).isEqualTo("Points lost");
+      assertThat(finding.select("dd").last().text()).isEqualTo("0.5");
     }
 
     @Test

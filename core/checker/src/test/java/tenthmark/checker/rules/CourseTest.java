@@ -506,6 +506,71 @@ class CourseTest {
           .containsExactly("E2 scale-unlike-apparatus");
     }
 
+    private static final String SHOWING_DIGITS =
+        """
+        apparatus:
+          - {name: bench balance, kind: display, division: 0.1, unit: g}
+          - {name: dial gauge, division: 0.5, unit: bar, spacing: wide}
+          - {name: wheel timer, also: [timer], kind: stopwatch, division: 0.01, unit: s}
+        quantities:
+          - {name: crank mass, unit: g, apparatus: bench balance, required: false}
+          - {name: swing time, unit: s, apparatus: wheel timer, required: false}
+        """;
+
+    private static Grid read(String quantity, double value, String unit, Object... contributions) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Reading", "Timing", "Uncertainty", "Rationale")
+          .row(quantity, value, unit, contributions[0], contributions[1], contributions[2], REASON);
+    }
+
+    @Test
+    void allowsNoReadingOnADisplay() {
+      Finding finding = only(read("Crank mass", 214.2, "g", 0.05, null, 0.05), SHOWING_DIGITS);
+
+      assertThat(Findings.brief(finding)).isEqualTo("D2 display-reading");
+      assertThat(finding.expected()).isEqualTo("no reading uncertainty");
+    }
+
+    @Test
+    void allowsNoReadingOnAStopwatchThatTheRecordMentions() {
+      assertThat(
+              briefly(read("Ten turns, wheel timer", 8.31, "s", 0.01, 0.2, 0.21), SHOWING_DIGITS))
+          .containsExactly("D2 display-reading");
+    }
+
+    @Test
+    void allowsAReadingOnAScale() {
+      assertThat(briefly(read("Dial gauge, front", 4.15, "bar", 0.05, null, 0.05), SHOWING_DIGITS))
+          .isEmpty();
+    }
+
+    @Test
+    void asksForTheReactionOnAStopwatch() {
+      Finding finding = only(read("Swing time", 1.56, "s", null, null, 0.01), SHOWING_DIGITS);
+
+      assertThat(Findings.brief(finding)).isEqualTo("E2 reaction-missing");
+      assertThat(finding.expected()).isEqualTo("0.2 s (reaction time 0.2 s / 1 cycle)");
+      assertThat(briefly(read("Swing time", 1.56, "s", null, 0.2, 0.2), SHOWING_DIGITS)).isEmpty();
+    }
+
+    @Test
+    void asksForNoReactionOnAStopwatchThatALightGateStops() {
+      assertThat(
+              briefly(
+                  Grid.sheet("Records")
+                      .row("Quantity", "Value", "Unit", "Hand timing", "Uncertainty", "Rationale")
+                      .row(
+                          "Swing time", 1.56, "s", "no", 0.01, "A light gate starts and stops it."),
+                  SHOWING_DIGITS))
+          .isEmpty();
+    }
+
+    @Test
+    void asksForNoReactionOfOtherTimes() {
+      assertThat(briefly(read("Delivery time", 1.56, "s", null, null, 0.01), SHOWING_DIGITS))
+          .isEmpty();
+    }
+
     @Test
     void isNotAskedOfACalculatedValue() {
       assertThat(

@@ -97,10 +97,7 @@ public final class Grid {
     if (cell instanceof Matrix matrix) {
       String written = matrix.formula().substring(1);
       return new Content.Formula(
-          written,
-          FormulaText.withDisplayNames(written),
-          Optional.empty(),
-          Optional.of(matrix.area()));
+          written, FormulaText.uniform(written), Optional.empty(), Optional.of(matrix.area()));
     }
     if (cell instanceof Number number) {
       return new Content.Number(number.doubleValue());
@@ -117,8 +114,7 @@ public final class Grid {
 
   private static Content formula(String formula, Optional<Content> stored) {
     String written = formula.substring(1);
-    return new Content.Formula(
-        written, FormulaText.withDisplayNames(written), stored, Optional.empty());
+    return new Content.Formula(written, FormulaText.uniform(written), stored, Optional.empty());
   }
 
   /** Writes the grid as an .xlsx file. */
