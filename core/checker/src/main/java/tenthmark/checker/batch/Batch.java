@@ -33,6 +33,7 @@ public record Batch(int threads) {
 
   /** Runs every job; {@code next} is called by this thread, as soon as it is a file's turn. */
   public void run(List<Job> jobs, Consumer<FileReport> next) {
+    Turns turns = new Turns();
     ExecutorService pool = Executors.newFixedThreadPool(threads, Batch::worker);
     try {
       Queue<Future<FileReport>> open = new ArrayDeque<>();
@@ -40,7 +41,7 @@ public record Batch(int threads) {
         if (open.size() == threads * AHEAD) {
           next.accept(report(open.remove()));
         }
-        open.add(pool.submit(job::run));
+        open.add(pool.submit(() -> turns.report(job)));
       }
       while (!open.isEmpty()) {
         next.accept(report(open.remove()));

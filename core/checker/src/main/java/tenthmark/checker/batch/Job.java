@@ -3,6 +3,7 @@ package tenthmark.checker.batch;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.workbook.UnreadableFileException;
 
 /**
  * One file of a batch.
@@ -17,7 +18,7 @@ public record Job(Path file, Supplier<FileReport> check) {
     try {
       return check.get();
     } catch (OutOfMemoryError full) {
-      return FileReport.unchecked(file, "it needs more memory than the checker has");
+      return FileReport.unchecked(file, UnreadableFileException.OUT_OF_MEMORY);
     } catch (Throwable fault) {
       return FileReport.unchecked(file, "the checker failed on this file: " + fault);
     }

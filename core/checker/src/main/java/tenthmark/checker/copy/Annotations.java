@@ -56,7 +56,9 @@ record Annotations(
     if (report.findings().isEmpty()) {
       lines.add("Well done: none of the rules found anything to mend.");
     }
-    lines.add("Every other sheet is as you handed it in, but for the comments on its cells.");
+    lines.add(
+        "Every other sheet is as you handed it in, but for comments on its cells; a cell that has a"
+            + " comment of your own keeps that alone.");
     lines.add(Program.CAUTION);
     lines.add("Written by " + Program.stamp() + ".");
     return lines;

@@ -10,7 +10,6 @@ import static tenthmark.checker.opendocument.ContentElements.repeated;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -139,21 +138,24 @@ final class ContentAnnotator {
     }
   }
 
-  /** A comment stands before the text of its cell, but after the source of linked cells. */
+  /**
+   * A comment stands before the text of its cell, but after the source of linked cells; a student's
+   * own stays alone.
+   */
   private void comment(Element cell, String text) {
-    Optional<Element> existing =
+    boolean taken =
         children(cell, OFFICE).stream()
-            .filter(child -> child.getLocalName().equals("annotation"))
-            .findFirst();
-    Element comment = existing.orElseGet(() -> element(OFFICE, "office:annotation"));
-    if (existing.isEmpty()) {
-      Element creator = element(CREATOR, "dc:creator");
-      creator.setTextContent(Annotations.AUTHOR);
-      comment.appendChild(creator);
-      Node first = cell.getFirstChild();
-      boolean linked = first != null && isNamed(first, TABLE, "cell-range-source");
-      cell.insertBefore(comment, linked ? first.getNextSibling() : first);
+            .anyMatch(child -> child.getLocalName().equals("annotation"));
+    if (taken) {
+      return;
     }
+    Element comment = element(OFFICE, "office:annotation");
+    Element creator = element(CREATOR, "dc:creator");
+    creator.setTextContent(Annotations.AUTHOR);
+    comment.appendChild(creator);
+    Node first = cell.getFirstChild();
+    boolean linked = first != null && isNamed(first, TABLE, "cell-range-source");
+    cell.insertBefore(comment, linked ? first.getNextSibling() : first);
     text.lines().forEach(line -> paragraph(comment, line));
   }
 

@@ -99,9 +99,9 @@ final class OfficeCopy {
     findings(annotations);
   }
 
+  /** A comment of the student's stays alone on its cell: it may be one of a thread. */
   private void comment(Sheet sheet, CellAddress cell, String text) {
-    Comment existing = sheet.getCellComment(cell);
-    if (existing == null) {
+    if (sheet.getCellComment(cell) == null) {
       ClientAnchor anchor = helper.createClientAnchor();
       anchor.setCol1(cell.getColumn() + 1);
       anchor.setCol2(cell.getColumn() + 1 + COMMENT_COLUMNS);
@@ -111,9 +111,6 @@ final class OfficeCopy {
       comment.setAddress(cell);
       comment.setAuthor(Annotations.AUTHOR);
       comment.setString(helper.createRichTextString(text));
-    } else {
-      existing.setString(
-          helper.createRichTextString(existing.getString().getString() + "\n\n" + text));
     }
   }
 

@@ -251,7 +251,7 @@ public final class Evaluation {
     try {
       Outcome behind = precedentsOutcome(cell, depth);
       return behind == null ? new Outcome.Known(calculated(cell)) : behind;
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError | LinkageError problem) {
+    } catch (RuntimeException | StackOverflowError | LinkageError problem) {
       // Whatever POI or a function throws concerns this one cell; the next ones go on.
       return new Outcome.NotCheckable(reason(problem), cell.address());
     }
@@ -341,9 +341,6 @@ public final class Evaluation {
     }
     if (problem instanceof StackOverflowError) {
       return NotCheckableException.tooDeep().getMessage();
-    }
-    if (problem instanceof OutOfMemoryError) {
-      return "the formula needs more memory than the checker has";
     }
     return "the checker cannot calculate the formula (" + problem.getMessage() + ")";
   }

@@ -95,6 +95,10 @@ public final class ReportFolder {
     try {
       return TimeLimit.within(checker.limits().time(), () -> AnnotatedCopy.of(report));
     } catch (UnreadableFileException problem) {
+      if (problem.getCause() instanceof OutOfMemoryError full) {
+        // The batch gives the file another turn.
+        throw full;
+      }
       throw new IOException(problem.getMessage(), problem);
     } catch (UncheckedIOException problem) {
       throw problem.getCause();

@@ -54,7 +54,7 @@ public final class TimeLimit {
       return unreadable;
     }
     if (cause instanceof OutOfMemoryError) {
-      return new UnreadableFileException("it needs more memory than the checker has", cause);
+      return new UnreadableFileException(UnreadableFileException.OUT_OF_MEMORY, cause);
     }
     if (cause instanceof Error error) {
       throw error;

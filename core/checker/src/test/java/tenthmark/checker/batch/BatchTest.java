@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CountDownLatch;
@@ -85,14 +86,6 @@ class BatchTest {
               });
 
       assertThat(reports).containsExactly(clean(0), clean(1));
-    }
-
-    private static boolean await(CountDownLatch latch) {
-      try {
-        return latch.await(10, TimeUnit.SECONDS);
-      } catch (InterruptedException stopped) {
-        throw new IllegalStateException(stopped);
-      }
     }
   }
 
@@ -212,6 +205,96 @@ class BatchTest {
 
     private static FileReport failing(RuntimeException fault) {
       throw fault;
+    }
+  }
+
+  @Nested
+  class SecondTurns {
+
+    private final AtomicInteger runs = new AtomicInteger();
+
+    @Test
+    void areGivenToAFileThatFailedWhileAnotherExhaustedTheMemory() {
+      CountDownLatch failed = new CountDownLatch(1);
+      List<Job> jobs =
+          List.of(
+              job(
+                  0,
+                  () -> {
+                    await(failed);
+                    throw new OutOfMemoryError("heap");
+                  }),
+              job(
+                  1,
+                  () -> {
+                    failed.countDown();
+                    return runs.incrementAndGet() == 1
+                        ? FileReport.unchecked(file(1), "it takes longer than 20 s")
+                        : clean(1);
+                  }));
+
+      new Batch(2).run(jobs, reports::add);
+
+      assertThat(reports.get(0).ranOutOfMemory()).isTrue();
+      assertThat(reports.get(1)).isEqualTo(clean(1));
+    }
+
+    @Test
+    void areTakenAlone() {
+      AtomicInteger open = new AtomicInteger();
+      List<Integer> beside = Collections.synchronizedList(new ArrayList<>());
+      List<Job> jobs =
+          IntStream.range(0, 60)
+              .mapToObj(
+                  number ->
+                      job(
+                          number,
+                          () -> {
+                            int others = open.getAndIncrement();
+                            try {
+                              sleep(2);
+                              return number == 7 ? exhausting(beside, others) : clean(number);
+                            } finally {
+                              open.decrementAndGet();
+                            }
+                          }))
+              .toList();
+
+      new Batch(4).run(jobs, reports::add);
+
+      assertThat(beside).hasSize(2);
+      assertThat(beside.get(1)).isZero();
+      assertThat(reports).filteredOn(report -> report.problem().isEmpty()).hasSize(59);
+    }
+
+    @Test
+    void areNotGivenWhereTheMemorySuffices() {
+      List<Job> jobs =
+          List.of(
+              job(
+                  0,
+                  () -> {
+                    runs.incrementAndGet();
+                    return FileReport.unchecked(file(0), "the file is damaged or cut short");
+                  }),
+              job(1, () -> clean(1)));
+
+      new Batch(2).run(jobs, reports::add);
+
+      assertThat(runs.get()).isEqualTo(1);
+    }
+
+    private static FileReport exhausting(List<Integer> beside, int others) {
+      beside.add(others);
+      throw new OutOfMemoryError("heap");
+    }
+  }
+
+  private static boolean await(CountDownLatch latch) {
+    try {
+      return latch.await(10, TimeUnit.SECONDS);
+    } catch (InterruptedException stopped) {
+      throw new IllegalStateException(stopped);
     }
   }
 

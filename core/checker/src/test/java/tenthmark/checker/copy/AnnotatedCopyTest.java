@@ -182,8 +182,9 @@ class AnnotatedCopyTest {
         Sheet sheet = annotated.getSheet("Bench");
         assertThat(sheet.getCellComments()).hasSize(3);
         assertThat(sheet.getRow(0).getCell(0).getCellComment().getString().getString())
-            .startsWith("read twice\n\nTenthmark checker: error")
-            .contains("Found: =1+1 is <found>");
+            .isEqualTo("read twice");
+        assertThat(annotated.getSheet("Findings"))
+            .anyMatch(row -> row.getCell(3) != null && row.getCell(1).toString().equals("A1"));
         assertThat(sheet.getRow(0).getCell(0).getCellComment().getAuthor()).isEqualTo("Ada");
         assertThat(
                 sheet
@@ -372,7 +373,7 @@ class AnnotatedCopyTest {
 
       Elements comment = rows(copy).select("office|annotation");
       assertThat(comment).hasSize(1);
-      assertThat(comment.select("text|p").eachText()).startsWith("read twice").hasSize(5);
+      assertThat(comment.select("text|p").eachText()).containsExactly("read twice");
       assertEqualCells(file, copy);
     }
 

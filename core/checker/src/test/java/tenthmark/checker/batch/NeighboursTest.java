@@ -1,0 +1,95 @@
+package tenthmark.checker.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenthmark.checker.cli.Main;
+import tenthmark.checker.workbook.Grid;
+import tenthmark.checker.workbook.XlsxFile;
+
+/** Batches in a virtual machine of their own, one of whose files exhausts its memory or stack. */
+class NeighboursTest {
+
+  private static final int NEIGHBOURS = 8;
+  private static final String FAULTY = "1 error, 0 warnings, 0 notes";
+
+  @TempDir Path handedIn;
+  @TempDir Path folder;
+
+  @Test
+  void ofAFileThatExhaustsTheMemoryAreCheckedAllTheSame() throws Exception {
+    for (int number = 0; number < NEIGHBOURS; number++) {
+      faulty().xlsx(handedIn.resolve("student-%02d.xlsx".formatted(number)));
+    }
+    // Among the first in the order of names, so that it runs beside the others.
+    Path large = many(430_000).write(handedIn.resolve("student-01-large.xlsx"));
+
+    List<String> lines = check("-Xmx48m", 2);
+
+    assertThat(lines)
+        .contains(large + ": cannot be checked: it needs more memory than the checker has")
+        .filteredOn(line -> line.endsWith(": " + FAULTY))
+        .hasSize(NEIGHBOURS);
+  }
+
+  @Test
+  void thatTogetherExhaustTheMemoryAreCheckedOneAfterTheOther() throws Exception {
+    many(100_000).write(handedIn.resolve("one.xlsx"));
+    many(100_000).write(handedIn.resolve("other.xlsx"));
+
+    assertThat(check("-Xmx48m", 2)).contains("2 files checked, 0 errors, 0 warnings, 0 notes");
+  }
+
+  /** Every depth, so that one just fits the stack and leaves none for what comes after. */
+  @Test
+  void ofAFileThatExhaustsTheStackAreCheckedAllTheSame() throws Exception {
+    StringBuilder cells = new StringBuilder();
+    for (int depth = 4000; depth > 0; depth -= 2) {
+      cells.append("<c><f>" + "(".repeat(depth) + "7" + ")".repeat(depth) + "</f></c>");
+    }
+    XlsxFile.cells(cells.toString()).write(handedIn.resolve("deep.xlsx"));
+    Path next =
+        faulty().row("Half of it", "=(B2+0)/2", "mm", 0.25).xlsx(handedIn.resolve("next.xlsx"));
+
+    assertThat(check("-Xmx256m", 1)).contains(next + ": " + FAULTY);
+  }
+
+  private static Grid faulty() {
+    return Grid.sheet("Lab")
+        .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+        .row("Crank arm", 172.5, null, 0.5, "Fine marks, both ends judged by eye.");
+  }
+
+  /** A workbook of so many numbers. */
+  private static XlsxFile many(int cells) {
+    String row = "<row>" + "<c><v>1.5</v></c>".repeat(100) + "</row>";
+    return XlsxFile.rows(row.repeat(cells / 100));
+  }
+
+  /** What a check prints, messages included. */
+  private List<String> check(String heap, int threads) throws Exception {
+    Path output = folder.resolve("output.txt");
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(List.of(heap, "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path")));
+    command.addAll(List.of(Main.class.getName(), "check", "--time-limit", "120"));
+    command.addAll(List.of("--threads", String.valueOf(threads), handedIn.toString()));
+    Process process =
+        new ProcessBuilder(command)
+            .redirectErrorStream(true)
+            .redirectOutput(output.toFile())
+            .start();
+    try {
+      assertThat(process.waitFor(5, TimeUnit.MINUTES)).isTrue();
+    } finally {
+      process.destroyForcibly();
+    }
+    return Files.readAllLines(output);
+  }
+}
