@@ -10,10 +10,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
@@ -245,6 +250,114 @@ class AnnotatedCopyTest {
         assertThat(annotated.getName("only_here").getSheetName()).isEqualTo("Bench");
         assertThat(annotated.getName("only_here").getSheetIndex()).isEqualTo(1);
       }
+    }
+  }
+
+  /**
+   * A workbook with a thread of comments, a check box, a picture, a chart, sparklines, a drop-down
+   * list and printer settings, written by hand after ECMA-376 and the extensions that Excel writes.
+   */
+  @Nested
+  class FurnishedWorkbooks {
+
+    private static final Path PARTS = Path.of("src/test/resources/furnished-workbook");
+
+    /** Counts, the used area and which sheet is shown follow from what is added. */
+    private static final Set<String> FOLLOWING = Set.of("count", "ref", "tabSelected", "activeTab");
+
+    private Path file() throws IOException {
+      Path file = folder.resolve("ada.xlsx");
+      try (Stream<Path> parts = Files.walk(PARTS);
+          ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+        for (Path part : parts.filter(Files::isRegularFile).sorted().toList()) {
+          zip.putNextEntry(new ZipEntry(PARTS.relativize(part).toString()));
+          zip.write(Files.readAllBytes(part));
+          zip.closeEntry();
+        }
+      }
+      return file;
+    }
+
+    @Test
+    void keepAllThatIsInEachPart() throws Exception {
+      Path file = file();
+
+      Path copy =
+          copy(report(file, new CellAddress("Bench", 1, 1), new CellAddress("Bench", 2, 1)));
+
+      try (ZipFile one = new ZipFile(file.toFile());
+          ZipFile other = new ZipFile(copy.toFile())) {
+        for (ZipEntry entry : Collections.list(one.entries())) {
+          byte[] before = one.getInputStream(entry).readAllBytes();
+          byte[] after = other.getInputStream(other.getEntry(entry.getName())).readAllBytes();
+          if (!entry.getName().startsWith("[Content") && !Arrays.equals(before, after)) {
+            assertThat(keeps(root(before), root(after))).as(entry.getName()).isTrue();
+          }
+        }
+        for (String untouched :
+            List.of(
+                "threadedComments/threadedComment1.xml",
+                "persons/person.xml",
+                "ctrlProps/ctrlProp1.xml",
+                "media/image1.png",
+                "printerSettings/printerSettings1.bin")) {
+          assertThat(part(copy, "xl/" + untouched)).isEqualTo(part(file, "xl/" + untouched));
+        }
+      }
+      assertThat(part(copy, "xl/comments1.xml")).contains("ref=\"C2\"").contains("=1+1 is");
+    }
+
+    private static org.w3c.dom.Element root(byte[] part) throws Exception {
+      return DocumentBuilderFactory.newDefaultNSInstance()
+          .newDocumentBuilder()
+          .parse(new ByteArrayInputStream(part))
+          .getDocumentElement();
+    }
+
+    /** Whether an element has the attributes, the text and, in order, the children of another. */
+    private static boolean keeps(org.w3c.dom.Element one, org.w3c.dom.Element other) {
+      if (!Objects.equals(one.getNamespaceURI(), other.getNamespaceURI())
+          || !one.getLocalName().equals(other.getLocalName())) {
+        return false;
+      }
+      var attributes = one.getAttributes();
+      for (int i = 0; i < attributes.getLength(); i++) {
+        var own = attributes.item(i);
+        if (!FOLLOWING.contains(own.getNodeName())
+            && !own.getNodeName().startsWith("xmlns")
+            && !uniform(own.getNodeValue())
+                .equals(uniform(other.getAttribute(own.getNodeName())))) {
+          return false;
+        }
+      }
+      List<org.w3c.dom.Element> rest = new ArrayList<>(children(other));
+      for (org.w3c.dom.Element child : children(one)) {
+        while (!rest.isEmpty() && !keeps(child, rest.get(0))) {
+          rest.remove(0);
+        }
+        if (rest.isEmpty()) {
+          return false;
+        }
+        rest.remove(0);
+      }
+      return !children(one).isEmpty() || one.getTextContent().equals(other.getTextContent());
+    }
+
+    /** Two ways of writing the same (W3C XML Schema, part 2, 3.2.2 and 3.2.5). */
+    private static String uniform(String value) {
+      return value.equals("true")
+          ? "1"
+          : value.equals("false") ? "0" : value.replaceFirst("[.]0$", "");
+    }
+
+    private static List<org.w3c.dom.Element> children(org.w3c.dom.Element element) {
+      List<org.w3c.dom.Element> children = new ArrayList<>();
+      for (var node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
+        if (node instanceof org.w3c.dom.Element child) {
+          children.add(child);
+        }
+      }
+      return children;
     }
   }
 
