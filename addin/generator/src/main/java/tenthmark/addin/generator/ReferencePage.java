@@ -124,7 +124,7 @@ final class ReferencePage {
             parameter.name(),
             occurrence(parameter),
             Markup.escape(parameter.description()),
-            Markup.escape(parameter.allowed()));
+            Markup.escape(parameter.allowed().toString()));
   }
 
   private static String occurrence(Parameter<?> parameter) {

@@ -26,7 +26,7 @@ class ReferencePageTest {
         .allSatisfy(text -> assertThat(text).isNotBlank());
     for (Parameter<?> parameter : declaration.parameters()) {
       assertThat(Markups.texts(section, "td"))
-          .contains(parameter.description(), parameter.allowed());
+          .contains(parameter.description(), parameter.allowed().toString());
     }
     assertThat(section.getTextContent())
         .contains(declaration.example().formula(), declaration.example().result());

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
+import tenthmark.measurement.wording.Message;
 
 /**
  * The combination of correlated inputs: the square of the total is the sum of r(i,j) c(i)u(i)
@@ -31,29 +32,21 @@ public final class Correlations implements Combination {
     problemOf(coefficients)
         .ifPresent(
             problem -> {
-              throw new IllegalArgumentException(problem);
+              throw new IllegalArgumentException(problem.toString());
             });
     return new Correlations(
         Arrays.stream(coefficients).map(double[]::clone).toArray(double[][]::new));
   }
 
-  /** What is wrong with a square matrix of coefficients, in words that follow "correlations". */
-  public static Optional<String> problemOf(double[][] coefficients) {
+  /** What is wrong with a square matrix of coefficients. */
+  public static Optional<Message> problemOf(double[][] coefficients) {
     for (int i = 0; i < coefficients.length; i++) {
       if (Math.abs(coefficients[i][i] - 1) > EXACT) {
-        return Optional.of("must have 1 all along the diagonal; row " + (i + 1) + " has not");
+        return Optional.of(Message.of("correlations.diagonal", i + 1));
       }
       for (int j = 0; j < i; j++) {
         if (Math.abs(coefficients[i][j] - coefficients[j][i]) > EXACT) {
-          return Optional.of(
-              "must be the same on both sides of the diagonal; row "
-                  + (i + 1)
-                  + ", column "
-                  + (j + 1)
-                  + " differs from row "
-                  + (j + 1)
-                  + ", column "
-                  + (i + 1));
+          return Optional.of(Message.of("correlations.symmetry", i + 1, j + 1));
         }
       }
     }
@@ -61,7 +54,7 @@ public final class Correlations implements Combination {
         new EigenDecompositionSymmetric(MatrixUtils.createRealMatrix(coefficients))
             .getEigenvalues();
     return Arrays.stream(eigenvalues).min().orElse(0) < -ROUNDING
-        ? Optional.of("contradict each other: no quantities can be correlated like that")
+        ? Optional.of(Message.of("correlations.contradict"))
         : Optional.empty();
   }
 

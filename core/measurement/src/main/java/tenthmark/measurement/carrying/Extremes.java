@@ -29,11 +29,7 @@ public record Extremes(double lowest, double highest) {
       }
     }
     if (uncertain.size() > MOST_INPUTS) {
-      throw new FormulaException(
-          uncertain.size()
-              + " inputs have an uncertainty; the corners of at most "
-              + MOST_INPUTS
-              + " can be tried. Use LAB_SIMULATE.");
+      throw FormulaException.of("formula.corners", uncertain.size(), MOST_INPUTS);
     }
     int corners = 1 << uncertain.size();
     double lowest = model.value(values);

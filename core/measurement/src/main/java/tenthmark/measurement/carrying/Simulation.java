@@ -11,6 +11,7 @@ import org.apache.commons.rng.simple.RandomSource;
 import org.hipparchus.stat.StatUtils;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Model;
+import tenthmark.measurement.wording.Message;
 
 /**
  * The result of propagating distributions by Monte Carlo (JCGM 101:2008, clause 7).
@@ -89,22 +90,16 @@ public record Simulation(double mean, double standardUncertainty, double lower, 
     if (undefined > 0) {
       double[] where =
           outcomes.stream().map(Outcome::where).filter(Objects::nonNull).findFirst().orElseThrow();
-      throw new FormulaException(
-          "in "
-              + undefined
-              + " of "
-              + samples
-              + " samples the result is not defined; in one of them: "
-              + reason(model, where));
+      throw FormulaException.of("formula.samples", undefined, samples, reason(model, where));
     }
   }
 
-  private static String reason(Model model, double[] where) {
+  private static Message reason(Model model, double[] where) {
     try {
       model.value(where);
       throw new IllegalStateException("defined alone but not among samples");
     } catch (FormulaException reason) {
-      return reason.getMessage();
+      return reason.said();
     }
   }
 

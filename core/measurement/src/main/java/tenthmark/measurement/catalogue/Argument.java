@@ -1,19 +1,31 @@
 package tenthmark.measurement.catalogue;
 
 import java.util.List;
+import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.wording.Message;
 
 /**
  * One argument on its way to a function.
  *
- * @param name the parameter's name
+ * @param name the parameter's name, and the place in its range
  * @param value what the cell or range holds
  * @param allowed what is allowed, in words
  */
-public record Argument(String name, Value value, String allowed) {
+public record Argument(Message name, Value value, Message allowed) {
+
+  /** A whole argument. */
+  public Argument(String name, Value value, Message allowed) {
+    this(Message.verbatim(name), value, allowed);
+  }
 
   /** The sentence that this argument is not allowed. */
   public ArgumentException refused() {
-    return ArgumentException.notAllowed(name, inWords(value), allowed);
+    return refusedAs(inWords(value));
+  }
+
+  /** The sentence that this argument is not allowed, with other words for what it is. */
+  public ArgumentException refusedAs(Message found) {
+    return ArgumentException.notAllowed(name, found, allowed);
   }
 
   /** This argument as a rectangle of cells; a single value is one cell. */
@@ -30,30 +42,45 @@ public record Argument(String name, Value value, String allowed) {
   /** One cell of this argument's range, counted from 0; refused by its place there. */
   public <T> T cell(int row, int column, Kind<T> each) {
     Value.Table table = table();
-    String place =
-        table.width() == 1 ? "row " + (row + 1) : "row " + (row + 1) + ", column " + (column + 1);
-    return each.read(
-        new Argument(name + " (" + place + ")", table.rows().get(row).get(column), each.allowed()));
+    Message place =
+        table.width() == 1
+            ? Message.of("argument.row", name, row + 1)
+            : Message.of("argument.cell", name, row + 1, column + 1);
+    return each.read(new Argument(place, table.rows().get(row).get(column), each.allowed()));
+  }
+
+  /** A range as an error sentence shows it. */
+  public static Message inWords(CellRange range) {
+    return range(range.height(), range.width());
   }
 
   /** A value as an error sentence shows it. */
-  static String inWords(Value value) {
+  static Message inWords(Value value) {
     if (value instanceof Value.Numeric numeric) {
-      return Numbers.show(numeric.number());
+      return Numbers.inWords(numeric.number());
     }
     if (value instanceof Value.Text text) {
-      return "the text \"" + shortened(text.text()) + "\"";
+      return Message.of("found.text", shortened(text.text()));
     }
     if (value instanceof Value.Blank) {
-      return "blank";
+      return Message.of("found.blank");
     }
     if (value instanceof Value.Fault fault) {
-      return "the error " + fault.reason();
+      return Message.of("found.error", fault.reason());
     }
     if (value instanceof Value.Table table) {
-      return "a range of " + table.height() + " by " + table.width() + " cells";
+      return inWords(table);
     }
-    return "a reference";
+    return Message.of("found.reference");
+  }
+
+  /** A table as an error sentence shows it. */
+  public static Message inWords(Value.Table table) {
+    return range(table.height(), table.width());
+  }
+
+  private static Message range(int height, int width) {
+    return Message.of("found.range", height, width);
   }
 
   private static String shortened(String text) {

@@ -3,6 +3,7 @@ package tenthmark.measurement.catalogue;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** The arguments of one call, read by parameter. */
@@ -18,12 +19,7 @@ public final class Arguments {
     this.values = values.stream().map(Arguments::single).toList();
     boolean open = !parameters.isEmpty() && parameters.get(parameters.size() - 1).isRepeated();
     if (!open && values.size() > parameters.size()) {
-      throw new ArgumentException(
-          "there are "
-              + values.size()
-              + " arguments; at most "
-              + parameters.size()
-              + " are taken.");
+      throw ArgumentException.of("arguments.many", values.size(), parameters.size());
     }
   }
 
@@ -49,7 +45,8 @@ public final class Arguments {
     int index = indexOf(parameter);
     List<T> all = parameter.readAll(values.subList(Math.min(index, values.size()), values.size()));
     if (all.isEmpty()) {
-      throw ArgumentException.notAllowed(parameter.name(), "blank", parameter.allowed());
+      throw ArgumentException.notAllowed(
+          parameter.name(), Message.of("found.blank"), parameter.allowed());
     }
     return all;
   }

@@ -1,6 +1,7 @@
 package tenthmark.measurement.catalogue;
 
 import java.util.function.Function;
+import tenthmark.measurement.wording.Message;
 
 /**
  * What a parameter accepts: how it is read from a cell value, and the allowed range in words.
@@ -25,7 +26,7 @@ public final class Kind<T> {
   }
 
   private final Form form;
-  private final String allowed;
+  private final Message allowed;
   private final Function<Argument, T> reader;
 
   /**
@@ -34,7 +35,7 @@ public final class Kind<T> {
    * @param allowed what is allowed, to follow "it must be"
    * @param reader reads an argument that is not blank, and throws {@link ArgumentException}
    */
-  public Kind(Form form, String allowed, Function<Argument, T> reader) {
+  public Kind(Form form, Message allowed, Function<Argument, T> reader) {
     this.form = form;
     this.allowed = allowed;
     this.reader = reader;
@@ -46,7 +47,7 @@ public final class Kind<T> {
   }
 
   /** What is allowed, in words that follow "it must be". */
-  public String allowed() {
+  public Message allowed() {
     return allowed;
   }
 

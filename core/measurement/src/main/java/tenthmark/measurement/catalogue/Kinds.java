@@ -9,6 +9,7 @@ import java.util.function.DoublePredicate;
 import java.util.stream.Collectors;
 import tenthmark.measurement.catalogue.Kind.Form;
 import tenthmark.measurement.formula.CellBlock;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** The kinds of parameter that several worksheet functions share. */
@@ -18,27 +19,27 @@ public final class Kinds {
 
   /** Any finite number. */
   public static Kind<Double> number() {
-    return numberThat("a number", n -> true);
+    return numberThat(Message.of("allowed.number"), n -> true);
   }
 
   /** A finite number greater than zero. */
   public static Kind<Double> positive() {
-    return numberThat("a number greater than zero", n -> n > 0);
+    return numberThat(Message.of("allowed.positive"), n -> n > 0);
   }
 
   /** A finite number, zero or greater. */
   public static Kind<Double> notNegative() {
-    return numberThat("a number, zero or greater", n -> n >= 0);
+    return numberThat(Message.of("allowed.not.negative"), n -> n >= 0);
   }
 
   /** A finite number that fulfils a condition, described in words that follow "it must be". */
-  public static Kind<Double> numberThat(String allowed, DoublePredicate condition) {
+  public static Kind<Double> numberThat(Message allowed, DoublePredicate condition) {
     return new Kind<>(Form.SINGLE, allowed, argument -> numberIn(argument, condition));
   }
 
   /** A whole number from {@code least} to {@code most}. */
   public static Kind<Integer> whole(int least, int most) {
-    String allowed = "a whole number from " + least + " to " + most;
+    Message allowed = Message.of("allowed.whole", least, most);
     return new Kind<>(
         Form.SINGLE,
         allowed,
@@ -47,7 +48,7 @@ public final class Kinds {
 
   /** Any text; a number is taken as its shortest decimal form. */
   public static Kind<String> text() {
-    return new Kind<>(Form.TEXT, "a text", Kinds::textIn);
+    return new Kind<>(Form.TEXT, Message.of("allowed.text"), Kinds::textIn);
   }
 
   /** One constant of an enum, written as its name in lower case, in any letter case. */
@@ -55,7 +56,9 @@ public final class Kinds {
     E[] constants = type.getEnumConstants();
     return new Kind<>(
         Form.TEXT,
-        Arrays.stream(constants).map(Kinds::word).collect(Collectors.joining(", ", "one of ", "")),
+        Message.of(
+            "allowed.choice",
+            Arrays.stream(constants).map(Kinds::word).collect(Collectors.joining(", "))),
         argument -> {
           String word = textIn(argument).strip().toLowerCase(Locale.ROOT);
           return Arrays.stream(constants)
@@ -75,7 +78,7 @@ public final class Kinds {
     List<String> words = Sentences.inEveryLanguage(key);
     return new Kind<>(
         kind.form(),
-        kind.allowed() + ", or the word " + words.get(0),
+        Message.of("allowed.or.word", kind.allowed(), Message.of(key)),
         argument ->
             argument.value() instanceof Value.Text text
                     && words.stream().anyMatch(text.text().strip()::equalsIgnoreCase)
@@ -87,7 +90,7 @@ public final class Kinds {
   public static Kind<Boolean> yesOrNo() {
     return new Kind<>(
         Form.SINGLE,
-        "TRUE or FALSE, 1 or 0, yes or no",
+        Message.of("allowed.yes.or.no"),
         argument ->
             switch (textIn(argument).strip().toLowerCase(Locale.ROOT)) {
               case "1", "true", "yes" -> true;
@@ -103,7 +106,7 @@ public final class Kinds {
 
   /** The cells of a range as a rectangle, whatever they hold; a single value is a 1 by 1 table. */
   public static Kind<Value.Table> table() {
-    return new Kind<>(Form.RANGE, "a range", Argument::table);
+    return new Kind<>(Form.RANGE, Message.of("allowed.range"), Argument::table);
   }
 
   /**
@@ -111,7 +114,7 @@ public final class Kinds {
    * kind {@code each} is refused by its place. At least {@code least} numbers must be there.
    */
   public static Kind<List<Double>> numbers(int least, Kind<Double> each) {
-    String allowed = "a range with at least " + count(least);
+    Message allowed = Message.of("allowed.range.with", count(least));
     return new Kind<>(
         Form.RANGE,
         allowed,
@@ -122,8 +125,7 @@ public final class Kinds {
                   .boxed()
                   .toList();
           if (numbers.size() < least) {
-            throw ArgumentException.notAllowed(
-                argument.name(), "a range with " + count(numbers.size()), allowed);
+            throw argument.refusedAs(Message.of("found.numbers", count(numbers.size())));
           }
           return numbers;
         });
@@ -134,14 +136,14 @@ public final class Kinds {
    * paired cell by cell.
    */
   public static Kind<List<OptionalDouble>> column(Kind<Double> each) {
-    return new Kind<>(Form.RANGE, "a range of numbers", argument -> column(argument, each));
+    return new Kind<>(Form.RANGE, Message.of("allowed.column"), argument -> column(argument, each));
   }
 
   /** The cells themselves. */
   public static Kind<CellBlock> reference() {
     return new Kind<>(
         Form.REFERENCE,
-        "a reference to cells",
+        Message.of("allowed.reference"),
         argument -> {
           if (argument.value() instanceof Value.Reference reference) {
             return reference.block();
@@ -164,12 +166,8 @@ public final class Kinds {
     return column;
   }
 
-  private static String count(int numbers) {
-    return switch (numbers) {
-      case 0 -> "no numbers";
-      case 1 -> "1 number";
-      default -> numbers + " numbers";
-    };
+  private static Message count(int numbers) {
+    return numbers == 0 ? Message.of("numbers.none") : Message.counted("numbers", numbers);
   }
 
   private static double numberIn(Argument argument, DoublePredicate condition) {

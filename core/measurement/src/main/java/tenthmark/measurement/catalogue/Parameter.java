@@ -3,6 +3,7 @@ package tenthmark.measurement.catalogue;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import tenthmark.measurement.wording.Message;
 
 /**
  * One parameter of a worksheet function. Its name is one lower-case word, as the function wizard
@@ -87,7 +88,7 @@ public final class Parameter<T> {
   }
 
   /** What is allowed, in words that follow "it must be". */
-  public String allowed() {
+  public Message allowed() {
     return kind.allowed();
   }
 

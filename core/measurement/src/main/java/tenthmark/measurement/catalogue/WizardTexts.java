@@ -43,13 +43,13 @@ public final class WizardTexts {
 
   /** Under which key a function has a text of this language. */
   Optional<String> key(Declaration function) {
-    return Optional.of(ROOT + function.name()).filter(sentences::has);
+    return Optional.of(ROOT + function.name()).filter(sentences::knows);
   }
 
   /** Under which key a parameter has a text of this language. */
   Optional<String> key(Declaration function, Parameter<?> parameter) {
     return Stream.of(ROOT + function.name() + "." + parameter.name(), SHARED + parameter.name())
-        .filter(sentences::has)
+        .filter(sentences::knows)
         .findFirst();
   }
 }

@@ -35,7 +35,7 @@ public interface WorksheetFunction {
     try {
       return compute(values, sentences);
     } catch (ArgumentException problem) {
-      String sentence = declaration.displayName() + ": " + problem.getMessage();
+      String sentence = declaration.displayName() + ": " + sentences.say(problem.said());
       return switch (declaration.result()) {
         case NUMBER, EITHER -> new Value.Fault(sentence);
         case TEXT -> Value.of(sentence);
@@ -73,8 +73,7 @@ public interface WorksheetFunction {
     if (result instanceof Value.Table table) {
       table.cells().forEach(WorksheetFunction::requireFinite);
     } else if (result instanceof Value.Numeric numeric && !Double.isFinite(numeric.number())) {
-      throw new ArgumentException(
-          "the result is too large or not defined; check the size of the arguments.");
+      throw ArgumentException.of("result.undefined");
     }
   }
 

@@ -49,12 +49,7 @@ public final class CurveFit {
 
   private CurveFit(Model model, List<Point> points, List<Guess> start, double[] sizes) {
     if (points.size() <= start.size()) {
-      throw new FitException(
-          "the points are too few: with "
-              + start.size()
-              + " fitted at least "
-              + (start.size() + 1)
-              + " are needed.");
+      throw FitException.of("fit.few", start.size(), start.size() + 1);
     }
     this.model = model;
     this.points = points;
@@ -128,7 +123,7 @@ public final class CurveFit {
       }
       throw unsettled();
     } catch (FormulaException problem) {
-      throw new FitException("near the best fit: " + problem.getMessage());
+      throw FitException.of("fit.near", problem.said());
     }
   }
 
@@ -151,7 +146,7 @@ public final class CurveFit {
     try {
       linearised(first);
     } catch (FormulaException problem) {
-      throw new FitException("at the starting values: " + problem.getMessage());
+      throw FitException.of("fit.start", problem.said());
     }
     return first;
   }
@@ -177,8 +172,7 @@ public final class CurveFit {
   }
 
   private static FitException unsettled() {
-    return new FitException(
-        "the fit does not settle; start nearer to the answer, or take a simpler model.");
+    return FitException.of("fit.unsettled");
   }
 
   /** A model that is not defined there is infinitely far off, so that the search turns back. */
@@ -233,8 +227,7 @@ public final class CurveFit {
       for (int k = 0; k < columnNorms.length; k++) {
         columnNorms[k] = MathArrays.safeNorm(scaled.getColumn(k));
         if (columnNorms[k] == 0 || !Double.isFinite(columnNorms[k])) {
-          throw new FitException(
-              start.get(k).name() + " makes no difference to the curve at these points.");
+          throw FitException.of("fit.no.difference", start.get(k).name());
         }
         scaled.setColumnVector(k, scaled.getColumnVector(k).mapDivide(columnNorms[k]));
       }
@@ -253,10 +246,7 @@ public final class CurveFit {
               .filter(k -> Math.abs(direction.getEntry(k)) > 0.1)
               .mapToObj(k -> start.get(k).name())
               .collect(Collectors.joining(", "));
-      return new FitException(
-          "these points cannot tell "
-              + names
-              + " apart; fix one of them, or measure over a wider range of x.");
+      return FitException.of("fit.indistinguishable", names);
     }
 
     double at(int parameter) {

@@ -143,9 +143,7 @@ final class Calculation implements Scope<Double> {
       return range.from(sheet);
     }
     String name = ((Name) reference).name();
-    return cells
-        .named(name, sheet)
-        .orElseThrow(() -> new FormulaException(name + " is not the name of a cell or range."));
+    return cells.named(name, sheet).orElseThrow(() -> FormulaException.of("formula.name", name));
   }
 
   /** What a cell shows: never a formula. */
@@ -183,7 +181,7 @@ final class Calculation implements Scope<Double> {
       return new Operand.Text<>(text.text());
     }
     return shown instanceof CellContent.Fault fault
-        ? new Operand.Fault<>(new FormulaException(cell.place() + " is " + fault.name() + "."))
+        ? new Operand.Fault<>(FormulaException.of("formula.shows", cell.place(), fault.name()))
         : new Operand.Blank<>();
   }
 

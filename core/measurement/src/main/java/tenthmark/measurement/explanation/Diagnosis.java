@@ -207,13 +207,14 @@ final class Diagnosis {
     } catch (FormulaException unreadable) {
       return Optional.of(
           Cause.of(
-              Cause.Kind.UNREADABLE, sentences.say("why.unreadable", unreadable.getMessage())));
+              Cause.Kind.UNREADABLE,
+              sentences.say("why.unreadable", sentences.say(unreadable.said()))));
     }
   }
 
   private Cause argument(ForeignCall call, ArgumentException refused) {
     WorksheetFunction function = calculation.function(call).orElseThrow();
-    String sentence = function.declaration().displayName() + ": " + refused.getMessage();
+    String sentence = function.declaration().displayName() + ": " + sentences.say(refused.said());
     String where = where(function, call, refused.getMessage());
     return new Cause(Cause.Kind.ARGUMENT, sentence + where, Optional.of(function.declaration()));
   }
@@ -250,7 +251,8 @@ final class Diagnosis {
             () ->
                 Cause.of(
                     Cause.Kind.UNDEFINED,
-                    sentences.say("why.undefined", words.of(expression), problem.getMessage())));
+                    sentences.say(
+                        "why.undefined", words.of(expression), sentences.say(problem.said()))));
   }
 
   private Cause text(CellReference reference) {

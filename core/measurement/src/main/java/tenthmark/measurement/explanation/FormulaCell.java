@@ -43,7 +43,7 @@ record FormulaCell(
     try {
       tree = formulas.inCell(withoutBraces(text)).tree();
     } catch (FormulaException unreadable) {
-      return unreadable(unreadable.getMessage(), error);
+      return unreadable(sentences.say(unreadable.said()), error);
     }
     Diagnosis diagnosis = new Diagnosis(catalogue, formulas, cells, sentences, cell);
     Optional<Cause> found = diagnosis.in(tree);
@@ -116,7 +116,7 @@ record FormulaCell(
       new Follower(formulas).model(cells, cell, List.of());
       return Optional.empty();
     } catch (FormulaException circle) {
-      return Optional.of(Cause.of(Cause.Kind.CIRCLE, circle.getMessage()));
+      return Optional.of(Cause.of(Cause.Kind.CIRCLE, sentences.say(circle.said())));
     }
   }
 

@@ -1,5 +1,7 @@
 package tenthmark.measurement.formula;
 
+import tenthmark.measurement.wording.Message;
+
 /** How many arguments a function takes. */
 record Arity(int least, int most) {
 
@@ -19,8 +21,9 @@ record Arity(int least, int most) {
   }
 
   /** As a sentence says it: {@code 1 to 2}. */
-  @Override
-  public String toString() {
-    return least == most ? "" + least : least + " to " + most;
+  Message inWords() {
+    return least == most
+        ? Message.verbatim(least)
+        : Message.of("formula.arguments.from.to", least, most);
   }
 }

@@ -2,6 +2,7 @@ package tenthmark.measurement.formula;
 
 import java.util.List;
 import java.util.function.Supplier;
+import tenthmark.measurement.wording.Message;
 
 /** Plain values. */
 public final class Doubles implements Field<Double> {
@@ -23,7 +24,7 @@ public final class Doubles implements Field<Double> {
   @Override
   public Double apply(Binary function, Double x, Double y) {
     if (function == Binary.DIVIDE && y == 0) {
-      throw new FormulaException(function.shown(x, y) + " is a division by zero.");
+      throw FormulaException.of("formula.division", new Message.Figure(function.shown(x, y)));
     }
     double value = function.value(x, y);
     if (!Double.isFinite(value)) {

@@ -94,10 +94,9 @@ public final class Evaluator<T> {
       throw fault.problem();
     }
     if (operand instanceof Operand.Text<T> text) {
-      throw new FormulaException(
-          "the text \"" + text.text() + "\" stands where a number is needed.");
+      throw FormulaException.of("formula.text", text.text());
     }
-    throw new FormulaException("a range stands where a single number is needed.");
+    throw FormulaException.of("formula.range");
   }
 
   /**
@@ -166,7 +165,7 @@ public final class Evaluator<T> {
     List<Operand.Block<T>> blocks = arguments.stream().map(this::block).toList();
     Operand.Block<T> shape = blocks.get(0);
     if (blocks.stream().anyMatch(b -> b.height() != shape.height() || b.width() != shape.width())) {
-      throw new FormulaException(function + " needs ranges of one size.");
+      throw FormulaException.of("formula.one.size", function);
     }
     int height = blocks.stream().mapToInt(block -> block.rows().size()).max().orElse(0);
     int width = blocks.stream().mapToInt(Operand.Block::usedWidth).max().orElse(0);
@@ -205,7 +204,7 @@ public final class Evaluator<T> {
 
   private static int common(int left, int right) {
     if (left != right && left != 1 && right != 1) {
-      throw new FormulaException("two ranges of different size are combined cell by cell.");
+      throw FormulaException.of("formula.two.sizes");
     }
     return Math.max(left, right);
   }
@@ -232,13 +231,7 @@ public final class Evaluator<T> {
     String first = left instanceof Operand.Text<T> text ? text.text() : "";
     String second = right instanceof Operand.Text<T> text ? text.text() : "";
     if (!first.equals(second) && first.equalsIgnoreCase(second)) {
-      throw new FormulaException(
-          "the texts \""
-              + first
-              + "\" and \""
-              + second
-              + "\" differ only in capital letters; whether they count as equal depends on the"
-              + " document.");
+      throw FormulaException.of("formula.capitals", first, second);
     }
     return first.compareToIgnoreCase(second);
   }

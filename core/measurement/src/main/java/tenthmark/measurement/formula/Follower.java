@@ -26,12 +26,11 @@ public final class Follower {
   public CellModel model(Cells cells, CellAddress result, List<CellAddress> inputs) {
     Set<CellAddress> ends = new HashSet<>(inputs);
     if (ends.contains(result)) {
-      throw new FormulaException("cell " + result.place() + " is both result and input.");
+      throw FormulaException.of("formula.both", result.place());
     }
     CellContent content = cells.at(result);
     if (!(content instanceof CellContent.Formula)) {
-      throw new FormulaException(
-          "cell " + result.place() + " holds no formula, so nothing is carried through it.");
+      throw FormulaException.of("formula.none", result.place());
     }
     return new CellModel(result, inputs, new Precedents(cells, formulas, result, content, ends));
   }

@@ -66,10 +66,10 @@ final class FormulaParser {
 
   private Formula read() {
     if (text.length() > LONGEST) {
-      throw new FormulaException("the formula is longer than " + LONGEST + " characters.");
+      throw FormulaException.of("formula.long", LONGEST);
     }
     if (text.startsWith("{")) {
-      throw new FormulaException("an array formula is not supported; use an ordinary one.");
+      throw FormulaException.of("formula.array");
     }
     advance();
     Expression tree = comparison();
@@ -183,7 +183,7 @@ final class FormulaParser {
     }
     double value = Double.parseDouble(first.text());
     if (Double.isInfinite(value)) {
-      throw new FormulaException("the number " + first.text() + " is too large.");
+      throw FormulaException.of("formula.number.large", first.text());
     }
     return new Expression.Constant(value);
   }
@@ -215,8 +215,7 @@ final class FormulaParser {
       return corner(References.sheetName(word));
     }
     if (token.kind() == Kind.BRACKETED) {
-      throw new FormulaException(
-          "a reference to a part of a table is not supported: " + word + ".");
+      throw FormulaException.of("formula.table", word);
     }
     int dot = word.lastIndexOf('.');
     if (dot > 0) {
@@ -231,7 +230,7 @@ final class FormulaParser {
 
   private Expression onSheet(String sheet) {
     if (token.isSign("#")) {
-      throw new FormulaException("a reference to another file is not supported: " + sheet + ".");
+      throw FormulaException.of("formula.file", sheet);
     }
     if (!cells || (!token.isSign("!") && !token.isSign("."))) {
       throw unexpected();
@@ -243,7 +242,7 @@ final class FormulaParser {
   private Expression corner(String sheet) {
     String word = cornerWord();
     return cellOrRange(sheet, word)
-        .orElseThrow(() -> new FormulaException(sheet + "." + word + " is not a cell of a sheet."));
+        .orElseThrow(() -> FormulaException.of("formula.no.cell", sheet + "." + word));
   }
 
   private String cornerWord() {
@@ -273,19 +272,19 @@ final class FormulaParser {
     }
     boolean oneSheet = last.sheet() == null || last.sheet().equals(sheet);
     if (!oneSheet) {
-      throw new FormulaException("a range over several sheets is not supported.");
+      throw FormulaException.of("formula.sheets");
     }
     String corner = last.corner();
     return References.range(sheet, from, corner)
         .map(this::reference)
-        .orElseThrow(() -> new FormulaException(from + ":" + corner + " is not a range of cells."));
+        .orElseThrow(() -> FormulaException.of("formula.no.range", from + ":" + corner));
   }
 
   private String quotedSheetCorner(String sheet) {
     String last = token.text();
     advance();
     if (!last.equals(sheet)) {
-      throw new FormulaException("a range over several sheets is not supported.");
+      throw FormulaException.of("formula.sheets");
     }
     advance();
     return cornerWord();
@@ -296,17 +295,12 @@ final class FormulaParser {
       throw unexpected();
     }
     if (bracketed.text().contains("#")) {
-      throw new FormulaException(
-          bracketed.text().contains("#REF!")
-              ? "a reference is lost (#REF!)."
-              : "a reference to another file is not supported.");
+      throw FormulaException.of(
+          bracketed.text().contains("#REF!") ? "formula.lost" : "formula.file.unnamed");
     }
     return References.bracketed(bracketed.text())
         .map(this::reference)
-        .orElseThrow(
-            () ->
-                new FormulaException(
-                    "[" + bracketed.text() + "] is not a cell or range of this file."));
+        .orElseThrow(() -> FormulaException.of("formula.no.place", bracketed.text()));
   }
 
   private Expression reference(Reference reference) {
@@ -350,17 +344,14 @@ final class FormulaParser {
 
   private static void requireCount(Function function, int count) {
     if (!function.arity().allows(count)) {
-      throw new FormulaException(
-          function.name() + " has " + count + " arguments; it takes " + function.arity() + ".");
+      throw FormulaException.of(
+          "formula.arguments", function.name(), count, function.arity().inWords());
     }
   }
 
   private void deeper() {
     if (++depth > DEEPEST) {
-      throw new FormulaException(
-          "the formula is nested more than "
-              + DEEPEST
-              + " levels deep; split it over several cells.");
+      throw FormulaException.of("formula.deep", DEEPEST);
     }
   }
 
@@ -377,22 +368,15 @@ final class FormulaParser {
 
   private FormulaException unexpected() {
     if (token.kind() == Kind.END) {
-      return new FormulaException("the formula ends too early.");
+      return FormulaException.of("formula.short");
     }
     String hint =
         switch (token.text()) {
-          case "," -> "; write decimals with a point";
-          case "{" -> "; an array written in a formula is not supported";
-          case "#" -> "; the formula holds an error or a lost reference";
+          case "," -> ".comma";
+          case "{" -> ".array";
+          case "#" -> ".error";
           default -> "";
         };
-    return new FormulaException(
-        "the formula cannot be read at place "
-            + token.position()
-            + ", before \""
-            + token.text()
-            + "\""
-            + hint
-            + ".");
+    return FormulaException.of("formula.unexpected" + hint, token.position(), token.text());
   }
 }

@@ -145,7 +145,7 @@ final class KnownCells {
       return new Operand.Text<>(text.text());
     }
     if (content instanceof CellContent.Fault fault) {
-      return fault(new FormulaException("it holds the error " + fault.name() + "."), cell);
+      return fault(FormulaException.of("formula.error", fault.name()), cell);
     }
     return new Operand.Blank<>();
   }

@@ -74,7 +74,7 @@ final class Lexer {
       }
       content.append(text.charAt(position));
     }
-    throw new FormulaException("the quote at place " + (start + 1) + " is not closed.");
+    throw FormulaException.of("formula.quote", start + 1);
   }
 
   private Token bracketed() {
@@ -88,19 +88,14 @@ final class Lexer {
         return token(Kind.BRACKETED, text.substring(start + 1, position - 1), start);
       }
     }
-    throw new FormulaException("the bracket at place " + (start + 1) + " is not closed.");
+    throw FormulaException.of("formula.bracket", start + 1);
   }
 
   private Token sign() {
     int start = position;
     int first = text.codePointAt(start);
     if (SIGNS.indexOf(first) < 0) {
-      throw new FormulaException(
-          "the character "
-              + Character.toString(first)
-              + " at place "
-              + (start + 1)
-              + " has no meaning in a formula.");
+      throw FormulaException.of("formula.character", Character.toString(first), start + 1);
     }
     position++;
     boolean pair = first == '<' && (peek(0) == '>' || peek(0) == '=');

@@ -75,6 +75,6 @@ enum Logic implements Function {
         evaluator.numbers(arguments).stream()
             .map(number -> truth(evaluator, number))
             .reduce((x, y) -> evaluator.field().apply(function, x, y))
-            .orElseThrow(() -> new FormulaException(name() + " has no condition.")));
+            .orElseThrow(() -> FormulaException.of("formula.no.condition", name())));
   }
 }

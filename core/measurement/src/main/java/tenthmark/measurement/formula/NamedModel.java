@@ -26,11 +26,10 @@ public final class NamedModel implements Model {
     this.count = names.size();
     for (String name : names) {
       if (!NAME.matcher(name).matches()) {
-        throw new FormulaException(
-            "\"" + name + "\" cannot be a name; a name is a letter, then letters and digits.");
+        throw FormulaException.of("formula.name.bad", name);
       }
       if (indices.put(name, indices.size()) != null) {
-        throw new FormulaException("the name " + name + " is given twice.");
+        throw FormulaException.of("formula.name.twice", name);
       }
     }
     this.reached = new boolean[names.size()];
@@ -42,7 +41,7 @@ public final class NamedModel implements Model {
   private int indexOf(String name) {
     Integer index = indices.get(name);
     if (index == null) {
-      throw new FormulaException("the formula uses " + name + ", which is not among the names.");
+      throw FormulaException.of("formula.name.unknown", name);
     }
     return index;
   }

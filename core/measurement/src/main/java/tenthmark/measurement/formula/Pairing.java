@@ -54,7 +54,7 @@ enum Pairing implements Function {
 
   <T> void requireTwo(List<T> pairs) {
     if (pairs.size() < 2) {
-      throw new FormulaException(name() + " needs at least two pairs of numbers.");
+      throw FormulaException.of("formula.pairs", name());
     }
   }
 }

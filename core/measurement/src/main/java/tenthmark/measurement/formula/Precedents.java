@@ -191,13 +191,12 @@ final class Precedents {
   private CellRange lookedUp(Name name, String own) {
     return cells
         .named(name.name(), own)
-        .orElseThrow(
-            () -> new FormulaException(name.name() + " is not the name of a cell or range."));
+        .orElseThrow(() -> FormulaException.of("formula.name", name.name()));
   }
 
   private void count(long more) {
     if (more > MOST_CELLS - read) {
-      throw new FormulaException("the result is computed from more than " + MOST_CELLS + " cells.");
+      throw FormulaException.of("formula.many.cells", MOST_CELLS);
     }
     read += (int) more;
   }
@@ -210,11 +209,8 @@ final class Precedents {
             .limit(SHOWN_OF_A_CIRCLE)
             .map(known::label)
             .collect(Collectors.joining(", "));
-    return new FormulaException(
-        "cells refer to each other in a circle: "
-            + shown
-            + (circle.size() > SHOWN_OF_A_CIRCLE ? ", ..., " : ", ")
-            + known.label(again)
-            + ".");
+    return FormulaException.of(
+        "formula.circle",
+        shown + (circle.size() > SHOWN_OF_A_CIRCLE ? ", ..., " : ", ") + known.label(again));
   }
 }

@@ -12,12 +12,11 @@ public interface Scope<T> {
 
   /** What two operands give that are joined to one text. */
   default Operand<T> joined(Operand<T> left, Operand<T> right) {
-    throw new FormulaException("joining of texts with & has no number as its result.");
+    throw FormulaException.of("formula.joined");
   }
 
   /** What a function gives that the engine does not know. */
   default Operand<T> called(Expression.ForeignCall call) {
-    throw new FormulaException(
-        "an uncertainty cannot be carried through the function " + call.name() + ".");
+    throw FormulaException.of("formula.function", call.name());
   }
 }

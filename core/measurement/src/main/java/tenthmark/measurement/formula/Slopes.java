@@ -118,7 +118,7 @@ final class Slopes implements Field<Slopes.Traced> {
     for (int i = 0; i < sensitivities.length; i++) {
       sensitivities[i] = inputs.get(i).share;
       if (!Double.isFinite(sensitivities[i])) {
-        throw new FormulaException("the result is too steep for a sensitivity coefficient.");
+        throw FormulaException.of("formula.steep");
       }
     }
     return new Linearised(result.value, sensitivities);

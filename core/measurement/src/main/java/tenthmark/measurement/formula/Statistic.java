@@ -95,8 +95,7 @@ enum Statistic implements Function {
   public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
     List<T> numbers = evaluator.numbers(arguments);
     if (numbers.size() < leastNumbers) {
-      throw new FormulaException(
-          name() + " of " + numbers.size() + " numbers is not defined; it needs more.");
+      throw FormulaException.of("formula.statistic.few", name(), numbers.size());
     }
     return new Operand.Number<>(of(evaluator.field(), numbers));
   }

@@ -2,6 +2,7 @@ package tenthmark.measurement.formula;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import tenthmark.measurement.wording.Message;
 
 /** The sentences for a step of a calculation that has no value or no slope. */
 final class Trouble {
@@ -12,15 +13,13 @@ final class Trouble {
   private Trouble() {}
 
   static FormulaException undefined(String step, double value) {
-    return new FormulaException(
-        step + (Double.isInfinite(value) ? " is not defined or too large." : " is not defined."));
+    return FormulaException.of(
+        Double.isInfinite(value) ? "formula.undefined.or.large" : "formula.undefined",
+        new Message.Figure(step));
   }
 
   static FormulaException noSlope(String step) {
-    return FormulaException.ofSlope(
-        step
-            + " jumps, bends or is infinitely steep at this value, so that no uncertainty can be"
-            + " carried through it; LAB_EXTREMES or LAB_SIMULATE may help.");
+    return FormulaException.ofSlope("formula.no.slope", new Message.Figure(step));
   }
 
   /** A number as a sentence shows it, to six digits. */

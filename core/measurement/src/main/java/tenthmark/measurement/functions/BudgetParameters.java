@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tenthmark.measurement.catalogue.Argument;
-import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Kind;
@@ -14,6 +13,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.recording.Budget;
 import tenthmark.measurement.recording.Contribution;
 import tenthmark.measurement.recording.ContributionKind;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** The table of contributions that several worksheet functions take. */
@@ -26,7 +26,7 @@ final class BudgetParameters {
               + " or timing), what it is due to, and its size. Blank rows are skipped.",
           new Kind<>(
               Kind.Form.RANGE,
-              "a range of three columns (kind, due to, size) with at least one contribution",
+              Message.of("allowed.contributions"),
               BudgetParameters::contributionsIn));
 
   private static final List<String> COLUMNS =
@@ -36,12 +36,16 @@ final class BudgetParameters {
   private static final Kind<ContributionKind> KIND =
       new Kind<>(
           Kind.Form.TEXT,
-          Kinds.choice(ContributionKind.class).allowed(),
+          allowedKinds(),
           argument -> ContributionKind.named(WORD.read(argument)).orElseThrow(argument::refused));
   private static final Kind<String> DUE_TO = Kinds.text();
   private static final Kind<Double> SIZE = Kinds.notNegative();
 
   private BudgetParameters() {}
+
+  private static Message allowedKinds() {
+    return Message.of("allowed.choice", ContributionKind.allInWords());
+  }
 
   static Budget budgetIn(Arguments arguments) {
     return new Budget(arguments.get(TABLE), arguments.get(CommonParameters.COMBINE));
@@ -88,7 +92,7 @@ final class BudgetParameters {
       }
     }
     if (contributions.isEmpty()) {
-      throw ArgumentException.notAllowed(argument.name(), "blank in every row", argument.allowed());
+      throw argument.refusedAs(Message.of("found.blank.rows"));
     }
     return contributions;
   }

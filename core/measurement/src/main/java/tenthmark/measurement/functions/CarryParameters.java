@@ -13,6 +13,7 @@ import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.recording.Combine;
+import tenthmark.measurement.wording.Message;
 
 /** The parameters of the functions that carry uncertainties through a calculation. */
 final class CarryParameters {
@@ -59,7 +60,7 @@ final class CarryParameters {
       List.of(List.of(0.42, 0.005), List.of(0.311, 0.011), List.of("=A1*A2^2", ""));
 
   private static final Kind<Double> COEFFICIENT =
-      Kinds.numberThat("a number from -1 to 1", number -> Math.abs(number) <= 1);
+      Kinds.numberThat(Message.of("allowed.coefficient"), number -> Math.abs(number) <= 1);
 
   private CarryParameters() {}
 
@@ -72,8 +73,7 @@ final class CarryParameters {
   static Optional<double[][]> coefficients(Arguments arguments, List<Integer> places, int cells) {
     Optional<Value.Table> table = arguments.find(CORRELATIONS);
     if (table.isPresent() && arguments.get(CommonParameters.COMBINE) != Combine.QUADRATURE) {
-      throw new ArgumentException(
-          "correlations are given, but combine is straight; it must be quadrature.");
+      throw ArgumentException.of("correlations.straight");
     }
     return table.map(coefficients -> square(coefficients, places, cells));
   }
@@ -81,9 +81,7 @@ final class CarryParameters {
   private static double[][] square(Value.Table table, List<Integer> places, int cells) {
     if (table.height() != cells || table.width() != cells) {
       throw ArgumentException.notAllowed(
-          CORRELATIONS.name(),
-          "a range of " + table.height() + " by " + table.width() + " cells",
-          "a range of " + cells + " by " + cells + " cells, one row and column for each input");
+          CORRELATIONS.name(), Argument.inWords(table), Message.of("allowed.square", cells));
     }
     Argument argument = new Argument(CORRELATIONS.name(), table, CORRELATIONS.allowed());
     double[][] square = new double[places.size()][places.size()];
@@ -99,36 +97,30 @@ final class CarryParameters {
   static List<Integer> places(
       String name, List<OptionalDouble> values, List<OptionalDouble> uncertainties) {
     if (values.size() != uncertainties.size()) {
-      throw new ArgumentException(
-          UNCERTAINTIES.name()
-              + " has "
-              + uncertainties.size()
-              + " cells and "
-              + name
-              + " has "
-              + values.size()
-              + "; they must have equally many.");
+      throw ArgumentException.of(
+          "cells.unequal",
+          UNCERTAINTIES.name(),
+          Message.counted("cells", uncertainties.size()),
+          name,
+          values.size());
     }
     List<Integer> places = new ArrayList<>();
     for (int place = 0; place < values.size(); place++) {
       boolean measured = values.get(place).isPresent();
       if (measured != uncertainties.get(place).isPresent()) {
-        throw new ArgumentException(
-            (measured ? UNCERTAINTIES.name() : name)
-                + " (cell "
-                + (place + 1)
-                + ") is blank, but "
-                + (measured ? name : UNCERTAINTIES.name())
-                + " (cell "
-                + (place + 1)
-                + ") is not; both must be given or both blank. Write 0 for an exact value.");
+        throw ArgumentException.of(
+            "inputs.one.blank",
+            measured ? UNCERTAINTIES.name() : name,
+            place + 1,
+            measured ? name : UNCERTAINTIES.name());
       }
       if (measured) {
         places.add(place);
       }
     }
     if (places.isEmpty()) {
-      throw ArgumentException.notAllowed(name, "blank", "at least one number");
+      throw ArgumentException.notAllowed(
+          name, Message.of("found.blank"), Message.of("allowed.one.number"));
     }
     return places;
   }

@@ -9,6 +9,7 @@ import tenthmark.measurement.carrying.Combination;
 import tenthmark.measurement.carrying.Correlations;
 import tenthmark.measurement.carrying.Quadrature;
 import tenthmark.measurement.carrying.Straight;
+import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.formula.CellAddress;
@@ -17,6 +18,7 @@ import tenthmark.measurement.formula.Follower;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Model;
 import tenthmark.measurement.recording.Combine;
+import tenthmark.measurement.wording.Message;
 
 /**
  * What a function is asked to carry: a model with its measured inputs and their uncertainties.
@@ -68,8 +70,7 @@ record CarryTask(
       reached |= model.reaches(i);
     }
     if (!reached) {
-      throw new ArgumentException(
-          "the formula uses none of the inputs " + String.join(", ", labels) + ".");
+      throw ArgumentException.of("inputs.unused", String.join(", ", labels));
     }
     return new CarryTask(
         model, labels, at(places, values), at(places, uncertainties), places, values.size());
@@ -85,7 +86,7 @@ record CarryTask(
     try {
       return outcome.get();
     } catch (FormulaException problem) {
-      throw new ArgumentException(problem.getMessage());
+      throw new ArgumentException(problem.said());
     }
   }
 
@@ -93,8 +94,8 @@ record CarryTask(
     if (block.range().width() != 1 || block.range().height() != 1) {
       throw ArgumentException.notAllowed(
           CarryParameters.RESULT.name(),
-          "a range of " + block.range().height() + " by " + block.range().width() + " cells",
-          "one cell with a formula");
+          Argument.inWords(block.range()),
+          Message.of("allowed.formula.cell"));
     }
     return block.range().first();
   }
@@ -103,8 +104,8 @@ record CarryTask(
     if ((long) inputs.range().width() * inputs.range().height() > MOST_INPUTS) {
       throw ArgumentException.notAllowed(
           CarryParameters.INPUTS.name(),
-          "a range of " + inputs.range().height() + " by " + inputs.range().width() + " cells",
-          "a range of at most " + MOST_INPUTS + " cells");
+          Argument.inWords(inputs.range()),
+          Message.of("allowed.most.cells", MOST_INPUTS));
     }
     return inputs.range().cells();
   }
@@ -128,7 +129,7 @@ record CarryTask(
     Correlations.problemOf(coefficients.get())
         .ifPresent(
             problem -> {
-              throw new ArgumentException("correlations " + problem + ".");
+              throw new ArgumentException(problem);
             });
     return Correlations.of(coefficients.get());
   }

@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.result.RecordText;
+import tenthmark.measurement.wording.Message;
 
 /** Parameters that mean the same in several families of worksheet functions. */
 final class CommonParameters {
@@ -23,10 +24,7 @@ final class CommonParameters {
       Parameter.optional(
           "unit",
           "Unit to write behind the numbers, such as mm. None if left out.",
-          new Kind<>(
-              Kind.Form.TEXT,
-              "a text that starts with a letter, a sign such as % or 1/, and has no ±",
-              CommonParameters::unitIn),
+          new Kind<>(Kind.Form.TEXT, Message.of("allowed.unit"), CommonParameters::unitIn),
           "");
 
   private static final Kind<String> TEXT = Kinds.text();

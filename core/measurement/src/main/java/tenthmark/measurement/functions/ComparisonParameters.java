@@ -42,9 +42,7 @@ final class ComparisonParameters {
     double v2 = arguments.get(V2);
     double u2 = arguments.get(U2);
     if (u1 == 0 && u2 == 0 && v1 != v2) {
-      throw new ArgumentException(
-          "u1 and u2 are both 0 although the values differ; at least one must be greater than"
-              + " zero.");
+      throw ArgumentException.of("comparison.exact");
     }
     return Comparison.of(v1, u1, v2, u2, arguments.get(CommonParameters.COMBINE));
   }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import tenthmark.measurement.catalogue.ArgumentException;
+import tenthmark.measurement.wording.Message;
 
 /** Ranges paired cell by cell: a row counts only if no range is blank there. */
 final class CompleteRows {
@@ -19,15 +20,12 @@ final class CompleteRows {
    */
   CompleteRows with(String name, List<OptionalDouble> cells) {
     if (!columns.isEmpty() && columns.get(0).size() != cells.size()) {
-      throw new ArgumentException(
-          name
-              + " has "
-              + counted(cells.size(), "cell")
-              + " and "
-              + names.get(0)
-              + " has "
-              + counted(columns.get(0).size(), "cell")
-              + "; they must have equally many.");
+      throw ArgumentException.of(
+          "cells.unequal",
+          name,
+          Message.counted("cells", cells.size()),
+          names.get(0),
+          Message.counted("cells", columns.get(0).size()));
     }
     names.add(name);
     columns.add(cells);
@@ -40,7 +38,8 @@ final class CompleteRows {
       return with(name, cells);
     }
     if (cells.get(0).isEmpty()) {
-      throw ArgumentException.notAllowed(name, "blank", "a number or a range of numbers");
+      throw ArgumentException.notAllowed(
+          name, Message.of("found.blank"), Message.of("allowed.number.or.range"));
     }
     columns.add(Collections.nCopies(columns.get(0).size(), cells.get(0)));
     return this;
@@ -49,6 +48,7 @@ final class CompleteRows {
   /**
    * The numbers of each complete row, in the order in which the ranges were added.
    *
+   * @param purpose the part of its key after {@code rows.few.}
    * @throws ArgumentException if there are fewer than {@code least} complete rows
    */
   List<double[]> atLeast(int least, String purpose) {
@@ -60,20 +60,13 @@ final class CompleteRows {
       }
     }
     if (rows.size() < least) {
-      throw new ArgumentException(
-          String.join(", ", names)
-              + " have "
-              + counted(rows.size(), "row")
-              + " without a blank cell; "
-              + purpose
-              + " needs at least "
-              + least
-              + ".");
+      throw ArgumentException.of(
+          "rows.few",
+          String.join(", ", names),
+          Message.counted("rows", rows.size()),
+          Message.of("rows.few." + purpose),
+          least);
     }
     return rows;
-  }
-
-  private static String counted(int count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
   }
 }

@@ -21,6 +21,7 @@ import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.formula.Model;
 import tenthmark.measurement.formula.NamedModel;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_CARRYTEXT: the uncertainty of a result whose formula is given as a text with names. */
 @AutoService(WorksheetFunction.class)
@@ -37,7 +38,7 @@ public final class LabCarryText implements WorksheetFunction {
       Parameter.required(
           "names",
           "The name of each input as the formula writes it; capital and small letters differ.",
-          new Kind<>(Kind.Form.RANGE, "a range of names", LabCarryText::namesIn));
+          new Kind<>(Kind.Form.RANGE, Message.of("allowed.names"), LabCarryText::namesIn));
 
   private static final Parameter<List<OptionalDouble>> VALUES =
       Parameter.required(
@@ -99,22 +100,20 @@ public final class LabCarryText implements WorksheetFunction {
   private static List<String> labels(
       List<Optional<String>> names, List<OptionalDouble> values, List<Integer> places) {
     if (names.size() != values.size()) {
-      throw new ArgumentException(
-          "names has "
-              + names.size()
-              + " cells and values has "
-              + values.size()
-              + "; they must have equally many.");
+      throw ArgumentException.of(
+          "cells.unequal",
+          NAMES.name(),
+          Message.counted("cells", names.size()),
+          VALUES.name(),
+          values.size());
     }
     List<String> labels = new ArrayList<>();
     for (int place = 0; place < names.size(); place++) {
       if (places.contains(place) != names.get(place).isPresent()) {
-        throw new ArgumentException(
-            (names.get(place).isPresent() ? "values" : "names")
-                + " (cell "
-                + (place + 1)
-                + ") is blank; a name, its value and its uncertainty must all be given or all"
-                + " blank.");
+        throw ArgumentException.of(
+            "names.one.blank",
+            names.get(place).isPresent() ? VALUES.name() : NAMES.name(),
+            place + 1);
       }
       names.get(place).ifPresent(labels::add);
     }

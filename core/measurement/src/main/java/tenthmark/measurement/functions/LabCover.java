@@ -12,6 +12,7 @@ import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.coverage.CoverageFactor;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_COVER: the coverage factor for a level of confidence. */
 @AutoService(WorksheetFunction.class)
@@ -25,7 +26,7 @@ public final class LabCover implements WorksheetFunction {
           "freedom",
           "Degrees of freedom, 1 or greater, whole or not; or the word infinite.",
           Kinds.orWord(
-              Kinds.numberThat("a number, 1 or greater", freedom -> freedom >= 1),
+              Kinds.numberThat(Message.of("allowed.freedom"), freedom -> freedom >= 1),
               INFINITE,
               Double.POSITIVE_INFINITY));
 
@@ -34,7 +35,8 @@ public final class LabCover implements WorksheetFunction {
           "level",
           "Level of confidence as a fraction, such as 0.95. 0.95 if left out.",
           Kinds.numberThat(
-              "a fraction between 0 and 1, such as 0.95 for 95 %", level -> level > 0 && level < 1),
+              Message.of("allowed.level", new Message.Figure("0.95")),
+              level -> level > 0 && level < 1),
           0.95);
 
   private static final Declaration DECLARATION =

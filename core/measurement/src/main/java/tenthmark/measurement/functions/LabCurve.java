@@ -26,6 +26,7 @@ import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.formula.Model;
 import tenthmark.measurement.formula.NamedModel;
 import tenthmark.measurement.line.Point;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** LAB_CURVE: a curve of any model fitted to points. */
@@ -53,10 +54,7 @@ public final class LabCurve implements WorksheetFunction {
           "start",
           "Two columns, one row for each parameter: its name and a value to start from. Blank rows"
               + " are skipped.",
-          new Kind<>(
-              Kind.Form.RANGE,
-              "a range of two columns (name, starting value) with at least one parameter",
-              LabCurve::guessesIn));
+          new Kind<>(Kind.Form.RANGE, Message.of("allowed.guesses"), LabCurve::guessesIn));
 
   private static final Kind<String> NAME = Kinds.text();
   private static final Kind<Double> GUESS = Kinds.number();
@@ -121,7 +119,7 @@ public final class LabCurve implements WorksheetFunction {
     Model model = CarryTask.explained(() -> new NamedModel(formulas.withNames(text), names));
     for (int i = 1; i < names.size(); i++) {
       if (!model.reaches(i)) {
-        throw new ArgumentException("the model does not use " + names.get(i) + ".");
+        throw ArgumentException.of("model.unused", names.get(i));
       }
     }
     return model;
@@ -162,7 +160,7 @@ public final class LabCurve implements WorksheetFunction {
       }
     }
     if (guesses.isEmpty()) {
-      throw ArgumentException.notAllowed(argument.name(), "blank in every row", argument.allowed());
+      throw argument.refusedAs(Message.of("found.blank.rows"));
     }
     return guesses;
   }

@@ -66,8 +66,7 @@ public final class LabDisplay implements WorksheetFunction {
     double percent = arguments.get(PERCENT);
     Optional<Double> reading = arguments.find(READING);
     if (percent > 0 && reading.isEmpty()) {
-      throw new ArgumentException(
-          "reading is blank; with a percentage it must be the number that the display shows.");
+      throw ArgumentException.of("reading.missing");
     }
     return Value.of(
         new DisplaySpecification(arguments.get(RESOLUTION), percent, arguments.get(COUNTS))

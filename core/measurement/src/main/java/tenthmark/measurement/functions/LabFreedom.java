@@ -15,6 +15,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.coverage.EffectiveFreedom;
 import tenthmark.measurement.coverage.EffectiveFreedom.Contribution;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_FREEDOM: the effective degrees of freedom of a combined uncertainty. */
 @AutoService(WorksheetFunction.class)
@@ -31,9 +32,7 @@ public final class LabFreedom implements WorksheetFunction {
           "freedoms",
           "Degrees of freedom of each contribution: n - 1 for a mean of n readings; blank for one"
               + " that is known as well as can be (infinite).",
-          Kinds.column(
-              Kinds.numberThat(
-                  "a number, 1 or greater, or blank for infinite", number -> number >= 1)));
+          Kinds.column(Kinds.numberThat(Message.of("allowed.freedoms"), number -> number >= 1)));
 
   private static final Declaration DECLARATION =
       new Declaration(
@@ -66,12 +65,12 @@ public final class LabFreedom implements WorksheetFunction {
         new CompleteRows()
                 .with(SIZES.name(), arguments.get(SIZES))
                 .with(FREEDOMS.name(), freedoms)
-                .atLeast(1, "a combined uncertainty")
+                .atLeast(1, "combined")
                 .stream()
                 .map(row -> new Contribution(row[0], row[1]))
                 .toList();
     if (contributions.stream().allMatch(contribution -> contribution.size() == 0)) {
-      throw new ArgumentException("every size is 0; at least one must be greater than zero.");
+      throw ArgumentException.of("sizes.zero");
     }
     double freedom = EffectiveFreedom.of(contributions);
     return Double.isInfinite(freedom)

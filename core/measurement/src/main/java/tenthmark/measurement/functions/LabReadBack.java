@@ -13,6 +13,7 @@ import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.result.RecordText;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_READBACK: the value, uncertainty or unit out of a record text. */
 @AutoService(WorksheetFunction.class)
@@ -61,8 +62,8 @@ public final class LabReadBack implements WorksheetFunction {
                 () ->
                     ArgumentException.notAllowed(
                         TEXT.name(),
-                        "not a record that can be read",
-                        "a text such as 12.34 ± 0.05 mm, with one unit"));
+                        Message.of("found.no.record"),
+                        Message.of("allowed.record", new Message.Figure("12.34 ± 0.05 mm"))));
     return switch (arguments.get(PART)) {
       case VALUE -> Value.of(text.value().doubleValue());
       case UNCERTAINTY -> Value.of(uncertaintyOf(text));
@@ -72,7 +73,7 @@ public final class LabReadBack implements WorksheetFunction {
 
   private static double uncertaintyOf(RecordText text) {
     return text.uncertainty()
-        .orElseThrow(() -> new ArgumentException("text states no uncertainty."))
+        .orElseThrow(() -> ArgumentException.of("text.no.uncertainty"))
         .doubleValue();
   }
 }

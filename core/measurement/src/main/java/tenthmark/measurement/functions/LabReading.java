@@ -17,6 +17,7 @@ import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.ScaleReading;
 import tenthmark.measurement.recording.Spacing;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_READING: the reading uncertainty of a scale with marks. */
 @AutoService(WorksheetFunction.class)
@@ -70,10 +71,7 @@ public final class LabReading implements WorksheetFunction {
   }
 
   private static Kind<Double> spacing() {
-    return new Kind<>(
-        Kind.Form.SINGLE,
-        "wide, fine, or a fraction greater than 0 and at most 1",
-        LabReading::fractionIn);
+    return new Kind<>(Kind.Form.SINGLE, Message.of("allowed.spacing"), LabReading::fractionIn);
   }
 
   private static double fractionIn(Argument argument) {

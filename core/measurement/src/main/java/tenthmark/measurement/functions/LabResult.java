@@ -63,9 +63,7 @@ public final class LabResult implements WorksheetFunction {
     DigitsRule digits = arguments.get(ResultParameters.DIGITS);
     Style style = arguments.get(STYLE);
     if (!style.canWrite(result, digits)) {
-      throw new ArgumentException(
-          "value rounds to zero beside its uncertainty; for the style percent it must be a number"
-              + " that does not.");
+      throw ArgumentException.of("style.percent");
     }
     return Value.of(style.write(result, digits, arguments.sentences()));
   }

@@ -74,7 +74,7 @@ public final class LabStrays implements WorksheetFunction {
     Repeats repeats =
         new Repeats(
             new CompleteRows()
-                .with(VALUES.name(), cells).atLeast(FEWEST, "a test for strays").stream()
+                .with(VALUES.name(), cells).atLeast(FEWEST, "strays").stream()
                     .map(row -> row[0])
                     .toList());
     double limit = arguments.get(TEST).limit(repeats.count());

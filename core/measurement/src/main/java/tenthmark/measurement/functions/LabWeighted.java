@@ -58,7 +58,7 @@ public final class LabWeighted implements WorksheetFunction {
         new CompleteRows()
             .with(VALUES.name(), arguments.get(VALUES))
             .with(UNCERTAINTIES.name(), arguments.get(UNCERTAINTIES))
-            .atLeast(2, "a weighted mean");
+            .atLeast(2, "mean");
     WeightedMean mean =
         WeightedMean.of(
             rows.stream().mapToDouble(row -> row[0]).toArray(),

@@ -2,6 +2,7 @@ package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Catalogue;
@@ -15,6 +16,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.explanation.Explainer;
 import tenthmark.measurement.formula.CellBlock;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_WHY: why a cell shows an error, and otherwise what its formula does. */
 @AutoService(WorksheetFunction.class)
@@ -57,9 +59,7 @@ public final class LabWhy implements WorksheetFunction {
     CellBlock cell = arguments.get(CELL);
     if (cell.range().width() != 1 || cell.range().height() != 1) {
       throw ArgumentException.notAllowed(
-          CELL.name(),
-          "a range of " + cell.range().height() + " by " + cell.range().width() + " cells",
-          "one cell");
+          CELL.name(), Argument.inWords(cell.range()), Message.of("allowed.cell"));
     }
     return Value.of(Known.EXPLAINER.why(cell.cells(), cell.range().first(), arguments.sentences()));
   }

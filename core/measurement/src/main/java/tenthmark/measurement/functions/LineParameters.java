@@ -93,7 +93,7 @@ final class LineParameters {
     try {
       return fit.get();
     } catch (FitException problem) {
-      throw new ArgumentException(problem.getMessage());
+      throw new ArgumentException(problem.said());
     }
   }
 
@@ -105,7 +105,7 @@ final class LineParameters {
             .with(Y.name(), arguments.get(Y))
             .withEach(UX.name(), ux)
             .withEach(UY.name(), uy)
-            .atLeast(fewest, "the fit")
+            .atLeast(fewest, "fit")
             .stream()
             .map(row -> new Point(row[0], row[1], row[2], row[3]))
             .toList();

@@ -11,6 +11,7 @@ import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.result.MeasurementResult;
 import tenthmark.measurement.rounding.DigitsRule;
 import tenthmark.measurement.rounding.Rounded;
+import tenthmark.measurement.wording.Message;
 
 /** The value, its uncertainty and the digits kept, which several worksheet functions take. */
 final class ResultParameters {
@@ -29,10 +30,7 @@ final class ResultParameters {
           "digits",
           "Significant digits of the uncertainty: a number, bench (one, and two if the first is 1),"
               + " standard (two) or pdg (by its first three digits). Bench if left out.",
-          new Kind<>(
-              Kind.Form.SINGLE,
-              "a whole number from 1 to 15, bench, standard or pdg",
-              ResultParameters::digitsIn),
+          new Kind<>(Kind.Form.SINGLE, Message.of("allowed.digits"), ResultParameters::digitsIn),
           Convention.BENCH.digits());
 
   /** The rounding as the function reference states it. */

@@ -27,9 +27,7 @@ public record ExtremeLines(Bound steepest, Bound shallowest) {
     Axis y = Axis.centred(points, Point::y);
     Bars bars = Bars.of(points, x, y);
     if (bars.allowUpright()) {
-      throw new FitException(
-          "an upright line passes through all error bars, so no line is the steepest; the bars in x"
-              + " are too long for these points.");
+      throw FitException.of("fit.upright");
     }
     List<Bound> ends =
         Stream.concat(
@@ -40,12 +38,10 @@ public record ExtremeLines(Bound steepest, Bound shallowest) {
             .sorted(Comparator.comparingDouble(Bound::slope))
             .toList();
     if (ends.isEmpty()) {
-      throw new FitException(
-          "no straight line passes through all error bars; look for a stray point or bars that are"
-              + " too short.");
+      throw FitException.of("fit.no.line");
     }
     if (ends.stream().anyMatch(end -> !Double.isFinite(end.intercept()))) {
-      throw new FitException(LineFit.TOO_FAR);
+      throw FitException.of(LineFit.TOO_FAR);
     }
     Bound lowest = ends.get(0);
     Bound highest = ends.get(ends.size() - 1);

@@ -1,12 +1,19 @@
 package tenthmark.measurement.line;
 
-/** Points that cannot be fitted. The message is a plain sentence that says why. */
-public final class FitException extends RuntimeException {
+import tenthmark.measurement.wording.ExplainedException;
+import tenthmark.measurement.wording.Message;
+
+/** Points that cannot be fitted. The sentence says why. */
+public final class FitException extends ExplainedException {
 
   private static final long serialVersionUID = 1L;
 
-  /** Makes the exception from its sentence. */
-  public FitException(String sentence) {
+  private FitException(Message sentence) {
     super(sentence);
+  }
+
+  /** Makes the exception from the key of its sentence and what fills the gaps. */
+  public static FitException of(String key, Object... gaps) {
+    return new FitException(Message.of(key, gaps));
   }
 }

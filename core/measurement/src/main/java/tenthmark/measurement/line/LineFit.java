@@ -8,8 +8,7 @@ import java.util.stream.IntStream;
 /** Fits a straight line to points by least squares. */
 public final class LineFit {
 
-  static final String TOO_FAR =
-      "the numbers are too large, too small or too far apart for a line; check their units.";
+  static final String TOO_FAR = "fit.too.far";
 
   /** Beyond this ratio a weighted sum holds no digit of the lighter points. */
   private static final double WIDEST_RATIO = 1e8;
@@ -25,13 +24,10 @@ public final class LineFit {
     this.x = throughOrigin ? Axis.fromZero(points, Point::x) : Axis.centred(points, Point::x);
     this.y = throughOrigin ? Axis.fromZero(points, Point::y) : Axis.centred(points, Point::y);
     if (points.size() < fewest(throughOrigin)) {
-      throw new FitException("a line needs at least " + fewest(throughOrigin) + " points.");
+      throw FitException.of("fit.line.few", fewest(throughOrigin));
     }
     if (throughOrigin ? Arrays.stream(x.values()).allMatch(u -> u == 0) : x.isSinglePlace()) {
-      throw new FitException(
-          throughOrigin
-              ? "every x is 0; a slope needs at least one other x."
-              : "every x is equal; a slope needs at least two different x.");
+      throw FitException.of(throughOrigin ? "fit.x.zero" : "fit.x.equal");
     }
   }
 
@@ -92,12 +88,10 @@ public final class LineFit {
     double least = Arrays.stream(sizes).min().orElseThrow();
     double greatest = Arrays.stream(sizes).max().orElseThrow();
     if (least == 0) {
-      throw new FitException(
-          "a point has no uncertainty in x nor in y; each point needs one greater than zero.");
+      throw FitException.of("fit.no.uncertainty");
     }
     if (greatest > WIDEST_RATIO * least) {
-      throw new FitException(
-          "one point's uncertainty is more than 100 million times another's; check their units.");
+      throw FitException.of("fit.ratio");
     }
     return greatest;
   }
@@ -116,7 +110,7 @@ public final class LineFit {
     if (isFinite(line)) {
       return line;
     }
-    throw new FitException(TOO_FAR);
+    throw FitException.of(TOO_FAR);
   }
 
   private int freedom() {
@@ -124,8 +118,7 @@ public final class LineFit {
   }
 
   private static FitException unsettled() {
-    return new FitException(
-        "no slope settles: the points show no clear line within their uncertainties.");
+    return FitException.of("fit.no.slope");
   }
 
   private static boolean isFinite(Line line) {

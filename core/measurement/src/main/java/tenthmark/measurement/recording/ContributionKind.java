@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** Where a contribution to an uncertainty comes from. */
@@ -39,6 +40,14 @@ public enum ContributionKind {
   /** The word for it. */
   public String word(Sentences sentences) {
     return sentences.say(key());
+  }
+
+  /** The words of all kinds, separated by commas. */
+  public static Message allInWords() {
+    return Arrays.stream(values())
+        .map(kind -> Message.of(kind.key()))
+        .reduce((all, next) -> Message.of("rationale.list.next", all, next))
+        .orElseThrow();
   }
 
   private Stream<String> inEveryLanguage() {

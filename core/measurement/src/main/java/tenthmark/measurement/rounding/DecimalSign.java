@@ -1,16 +1,19 @@
 package tenthmark.measurement.rounding;
 
 import java.math.BigDecimal;
+import java.util.regex.Pattern;
 
 /** The sign between the whole part of a number and its decimals. */
 public enum DecimalSign {
-  POINT('.'),
-  COMMA(',');
+  POINT("."),
+  COMMA(",");
 
-  private final char character;
+  private static final Pattern POINT_BETWEEN_DIGITS = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
-  DecimalSign(char character) {
-    this.character = character;
+  private final String sign;
+
+  DecimalSign(String sign) {
+    this.sign = sign;
   }
 
   /** The sign that a text names, a point if it is no comma. */
@@ -20,6 +23,11 @@ public enum DecimalSign {
 
   /** A number in full, without a power of ten. */
   String write(BigDecimal number) {
-    return number.toPlainString().replace('.', character);
+    return write(number.toPlainString());
+  }
+
+  /** A text in which numbers have decimal points, with this sign instead. */
+  public String write(String digits) {
+    return this == POINT ? digits : POINT_BETWEEN_DIGITS.matcher(digits).replaceAll(sign);
   }
 }

@@ -68,9 +68,18 @@ public final class Sentences {
     return new MessageFormat(bundle.getString(key), Locale.ROOT).format(gaps);
   }
 
-  /** Whether there is a sentence with this key. */
-  public boolean has(String key) {
-    return bundle.containsKey(key);
+  /** A sentence with all that is in its gaps. */
+  public String say(Message message) {
+    return say(message.key(), message.gaps().stream().map(this::written).toArray(String[]::new));
+  }
+
+  private String written(Object gap) {
+    if (gap instanceof Message part) {
+      return say(part);
+    }
+    return gap instanceof Message.Figure figure
+        ? decimalSign.write(figure.digits())
+        : gap.toString();
   }
 
   /** The decimal sign of the numbers in the sentences. */

@@ -292,7 +292,7 @@ class CarriedTest {
     void areRefusedWhereTheyCannotBe(double a, double b, double c, double d, String problem) {
       assertThatThrownBy(() -> Correlations.of(new double[][] {{a, b}, {c, d}}))
           .isInstanceOf(IllegalArgumentException.class)
-          .hasMessage(problem);
+          .hasMessage("correlations " + problem + ".");
     }
 
     @Test

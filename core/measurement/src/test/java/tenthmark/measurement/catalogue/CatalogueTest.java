@@ -44,7 +44,7 @@ class CatalogueTest {
         .allSatisfy(
             parameter -> {
               assertThat(parameter.description()).matches(SENTENCE);
-              assertThat(parameter.allowed()).isNotBlank();
+              assertThat(parameter.allowed().toString()).isNotBlank();
             });
   }
 

@@ -158,7 +158,7 @@ class LabCarryTest {
     void includeUncertaintiesThatDoNotMatch() {
       assertThat(fault("LAB_CARRY", cell("B5"), cells("B2", "B3"), column(0.1)))
           .isEqualTo(
-              "LAB_CARRY: uncertainties has 1 cells and inputs has 2; they must have equally"
+              "LAB_CARRY: uncertainties has 1 cell and inputs has 2; they must have equally"
                   + " many.");
       assertThat(fault("LAB_CARRY", cell("B5"), cells("B2", "B3"), column(0.1, -1)))
           .isEqualTo(
@@ -305,7 +305,7 @@ class LabCarryTest {
       assertThat(fault("LAB_CARRYTEXT", "L", column("L", "2T"), values, SIZES))
           .contains("\"2T\" cannot be a name");
       assertThat(fault("LAB_CARRYTEXT", "L", column("L"), values, SIZES))
-          .contains("names has 1 cells and values has 2; they must have equally many.");
+          .contains("names has 1 cell and values has 2; they must have equally many.");
       assertThat(fault("LAB_CARRYTEXT", "L", column("L", null), values, SIZES))
           .contains("names (cell 2) is blank");
     }

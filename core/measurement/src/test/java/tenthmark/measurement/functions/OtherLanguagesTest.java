@@ -8,6 +8,7 @@ import static tenthmark.measurement.functions.Calls.number;
 import static tenthmark.measurement.functions.Calls.row;
 import static tenthmark.measurement.functions.Calls.table;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Nested;
@@ -15,7 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.rounding.DecimalSign;
 import tenthmark.measurement.wording.Language;
 import tenthmark.measurement.wording.Sentences;
@@ -100,6 +103,76 @@ class OtherLanguagesTest {
     private static List<String> firstColumn(Value result) {
       return ((Value.Table) result)
           .rows().stream().map(cells -> ((Value.Text) cells.get(0)).text()).toList();
+    }
+  }
+
+  @Nested
+  class Errors {
+
+    @Test
+    void nameTheArgumentAndWhatIsAllowed() {
+      assertThat(callIn(GERMAN, "LAB_READING", -0.5))
+          .isEqualTo(
+              new Value.Fault(
+                  "LAB_READING: division ist -0,5; erlaubt ist eine Zahl größer als null."));
+      assertThat(callIn(GERMAN, "LAB_TOTAL", column(0.5, "etwa 1")))
+          .isEqualTo(
+              new Value.Fault(
+                  "LAB_TOTAL: contributions (Zeile 2) ist der Text „etwa 1“; erlaubt ist eine Zahl,"
+                      + " null oder größer."));
+      assertThat(callIn(GERMAN, "LAB_BUDGET", table(row("Messfehler", "Skala", 1))).toString())
+          .contains(
+              "LAB_BUDGET: table (Zeile 1, Spalte 1) ist der Text „Messfehler“; erlaubt ist eines"
+                  + " von Ablesung, Messobjekt, Messgerät, Wiederholung, Zeitnahme.");
+      assertThat(callIn(GERMAN, "LAB_COVER", 0.5))
+          .isEqualTo(
+              new Value.Fault(
+                  "LAB_COVER: freedom ist 0,5; erlaubt ist eine Zahl, 1 oder größer, oder das Wort"
+                      + " unendlich."));
+    }
+
+    @Test
+    void saySoOfFormulasAndFits() {
+      assertThat(
+              callIn(GERMAN, "LAB_CARRYTEXT", "SQRT(a-1.5)", column("a"), column(1), column(0.1)))
+          .isEqualTo(new Value.Fault("LAB_CARRYTEXT: SQRT(-0,5) ist nicht definiert."));
+      assertThat(callIn(GERMAN, "LAB_SLOPE", column(1, 1, 1), column(1, 2, 3)))
+          .isEqualTo(
+              new Value.Fault(
+                  "LAB_SLOPE: alle x sind gleich; eine Steigung braucht mindestens zwei"
+                      + " verschiedene x."));
+    }
+
+    /** Bad calls of every function: nothing is said in English that another language says. */
+    @ParameterizedTest
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "ENGLISH")
+    void areInTheLanguageOfTheCall(Language language) {
+      Sentences sentences = Sentences.in(language, DecimalSign.POINT);
+      for (WorksheetFunction function : Catalogue.load().functions()) {
+        String name = function.declaration().displayName();
+        for (Object bad : new Object[] {null, "zzz", -7.5, column("zzz", -7.5), table(row(1, 2))}) {
+          Object[] arguments = new Object[function.declaration().parameters().size()];
+          Arrays.fill(arguments, bad);
+          String english = sentence(call(name, arguments));
+          String said = sentence(callIn(sentences, name, arguments));
+          assertThat(said.startsWith(name + ": ")).isEqualTo(english.startsWith(name + ": "));
+          if (english.startsWith(name + ": ")) {
+            assertThat(said)
+                .isNotEqualTo(english)
+                .doesNotContain("it must be", " is ", "a number", "a range", "a reference");
+          }
+        }
+      }
+    }
+
+    private static String sentence(Value result) {
+      if (result instanceof Value.Table table) {
+        return sentence(table.cells().get(0));
+      }
+      if (result instanceof Value.Text text) {
+        return text.text();
+      }
+      return result instanceof Value.Fault fault ? fault.reason() : "";
     }
   }
 

@@ -33,6 +33,7 @@ class SentencesTest {
             Set.of(
                 "quantity",
                 "rationale.list.next",
+                "verbatim",
                 "words.ADD",
                 "words.SUBTRACT",
                 "words.minus",
@@ -41,6 +42,7 @@ class SentencesTest {
             Set.of(
                 "quantity",
                 "rationale.list.next",
+                "verbatim",
                 "result.exact",
                 "kind.instrument",
                 "label.total",
@@ -48,7 +50,7 @@ class SentencesTest {
                 "words.ADD",
                 "words.PI.0"),
             Language.SPANISH,
-            Set.of("quantity", "rationale.list.next", "label.total", "words.PI.0"));
+            Set.of("quantity", "rationale.list.next", "verbatim", "label.total", "words.PI.0"));
 
     @ParameterizedTest
     @EnumSource
@@ -104,6 +106,38 @@ class SentencesTest {
       Map<String, String> texts = SentenceFiles.texts(language);
       texts.keySet().removeIf(key -> key.startsWith("wizard.") && !key.equals("wizard.required"));
       return texts;
+    }
+  }
+
+  @Nested
+  class Messages {
+
+    private static final Sentences GERMAN = Sentences.in(Language.GERMAN, DecimalSign.COMMA);
+
+    @Test
+    void areSaidWithAllThatIsInTheirGaps() {
+      Message message =
+          Message.of(
+              "refused",
+              Message.of("argument.row", "division", 3),
+              Message.verbatim(new Message.Figure("-0.5")),
+              Message.of("allowed.positive"));
+      assertThat(message)
+          .hasToString("division (row 3) is -0.5; it must be a number greater than zero.");
+      assertThat(GERMAN.say(message))
+          .isEqualTo("division (Zeile 3) ist -0,5; erlaubt ist eine Zahl größer als null.");
+    }
+
+    @Test
+    void leaveWhatAStudentWroteAsItIs() {
+      assertThat(GERMAN.say(Message.of("found.text", "it''s {0} 1.5")))
+          .isEqualTo("der Text „it''s {0} 1.5“");
+    }
+
+    @Test
+    void changeThePointsOfNumbersOnly() {
+      assertThat(GERMAN.say(Message.verbatim(new Message.Figure("T.INV(0.5; 1.25E-7) Nr. 3"))))
+          .isEqualTo("T.INV(0,5; 1,25E-7) Nr. 3");
     }
   }
 
