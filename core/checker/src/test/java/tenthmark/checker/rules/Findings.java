@@ -47,13 +47,17 @@ final class Findings {
 
   /** What the rules find for a course with this profile. */
   static List<Finding> in(Grid grid, String profile) {
+    return in(grid.workbook(), profile);
+  }
+
+  /** What the rules find for a course with this profile. */
+  static List<Finding> in(Workbook workbook, String profile) {
     ProfileText text = new ProfileReader(RULES.ids()).read(profile);
     if (!(text instanceof ProfileText.Usable usable)) {
       throw new AssertionError(text);
     }
     Course course = usable.profile().course();
-    return RULES.check(
-        Inspection.of(grid.workbook(), FUNCTIONS, course), usable.profile().grading());
+    return RULES.check(Inspection.of(workbook, FUNCTIONS, course), usable.profile().grading());
   }
 
   /** Each finding as place and rule, such as {@code D2 unit-missing}. */
