@@ -9,12 +9,9 @@ import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XNotifyingDispatch;
 import com.sun.star.frame.XStatusListener;
 import com.sun.star.lib.uno.helper.WeakBase;
-import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
-import java.io.IOException;
 import tenthmark.addin.OfficeLocale;
-import tenthmark.measurement.wording.Sentences;
 
 /**
  * One command in one window. A user is spoken to in message boxes. A program that asks for the
@@ -48,20 +45,9 @@ final class CommandDispatch extends WeakBase implements XNotifyingDispatch {
 
   /** Whether it was done; what hindered it is said. */
   private boolean perform(Conversation conversation) {
-    Workplace workplace = new Workplace(office, frame, OfficeLocale.of(office), conversation);
-    try {
-      command.run(workplace);
-      return true;
-    } catch (RefusalException refusal) {
-      conversation.warn(refusal.sentence(workplace.texts()));
-    } catch (Exception | IOException | RuntimeException failure) {
-      conversation.warn(sentence(failure, workplace.texts()));
-    }
-    return false;
-  }
-
-  private String sentence(Throwable failure, Sentences texts) {
-    return texts.say("failure", texts.say("menu." + command.name()), failure.toString());
+    Workplace workplace =
+        new Workplace(office, frame, OfficeLocale.of(office), conversation, command.name());
+    return workplace.attempt(() -> command.run(workplace));
   }
 
   @Override

@@ -5,7 +5,9 @@ import static com.sun.star.uno.UnoRuntime.queryInterface;
 import com.sun.star.frame.XFrame;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
+import java.io.IOException;
 import tenthmark.addin.OfficeLocale;
 import tenthmark.addin.document.Spreadsheet;
 import tenthmark.addin.wording.DialogTexts;
@@ -18,9 +20,40 @@ import tenthmark.measurement.wording.Sentences;
  * @param frame the window
  * @param locale how the office is set up
  * @param conversation with whoever chose the command
+ * @param command its name
  */
 public record Workplace(
-    XComponentContext office, XFrame frame, OfficeLocale locale, Conversation conversation) {
+    XComponentContext office,
+    XFrame frame,
+    OfficeLocale locale,
+    Conversation conversation,
+    String command) {
+
+  /** A part of a command's work. */
+  @FunctionalInterface
+  public interface Task {
+
+    /** Does it. */
+    void run() throws Exception, IOException;
+  }
+
+  /** Whether it was done; what hindered it is said. */
+  public boolean attempt(Task task) {
+    try {
+      task.run();
+      return true;
+    } catch (RefusalException refusal) {
+      conversation.warn(refusal.sentence(texts()));
+    } catch (Exception | IOException | RuntimeException failure) {
+      conversation.warn(texts().say("failure", title(), failure.toString()));
+    }
+    return false;
+  }
+
+  /** The title of the command. */
+  public String title() {
+    return texts().say("menu." + command);
+  }
 
   /** Whether a window shows a spreadsheet in which one can work. */
   static boolean isIn(XFrame frame) {
@@ -40,7 +73,7 @@ public record Workplace(
   }
 
   /** A service of the office. */
-  public <T> T service(Class<T> type, String name) throws com.sun.star.uno.Exception {
+  public <T> T service(Class<T> type, String name) throws Exception {
     return queryInterface(type, office.getServiceManager().createInstanceWithContext(name, office));
   }
 }

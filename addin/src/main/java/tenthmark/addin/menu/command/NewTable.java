@@ -17,6 +17,6 @@ public final class NewTable implements Command {
 
   @Override
   public void run(Workplace workplace) throws Exception {
-    new RecordTables(workplace.spreadsheet()).begin(workplace.texts().say("menu." + name()));
+    new RecordTables(workplace.spreadsheet()).begin(workplace.title());
   }
 }
