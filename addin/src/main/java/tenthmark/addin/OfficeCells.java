@@ -35,7 +35,7 @@ import tenthmark.measurement.formula.Cells;
  * The cells of a document that is open in Calc, as one call of a function sees them. Each call
  * makes its own, so that nothing outlives the recalculation.
  */
-final class OfficeCells implements Cells {
+public final class OfficeCells implements Cells {
 
   /** From so many rows or columns on, a range is cut to the part of the sheet that is used. */
   private static final int LARGE = 1_000;
@@ -47,6 +47,16 @@ final class OfficeCells implements Cells {
 
   OfficeCells(OpenDocument document) {
     this.document = document;
+  }
+
+  /** The cells of a document that is open in Calc. */
+  public static OfficeCells of(Object document) {
+    return new OfficeCells(OpenDocument.of(queryInterface(XPropertySet.class, document)));
+  }
+
+  /** The first cell of a range. */
+  public CellAddress first(CellRangeAddress range) {
+    return new CellAddress(sheetNames()[range.Sheet], range.StartColumn, range.StartRow);
   }
 
   /** A range that the function was given. */

@@ -36,7 +36,7 @@ public record OfficeLocale(Language language, DecimalSign decimalSign) {
   }
 
   /** What worksheet functions write here. */
-  Sentences sentences() {
+  public Sentences sentences() {
     return Sentences.in(language, decimalSign);
   }
 

@@ -45,48 +45,32 @@ final class Listeners {
   }
 
   /** Listens to the wish to close a window. */
-  record OfClosing(Consumer<EventObject> then) implements QuietTopWindowListener {
+  record OfClosing(Consumer<EventObject> then) implements XTopWindowListener {
 
     @Override
     public void windowClosing(EventObject event) {
       then.accept(event);
     }
-  }
-
-  /** Listens to a window that appears. */
-  record OfOpening(Consumer<EventObject> then) implements QuietTopWindowListener {
 
     @Override
-    public void windowOpened(EventObject event) {
-      then.accept(event);
-    }
-  }
-
-  /** What nobody listens to. */
-  interface QuietTopWindowListener extends XTopWindowListener {
+    public void windowOpened(EventObject event) {}
 
     @Override
-    default void windowOpened(EventObject event) {}
+    public void windowClosed(EventObject event) {}
 
     @Override
-    default void windowClosing(EventObject event) {}
+    public void windowMinimized(EventObject event) {}
 
     @Override
-    default void windowClosed(EventObject event) {}
+    public void windowNormalized(EventObject event) {}
 
     @Override
-    default void windowMinimized(EventObject event) {}
+    public void windowActivated(EventObject event) {}
 
     @Override
-    default void windowNormalized(EventObject event) {}
+    public void windowDeactivated(EventObject event) {}
 
     @Override
-    default void windowActivated(EventObject event) {}
-
-    @Override
-    default void windowDeactivated(EventObject event) {}
-
-    @Override
-    default void disposing(EventObject source) {}
+    public void disposing(EventObject event) {}
   }
 }

@@ -2,6 +2,7 @@ package tenthmark.addin.window;
 
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
+import com.sun.star.awt.FontDescriptor;
 import com.sun.star.awt.PushButtonType;
 import com.sun.star.awt.XButton;
 import com.sun.star.awt.XControl;
@@ -21,6 +22,7 @@ import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.Exception;
 import java.util.List;
+import java.util.Map;
 import tenthmark.addin.menu.Workplace;
 
 /**
@@ -28,6 +30,11 @@ import tenthmark.addin.menu.Workplace;
  * are added; a label belongs to the control that is added after it, and names it.
  */
 public final class Window implements AutoCloseable {
+
+  /** Where windows appear, so that the first rows of the sheet stay in sight. */
+  private static final int LEFT = 80;
+
+  private static final int TOP = 150;
 
   private final Workplace workplace;
   private final XControl dialog;
@@ -39,7 +46,7 @@ public final class Window implements AutoCloseable {
     XControlModel model =
         workplace.service(XControlModel.class, "com.sun.star.awt.UnoControlDialogModel");
     this.models = queryInterface(XNameContainer.class, model);
-    place(queryInterface(XPropertySet.class, model), new Place(60, 40, width, height));
+    place(model, new Place(LEFT, TOP, width, height));
     set(model, "Title", title);
     set(model, "Closeable", true);
     set(model, "Moveable", true);
@@ -52,26 +59,47 @@ public final class Window implements AutoCloseable {
 
   /** Adds a text that only tells, or that names the control which is added next. */
   public Window label(String name, String text, Place place) throws Exception {
-    Object model = add("FixedText", name, place);
-    set(model, "Label", text);
-    set(model, "MultiLine", true);
+    add("FixedText", name, place, Map.of("Label", text, "MultiLine", true));
     return this;
   }
 
   /** Adds a text of several lines that can be read and copied, not changed. */
   public Window text(String name, String text, Place place) throws Exception {
-    Object model = add("Edit", name, place);
-    set(model, "MultiLine", true);
-    set(model, "ReadOnly", true);
-    set(model, "VScroll", true);
-    set(model, "Text", text);
+    add(
+        "Edit",
+        name,
+        place,
+        Map.of("MultiLine", true, "ReadOnly", true, "VScroll", true, "Text", text));
+    return this;
+  }
+
+  /** Adds such a text in letters of one width, so that its columns stand below each other. */
+  public Window aligned(String name, String text, Place place) throws Exception {
+    FontDescriptor font = new FontDescriptor();
+    font.Name = "Liberation Mono;DejaVu Sans Mono;Consolas;Menlo;Courier New";
+    add(
+        "Edit",
+        name,
+        place,
+        Map.of(
+            "MultiLine",
+            true,
+            "ReadOnly",
+            true,
+            "VScroll",
+            true,
+            "HScroll",
+            true,
+            "Text",
+            text,
+            "FontDescriptor",
+            font));
     return this;
   }
 
   /** Adds a list of which one line is chosen. */
   public Window list(String name, List<String> lines, Place place, Choice choice) throws Exception {
-    Object model = add("ListBox", name, place);
-    set(model, "StringItemList", lines.toArray(String[]::new));
+    add("ListBox", name, place, Map.of("StringItemList", lines.toArray(String[]::new)));
     queryInterface(XListBox.class, control(name))
         .addItemListener(new Listeners.OfItems(event -> run(() -> choice.choose(event.Selected))));
     return this;
@@ -79,7 +107,7 @@ public final class Window implements AutoCloseable {
 
   /** Adds a button that does something. */
   public Window button(String name, String text, Place place, Action action) throws Exception {
-    set(add("Button", name, place), "Label", text);
+    add("Button", name, place, Map.of("Label", text));
     queryInterface(XButton.class, control(name))
         .addActionListener(new Listeners.OfActions(event -> run(action)));
     return this;
@@ -87,9 +115,8 @@ public final class Window implements AutoCloseable {
 
   /** Adds a button that ends a window which waits for its user. */
   public Window cancelButton(String name, String text, Place place) throws Exception {
-    Object model = add("Button", name, place);
-    set(model, "Label", text);
-    set(model, "PushButtonType", (short) PushButtonType.CANCEL_value);
+    short cancel = (short) PushButtonType.CANCEL_value;
+    add("Button", name, place, Map.of("Label", text, "PushButtonType", cancel));
     return this;
   }
 
@@ -146,21 +173,25 @@ public final class Window implements AutoCloseable {
     return queryInterface(XControlContainer.class, dialog).getControl(name);
   }
 
-  private Object add(String kind, String name, Place place) throws Exception {
+  /** Whether a control takes several lines is settled when it comes into the window. */
+  private void add(String kind, String name, Place place, Map<String, Object> properties)
+      throws Exception {
     Object model =
         queryInterface(XMultiServiceFactory.class, models)
             .createInstance("com.sun.star.awt.UnoControl" + kind + "Model");
-    place(queryInterface(XPropertySet.class, model), place);
+    place(model, place);
     set(model, "TabIndex", (short) models.getElementNames().length);
+    for (Map.Entry<String, Object> property : properties.entrySet()) {
+      set(model, property.getKey(), property.getValue());
+    }
     models.insertByName(name, model);
-    return model;
   }
 
-  private static void place(XPropertySet model, Place place) throws Exception {
-    model.setPropertyValue("PositionX", place.x());
-    model.setPropertyValue("PositionY", place.y());
-    model.setPropertyValue("Width", place.width());
-    model.setPropertyValue("Height", place.height());
+  private static void place(Object model, Place place) throws Exception {
+    set(model, "PositionX", place.x());
+    set(model, "PositionY", place.y());
+    set(model, "Width", place.width());
+    set(model, "Height", place.height());
   }
 
   private static void set(Object model, String property, Object value) throws Exception {

@@ -3,6 +3,7 @@ package tenthmark.measurement.explanation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.Kind;
@@ -80,17 +81,34 @@ final class Calculation implements Scope<Double> {
         : Optional.of(parameters.get(Math.min(index, parameters.size() - 1)));
   }
 
+  /** The single cells whose formulas a function follows. */
+  List<CellAddress> followed(ForeignCall call) {
+    return function(call)
+        .map(
+            function ->
+                IntStream.range(0, call.arguments().size())
+                    .filter(index -> takesCells(function, index))
+                    .mapToObj(call.arguments()::get)
+                    .filter(CellReference.class::isInstance)
+                    .map(argument -> ((CellReference) argument).from(sheet))
+                    .toList())
+        .orElse(List.of());
+  }
+
+  /** Whether a function takes the cells of an argument themselves. */
+  static boolean takesCells(WorksheetFunction function, int index) {
+    return parameter(function, index)
+        .filter(parameter -> parameter.form() == Kind.Form.REFERENCE)
+        .isPresent();
+  }
+
   /** The arguments as Calc hands them over. */
   List<Value> arguments(WorksheetFunction function, ForeignCall call) {
     List<Value> values = new ArrayList<>();
     for (int i = 0; i < call.arguments().size(); i++) {
-      boolean asCells =
-          parameter(function, i)
-              .filter(parameter -> parameter.form() == Kind.Form.REFERENCE)
-              .isPresent();
       Expression argument = call.arguments().get(i);
       values.add(
-          asCells && argument instanceof Reference reference
+          takesCells(function, i) && argument instanceof Reference reference
               ? new Value.Reference(new CellBlock(rangeOf(reference), cells))
               : argument(argument));
     }

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Catalogue;
-import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.formula.Binary;
@@ -19,7 +19,6 @@ import tenthmark.measurement.formula.Expression;
 import tenthmark.measurement.formula.Expression.Call;
 import tenthmark.measurement.formula.Expression.CellReference;
 import tenthmark.measurement.formula.Expression.Chain;
-import tenthmark.measurement.formula.Expression.Constant;
 import tenthmark.measurement.formula.Expression.ForeignCall;
 import tenthmark.measurement.formula.Expression.Link;
 import tenthmark.measurement.formula.Expression.Name;
@@ -114,12 +113,9 @@ final class Diagnosis {
 
   /** A function that takes the cells themselves judges them itself. */
   private static List<Expression> handedOver(WorksheetFunction function, List<Expression> parts) {
-    return parts.stream()
-        .filter(
-            part ->
-                Calculation.parameter(function, parts.indexOf(part))
-                    .filter(parameter -> parameter.form() == Kind.Form.REFERENCE)
-                    .isEmpty())
+    return IntStream.range(0, parts.size())
+        .filter(index -> !Calculation.takesCells(function, index))
+        .mapToObj(parts::get)
         .toList();
   }
 
@@ -219,7 +215,9 @@ final class Diagnosis {
     return new Cause(Cause.Kind.ARGUMENT, sentence + where, Optional.of(function.declaration()));
   }
 
-  /** Where the argument comes from that the sentence begins with, unless it stands in the call. */
+  /**
+   * Where the argument comes from that the sentence begins with, unless the call itself says it.
+   */
   private String where(WorksheetFunction function, ForeignCall call, String sentence) {
     for (int i = 0; i < call.arguments().size(); i++) {
       Expression argument = call.arguments().get(i);
@@ -227,13 +225,17 @@ final class Diagnosis {
           Calculation.parameter(function, i)
               .map(Parameter::name)
               .filter(candidate -> sentence.startsWith(candidate + " "));
-      boolean literal = argument instanceof Constant || argument instanceof Expression.Text;
-      if (name.isPresent() && !literal) {
+      if (name.isPresent() && refersToCells(argument)) {
         String key = isBlank(argument) ? "why.from.blank" : "why.from";
         return " " + sentences.say(key, name.get(), words.of(argument));
       }
     }
     return "";
+  }
+
+  private static boolean refersToCells(Expression expression) {
+    return expression instanceof Reference
+        || expression.parts().stream().anyMatch(Diagnosis::refersToCells);
   }
 
   private Cause ofEngine(Expression expression, FormulaException problem) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.measurement.catalogue.Catalogue;
@@ -37,6 +38,9 @@ record FormulaCell(
   private static final Set<String> DEALING_WITH_ERRORS =
       Set.of("IFERROR", "IFNA", "ISERROR", "ISERR", "ISNA", "ERROR.TYPE", "ERRORTYPE");
 
+  private static final Pattern STORED_NAME =
+      Pattern.compile("TENTHMARK\\.LAB\\.", Pattern.CASE_INSENSITIVE);
+
   Explanation explanation() {
     Optional<String> error = error();
     Expression tree;
@@ -51,13 +55,13 @@ record FormulaCell(
         error.isPresent()
             ? Optional.of(ofError(error.get(), found, tree, diagnosis))
             : found.filter(known -> shown().isEmpty() || isShownAsSentence(known));
-    List<String> words = words(tree, diagnosis.words());
+    List<String> words = words(tree, diagnosis);
     if (cause.isEmpty() && found.isPresent() && dealsWithErrors(tree)) {
       words.add(sentences.say("cell.dealt", found.get().sentence()));
     }
     return new Explanation(
         cell.place(),
-        text,
+        withDisplayNames(text),
         words,
         contributions(tree, diagnosis),
         cause.map(known -> known.problem(sentences)),
@@ -74,6 +78,11 @@ record FormulaCell(
         : formula;
   }
 
+  /** With the names that a user types. */
+  private static String withDisplayNames(String formula) {
+    return STORED_NAME.matcher(formula).replaceAll("LAB_");
+  }
+
   private Optional<CellContent> shown() {
     return cells.shown(cell);
   }
@@ -88,7 +97,7 @@ record FormulaCell(
     Cause cause = Cause.of(Cause.Kind.UNREADABLE, sentences.say("why.unreadable", reason));
     return new Explanation(
         cell.place(),
-        text,
+        withDisplayNames(text),
         error.isPresent() ? List.of() : List.of(cause.sentence()),
         Optional.empty(),
         error.map(shown -> cause.problem(sentences)),
@@ -146,13 +155,32 @@ record FormulaCell(
         Cause.Kind.UNKNOWN, sentences.say("why.error", cell.place(), error, meaning, where));
   }
 
-  private List<String> words(Expression tree, Words words) {
+  private List<String> words(Expression tree, Diagnosis diagnosis) {
     List<String> said = new ArrayList<>();
-    said.add(sentences.say("cell.formula", cell.place(), words.of(tree)));
+    said.add(sentences.say("cell.formula", cell.place(), diagnosis.words().of(tree)));
+    calls(tree)
+        .flatMap(call -> diagnosis.calculation().followed(call).stream())
+        .distinct()
+        .forEach(followed -> formula(followed, diagnosis.words()).ifPresent(said::add));
     for (Declaration function : functions(tree)) {
       said.add(function.displayName() + ": " + function.description());
     }
     return said;
+  }
+
+  /** What a cell does whose formula is followed, if it can be read. */
+  private Optional<String> formula(CellAddress followed, Words words) {
+    try {
+      return cells.at(followed) instanceof CellContent.Formula formula
+          ? Optional.of(
+              sentences.say(
+                  "cell.formula",
+                  words.label(followed),
+                  words.of(formulas.inCell(withoutBraces(formula.text())).tree())))
+          : Optional.empty();
+    } catch (FormulaException unreadable) {
+      return Optional.empty();
+    }
   }
 
   private Optional<Contributions> contributions(Expression tree, Diagnosis diagnosis) {

@@ -51,6 +51,10 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
     if (expression instanceof RangeReference range) {
       return range(range.from(sheet));
     }
+    if (expression instanceof Negative negative
+        && negative.operand() instanceof Constant constant) {
+      return number(-constant.value(), sentences);
+    }
     if (expression instanceof Negative negative) {
       return sentences.say("words.minus", part(negative.operand()));
     }

@@ -176,6 +176,13 @@ class ExplainerTest {
     }
 
     @Test
+    void aFormulaThatIsFollowedIsSaidToo() {
+      assertThat(explained(put("=LAB_CARRY(B4;B2:B3;C2:C3)")).words())
+          .element(1)
+          .isEqualTo("B4 is B2 (rim mass / kg, value) times B3 (rim radius / m, value) squared.");
+    }
+
+    @Test
     void theOfficesOwnLanguageAndDecimalSignAreUsed() {
       Sentences german = Sentences.in(Language.GERMAN, DecimalSign.COMMA);
       assertThat(explained(put("=SQRT(B2/1.5)"), german).words())

@@ -1,0 +1,2 @@
+/** The window that explains a cell. */
+package tenthmark.addin.explaining;
