@@ -3,6 +3,7 @@ package tenthmark.addin;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -47,6 +48,26 @@ class LanguageIT {
       assertThat(workbook.shown("A1")).isEqualTo(record);
       assertThat(workbook.shown("A2")).isEqualTo(agreement);
       assertThat(workbook.number("A3")).isEqualTo(172.5);
+    }
+  }
+
+  @Test
+  void tablesAndErrorsAreInTheLanguageOfTheOffice() throws Exception {
+    Profile german = Profile.withExtension().inLanguage("de").inLocale("de-DE");
+    try (Office office = Office.start(german);
+        Workbook workbook = office.create()) {
+      workbook
+          .setMatrix("A1:B2", "=TENTHMARK.LAB.WEIGHTED({2.31;2.35};{0.02;0.04})")
+          .set("A5", "=TENTHMARK.LAB.RESULT(\"etwa 5\";0.5)")
+          .set("A6", "=TENTHMARK.LAB.READING(-0.5)")
+          .set("A7", "=TENTHMARK.LAB.WHY(A6)");
+      assertThat(workbook.shown("A1")).isEqualTo("gewichteter Mittelwert");
+      assertThat(workbook.shown("A2")).isEqualTo("Unsicherheit");
+      assertThat(workbook.shown("A5"))
+          .isEqualTo("LAB_RESULT: value ist der Text „etwa 5“; erlaubt ist eine Zahl.");
+      assertThat(workbook.error("A6")).isEqualTo(502);
+      assertThat(workbook.shown("A7"))
+          .startsWith("LAB_READING: division ist -0,5; erlaubt ist eine Zahl größer als null.");
     }
   }
 
