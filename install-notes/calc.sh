@@ -20,6 +20,16 @@ need_calc() {
   return 1
 }
 
+# The languages in which the tests look at Calc.
+need_languages() {
+  local language
+  for language in de fr es; do
+    [ -e "/usr/lib/libreoffice/share/registry/res/registry_$language.xcd" ] \
+      || install_packages "libreoffice-l10n-$language" \
+      || { echo "install LibreOffice in German, French and Spanish, then run this again" >&2; return 1; }
+  done
+}
+
 # The browser in which the tests look at the pages that the checker writes.
 need_chromium() {
   command -v chromium >/dev/null && return

@@ -4,6 +4,7 @@ set -uo pipefail
 cd "$(dirname "$0")/.."
 . install-notes/calc.sh
 need_calc || exit 1
+need_languages || exit 1
 need_chromium || exit 1
 
 # A second office version, for the tests that carry files between versions; without it they are skipped.
