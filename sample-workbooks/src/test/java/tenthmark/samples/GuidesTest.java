@@ -74,6 +74,17 @@ class GuidesTest {
         .allSatisfy(link -> assertThat(GUIDES.resolve(link.replaceFirst("#.*", ""))).exists());
   }
 
+  @Test
+  void picturesAreSmallAndShown() throws IOException {
+    List<String> shown = pages().stream().flatMap(page -> page.links().stream()).toList();
+    try (Stream<Path> pictures = Files.list(GUIDES.resolve("pictures"))) {
+      assertThat(pictures)
+          .isNotEmpty()
+          .allSatisfy(picture -> assertThat(Files.size(picture)).isLessThan(100_000))
+          .allSatisfy(picture -> assertThat(shown).contains("pictures/" + picture.getFileName()));
+    }
+  }
+
   static Stream<Declaration> functions() {
     return Catalogue.load().functions().stream().map(function -> function.declaration());
   }
