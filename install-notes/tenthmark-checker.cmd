@@ -1,12 +1,13 @@
 @echo off
 rem Starts the checker: finds Java 17 or newer and the jar.
 rem
-rem Java: TENTHMARK_JAVA, else JAVA_HOME, else the path.
+rem Java: TENTHMARK_JAVA, else the folder runtime beside this script, else JAVA_HOME, else the path.
 rem The jar: TENTHMARK_CHECKER_JAR, else beside this script, else where a build leaves it.
 setlocal
 
 set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
+if exist "%~dp0runtime\bin\java.exe" set "java=%~dp0runtime\bin\java.exe"
 if defined TENTHMARK_JAVA set "java=%TENTHMARK_JAVA%"
 "%java%" -version >nul 2>&1
 if errorlevel 1 (

@@ -12,7 +12,7 @@ public final class JsonReport {
 
   private JsonReport() {}
 
-  private record Document(int format, List<File> files) {}
+  private record Document(int format, String program, List<File> files) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   private record File(String file, boolean checked, String problem, List<Entry> findings) {}
@@ -32,7 +32,9 @@ public final class JsonReport {
     try {
       return new ObjectMapper()
           .enable(SerializationFeature.INDENT_OUTPUT)
-          .writeValueAsString(new Document(1, reports.stream().map(JsonReport::file).toList()));
+          .writeValueAsString(
+              new Document(
+                  1, Program.stamp(), reports.stream().map(JsonReport::file).toList()));
     } catch (JsonProcessingException impossible) {
       throw new IllegalStateException(impossible);
     }

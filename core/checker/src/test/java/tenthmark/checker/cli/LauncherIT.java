@@ -47,7 +47,8 @@ class LauncherIT {
 
     assertThat(run.err()).isEmpty();
     assertThat(run.status()).isZero();
-    assertThat(run.out()).startsWith("tenthmark-checker ");
+    assertThat(run.out().strip())
+        .isEqualTo("tenthmark-checker " + System.getProperty("tenthmark.version"));
   }
 
   @Test
@@ -64,6 +65,20 @@ class LauncherIT {
 
     assertThat(run.status()).isZero();
     assertThat(run.out()).startsWith("total-differs (error)");
+  }
+
+  @Test
+  void prefersTheJavaThatLiesBesideIt() throws Exception {
+    Path script = Files.copy(SCRIPT, folder.resolve("tenthmark-checker"));
+    Files.copy(JAR, folder.resolve("tenthmark-checker.jar"));
+    Path java = Files.createDirectories(folder.resolve("runtime/bin")).resolve("java");
+    Files.writeString(
+        java, "#!/bin/sh\necho 'openjdk version \"17.0.1\"' >&2\necho \"beside: $*\"\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+
+    Run run = run(script, Map.of(), "rules");
+
+    assertThat(run.out()).contains("beside: -jar", "tenthmark-checker.jar rules");
   }
 
   @Test

@@ -2,11 +2,15 @@ package tenthmark.checker.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,6 +55,44 @@ class RunnableJarIT {
 
     assertThat(process.waitFor()).isZero();
     assertThat(Files.readString(folder.resolve("out"))).contains("total-differs", "unit-missing");
+  }
+
+  @Test
+  void stampsItsVersionOnEveryReport() throws Exception {
+    Path reports = folder.resolve("reports");
+    Process process =
+        start(
+            "check",
+            "--out",
+            reports.toString(),
+            "src/test/resources/saved-by-calc/good.ods",
+            "src/test/resources/saved-by-calc/good.xlsx");
+
+    assertThat(process.waitFor()).isEqualTo(1);
+    String stamp = "tenthmark-checker " + System.getProperty("tenthmark.version");
+    assertThat(Files.readString(reports.resolve("findings.json"))).contains('"' + stamp + '"');
+    assertThat(files(reports, ".html"))
+        .hasSize(3)
+        .allSatisfy(page -> assertThat(Files.readString(page)).contains(stamp + "."));
+    assertThat(files(reports, ".ods"))
+        .singleElement()
+        .satisfies(copy -> assertThat(part(copy, "content.xml")).contains(stamp));
+    assertThat(files(reports, ".xlsx"))
+        .singleElement()
+        .satisfies(copy -> assertThat(part(copy, "xl/sharedStrings.xml")).contains(stamp));
+  }
+
+  private static List<Path> files(Path folder, String ending) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.filter(file -> file.toString().endsWith(ending)).toList();
+    }
+  }
+
+  private static String part(Path archive, String name) throws IOException {
+    try (ZipFile zip = new ZipFile(archive.toFile());
+        InputStream part = zip.getInputStream(zip.getEntry(name))) {
+      return new String(part.readAllBytes(), StandardCharsets.UTF_8);
+    }
   }
 
   private Process start(String... arguments) throws Exception {
