@@ -45,6 +45,7 @@ class LinearisedTest {
           "LN(x) | 4 | 0.25",
           "LOG10(x) | 1 | 0.4342944819032518",
           "LOG(x;2) | 1 | 1.4426950408889634",
+          "LOG(8;x) | 2 | -2.1640425613334453",
           "EXP(x) | 0 | 1",
           "SIN(x) | 0 | 1",
           "COS(x) | 0 | 0",
@@ -72,6 +73,7 @@ class LinearisedTest {
           "x^0 | 3 | 0",
           "x^2 | 0 | 0",
           "x^1 | 0 | 1",
+          "0^x | 2 | 0",
           "(-8*x)^(1/3) | 1 | -0.6666666666666666"
         })
     void followTheRules(String formula, double x, double expected) {
