@@ -33,8 +33,7 @@ public final class JsonReport {
       return new ObjectMapper()
           .enable(SerializationFeature.INDENT_OUTPUT)
           .writeValueAsString(
-              new Document(
-                  1, Program.stamp(), reports.stream().map(JsonReport::file).toList()));
+              new Document(1, Program.stamp(), reports.stream().map(JsonReport::file).toList()));
     } catch (JsonProcessingException impossible) {
       throw new IllegalStateException(impossible);
     }
