@@ -43,6 +43,11 @@ public final class Generator {
     files.put("extension/tenthmark.idl", InterfaceDefinition.of(declarations));
     files.put("extension/CalcAddIns.xcu", Configuration.of(declarations));
     files.put("extension/function-reference.html", ReferencePage.of(declarations));
+    for (String section : ReferencePage.sections(declarations)) {
+      files.put(
+          "extension/function-reference/" + section + ".html",
+          Signpost.to("function-reference.html", section));
+    }
     return files;
   }
 }

@@ -1,6 +1,7 @@
 package tenthmark.addin.generator;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import tenthmark.measurement.catalogue.Declaration;
@@ -8,6 +9,8 @@ import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.explanation.ErrorKind;
+import tenthmark.measurement.wording.Sentences;
 
 /** The function reference: one self-contained page, by family and name. */
 final class ReferencePage {
@@ -28,13 +31,22 @@ final class ReferencePage {
         margin: 0 auto; padding: 1em; }
         code, pre { font-family: monospace; font-size: 0.95em; }
         section { border-top: 1px solid #767676; margin-top: 2em; }
-        table { border-collapse: collapse; display: block; overflow-x: auto; }
+        p, h3, dd { overflow-wrap: anywhere; }
+        .wide { overflow-x: auto; overflow-wrap: normal; }
+        table { border-collapse: collapse; margin: 0.6em 0; }
+        caption { text-align: left; font-weight: bold; padding-bottom: 0.25em; }
         th, td { border: 1px solid #767676; padding: 0.25em 0.6em; text-align: left; \
         vertical-align: top; }
         dt { font-weight: bold; margin-top: 0.6em; }
+        a, a:visited { color: #0b4a8f; }
+        :focus-visible { outline: 3px solid #0b4a8f; outline-offset: 2px; }
+        .skip { position: absolute; left: -999em; }
+        .skip:focus { position: static; }
         </style>
         </head>
         <body>
+        <a class="skip" href="#content">Skip to the content</a>
+        <header>
         <h1>Tenthmark function reference</h1>
         <p>A teaching aid: not for calibration, safety or legal decisions. Brake and pressure work \
         follows the maker's and the lab's safety rules; local codes and licensed practice come \
@@ -51,10 +63,17 @@ final class ReferencePage {
         <li>With the option to use English function names on, LibreOffice 7.4 takes the full \
         names only, such as TENTHMARK.LAB.READING. Files are the same with and without it.</li>
         </ul>
-        <nav>
+        </header>
+        <nav aria-label="Contents">
         %s\
+        <p><a href="#examples">Worked examples</a></p>
+        <p><a href="#errors">Errors and what to do about them</a></p>
         </nav>
+        <main id="content" tabindex="-1">
         %s\
+        %s\
+        %s\
+        </main>
         </body>
         </html>
         """
@@ -64,7 +83,95 @@ final class ReferencePage {
                 .collect(Collectors.joining()),
             families.stream()
                 .map(family -> family(family, declarations))
-                .collect(Collectors.joining()));
+                .collect(Collectors.joining()),
+            examples(),
+            errors());
+  }
+
+  /** The addresses on the page to which the office's windows lead. */
+  static List<String> sections(List<Declaration> declarations) {
+    List<String> sections =
+        new ArrayList<>(declarations.stream().map(Declaration::displayName).toList());
+    sections.add("examples");
+    sections.add("errors");
+    return sections;
+  }
+
+  private static String examples() {
+    return """
+        <section id="examples">
+        <h2>Worked examples</h2>
+        <p>Students and numbers are invented. Each example is calculated in a real Calc before a \
+        release.</p>
+        %s\
+        </section>
+        """
+        .formatted(
+            WorkedExample.all().stream().map(ReferencePage::example).collect(Collectors.joining()));
+  }
+
+  private static String example(WorkedExample example) {
+    String steps =
+        example.steps().stream()
+            .map(
+                step ->
+                    "<tr><th scope=\"row\">%s</th><td><code>%s</code></td><td>%s</td><td>%s</td></tr>\n"
+                        .formatted(
+                            step.cell(),
+                            Markup.escape(step.content()),
+                            Markup.escape(step.shows()),
+                            Markup.escape(step.why())))
+            .collect(Collectors.joining());
+    return "<h3 id=\"%s\">%s</h3>\n<p>%s</p>\n%s"
+        .formatted(
+            example.id(),
+            Markup.escape(example.title()),
+            Markup.escape(example.story()),
+            table(example.title(), List.of("Cell", "Typed in", "Shows", "Why"), steps));
+  }
+
+  private static String errors() {
+    Sentences sentences = Sentences.english();
+    String entries =
+        Arrays.stream(ErrorKind.values())
+            .map(
+                kind ->
+                    "<dt id=\"error-%s\"><code>%s</code></dt>\n<dd>Means: %s %s</dd>\n"
+                        .formatted(
+                            kind,
+                            Markup.escape(String.join(", ", kind.names())),
+                            Markup.escape(kind.meaning(sentences)),
+                            Markup.escape(kind.fix(sentences))))
+            .collect(Collectors.joining());
+    return """
+        <section id="errors">
+        <h2>Errors and what to do about them</h2>
+        <p>Explain This Cell in the Tenthmark menu and the function LAB_WHY name the reason for \
+        one cell.</p>
+        <dl>
+        %s\
+        </dl>
+        </section>
+        """
+        .formatted(entries);
+  }
+
+  /** A table with a caption that scrolls by itself where the window is narrow. */
+  private static String table(String caption, List<String> headings, String rows) {
+    String head =
+        headings.stream()
+            .map(heading -> "<th scope=\"col\">%s</th>".formatted(heading))
+            .collect(Collectors.joining());
+    return """
+        <div class="wide" role="region" tabindex="0" aria-label="%1$s">
+        <table>
+        <caption>%1$s</caption>
+        <tr>%2$s</tr>
+        %3$s\
+        </table>
+        </div>
+        """
+        .formatted(Markup.escape(caption), head, rows);
   }
 
   private static String contents(Family family, List<Declaration> declarations) {
@@ -93,10 +200,7 @@ final class ReferencePage {
         <section id="%s">
         <h3><code>%s</code></h3>
         <p>%s</p>
-        <table>
-        <tr><th>Parameter</th><th>What it is</th><th>Allowed</th></tr>
         %s\
-        </table>
         <dl>
         <dt>When to use it</dt><dd>%s</dd>
         <dt>Formula</dt><dd>%s</dd>
@@ -109,9 +213,12 @@ final class ReferencePage {
             declaration.displayName(),
             Markup.escape(declaration.signature()),
             Markup.escape(declaration.description()),
-            declaration.parameters().stream()
-                .map(ReferencePage::parameter)
-                .collect(Collectors.joining()),
+            table(
+                "Parameters of " + declaration.displayName(),
+                List.of("Parameter", "What it is", "Allowed"),
+                declaration.parameters().stream()
+                    .map(ReferencePage::parameter)
+                    .collect(Collectors.joining())),
             Markup.escape(declaration.use()),
             Markup.escape(declaration.formula()),
             Markup.escape(declaration.source()),
@@ -119,7 +226,7 @@ final class ReferencePage {
   }
 
   private static String parameter(Parameter<?> parameter) {
-    return "<tr><td><code>%s</code>%s</td><td>%s</td><td>%s</td></tr>\n"
+    return "<tr><th scope=\"row\"><code>%s</code>%s</th><td>%s</td><td>%s</td></tr>\n"
         .formatted(
             parameter.name(),
             occurrence(parameter),
@@ -135,32 +242,30 @@ final class ReferencePage {
   }
 
   private static String example(Example example) {
-    return "%s<code>%s</code> gives <code>%s</code>"
+    return "%s<p><code>%s</code> gives <code>%s</code></p>"
         .formatted(
-            cells(example.cells()),
-            Markup.escape(example.formula()),
-            Markup.escape(example.result()));
+            cells(example), Markup.escape(example.formula()), Markup.escape(example.result()));
   }
 
-  private static String cells(List<List<Value>> rows) {
+  private static String cells(Example example) {
+    List<List<Value>> rows = example.cells();
     if (rows.isEmpty()) {
       return "";
     }
-    List<String> lines = new ArrayList<>();
     int width = rows.stream().mapToInt(List::size).max().orElseThrow();
-    StringBuilder head = new StringBuilder("<tr><th></th>");
+    List<String> columns = new ArrayList<>(List.of("Row"));
     for (int column = 0; column < width; column++) {
-      head.append("<th>").append((char) ('A' + column)).append("</th>");
+      columns.add(Character.toString('A' + column));
     }
-    lines.add(head + "</tr>");
+    StringBuilder lines = new StringBuilder();
     for (int row = 0; row < rows.size(); row++) {
       String cells =
           rows.get(row).stream()
               .map(cell -> "<td>" + Markup.escape(shown(cell)) + "</td>")
               .collect(Collectors.joining());
-      lines.add("<tr><th>" + (row + 1) + "</th>" + cells + "</tr>");
+      lines.append("<tr><th scope=\"row\">%d</th>%s</tr>\n".formatted(row + 1, cells));
     }
-    return "<table>\n" + String.join("\n", lines) + "\n</table>\n";
+    return table("Cells of the example " + example.formula(), columns, lines.toString());
   }
 
   private static String shown(Value cell) {

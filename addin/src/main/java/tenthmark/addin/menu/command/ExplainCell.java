@@ -3,6 +3,7 @@ package tenthmark.addin.menu.command;
 import com.google.auto.service.AutoService;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.Exception;
+import java.util.Optional;
 import tenthmark.addin.OfficeCells;
 import tenthmark.addin.explaining.ExplanationWindow;
 import tenthmark.addin.menu.Command;
@@ -35,10 +36,15 @@ public final class ExplainCell implements Command {
 
           @Override
           public void help() throws Exception {
-            OpenReference.open(workplace, explanation.function());
+            OpenReference.open(workplace, section(explanation));
           }
         };
     new ExplanationWindow(workplace, actions).show(explanation);
+  }
+
+  /** The function that is explained, else what errors mean. */
+  private static Optional<String> section(Explanation explanation) {
+    return explanation.function().or(() -> explanation.problem().map(problem -> "errors"));
   }
 
   private Explanation explanation(Workplace workplace) {

@@ -24,6 +24,12 @@ class OpenReferenceTest {
   }
 
   @Test
+  void reachesASectionByTheSignpostBesideThePage() {
+    assertThat(OpenReference.signpost(folder.resolve("function-reference-de.html"), "LAB_READING"))
+        .isEqualTo(folder.resolve("function-reference-de").resolve("LAB_READING.html"));
+  }
+
+  @Test
   void saysThatThereIsNone() {
     assertThatThrownBy(() -> OpenReference.page(folder, Language.ENGLISH))
         .isInstanceOf(RefusalException.class)

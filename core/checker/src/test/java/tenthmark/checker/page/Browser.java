@@ -19,9 +19,10 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 
 /** A headless Chromium, driven through its DevTools protocol. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
 
   private static final ObjectMapper JSON = new ObjectMapper();
+  private static final int TAB = 9;
   private static final String LISTENING = "DevTools listening on ";
 
   private final Process process;
@@ -37,7 +38,8 @@ final class Browser implements AutoCloseable {
     this.messages = messages;
   }
 
-  static Browser start(Path profile) throws Exception {
+  /** Starts it with a throwaway profile. */
+  public static Browser start(Path profile) throws Exception {
     Process process =
         new ProcessBuilder(
                 "chromium",
@@ -89,7 +91,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Opens a page in a window of this width and waits until it is loaded. */
-  void open(Path page, int width) throws Exception {
+  public void open(Path page, int width) throws Exception {
     call(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
@@ -102,12 +104,12 @@ final class Browser implements AutoCloseable {
   }
 
   /** What the page has asked for since it was opened, itself included. */
-  List<String> requests() {
+  public List<String> requests() {
     return requests;
   }
 
   /** The value of a JavaScript expression in the page. */
-  JsonNode evaluate(String expression) throws Exception {
+  public JsonNode evaluate(String expression) throws Exception {
     JsonNode result =
         call("Runtime.evaluate", Map.of("expression", expression, "returnByValue", true));
     if (result.has("exceptionDetails")) {
@@ -117,7 +119,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Presses a key as a user does. */
-  void press(String key, int code) throws Exception {
+  public void press(String key, int code) throws Exception {
     String text = key.equals("Enter") ? "\r" : "";
     for (String type : List.of(text.isEmpty() ? "rawKeyDown" : "keyDown", "keyUp")) {
       call(
@@ -125,6 +127,60 @@ final class Browser implements AutoCloseable {
           Map.of(
               "type", type, "key", key, "code", key, "windowsVirtualKeyCode", code, "text", text));
     }
+  }
+
+  /**
+   * Presses the Tab key once for each link and control: whether the focus then is on it, drawn, and
+   * in sight.
+   */
+  public List<Boolean> tabThrough() throws Exception {
+    int stops =
+        evaluate(
+                "(window.stops = [...document.querySelectorAll("
+                    + "'a[href], summary, [tabindex=\"0\"]')]"
+                    + ".filter(e => e.tagName == 'SUMMARY' || e.checkVisibility())).length")
+            .asInt();
+    List<Boolean> shown = new ArrayList<>();
+    for (int stop = 0; stop < stops; stop++) {
+      press("Tab", TAB);
+      shown.add(
+          evaluate(
+                  "(() => { const e = document.activeElement, r = e.getBoundingClientRect();"
+                      + " return stops.indexOf(e) == "
+                      + stop
+                      + " && getComputedStyle(e).outlineStyle != 'none'"
+                      + " && r.bottom > 0 && r.top < innerHeight; })()")
+              .asBoolean());
+    }
+    return shown;
+  }
+
+  /** Contrast as WCAG 2.2, success criterion 1.4.3, defines it, of every text as it is drawn. */
+  public JsonNode contrasts() throws Exception {
+    return evaluate(
+        """
+            (() => {
+              const numbers = colour => colour.match(/[0-9.]+/g).map(Number);
+              const channel = c => (c /= 255) <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+              const light = ([r, g, b]) =>
+                0.2126 * channel(r) + 0.7152 * channel(g) + 0.0722 * channel(b);
+              const behind = e => {
+                for (; e; e = e.parentElement) {
+                  const c = numbers(getComputedStyle(e).backgroundColor);
+                  if (c.length == 3 || c[3] > 0) return c;
+                }
+                return [255, 255, 255];
+              };
+              return [...document.querySelectorAll('body *')]
+                .filter(e => [...e.childNodes].some(n => n.nodeType == 3 && n.data.trim()))
+                .map(e => {
+                  const style = getComputedStyle(e);
+                  const own = e.namespaceURI.endsWith('svg') ? style.fill : style.color;
+                  const pair = [light(numbers(own)), light(behind(e))].sort((a, b) => b - a);
+                  return (pair[0] + 0.05) / (pair[1] + 0.05);
+                });
+            })()
+            """);
   }
 
   private JsonNode call(String method, Map<String, ?> parameters) throws Exception {
