@@ -43,9 +43,10 @@ public final class MakeSamples {
   /** Each submission goes into a folder named as the format that it will be saved in. */
   private static void writeClassSet(Path folder) throws IOException {
     for (Submission submission : ClassSet.all()) {
-      Path format = Files.createDirectories(folder.resolve(submission.format()));
+      String last = submission.savedWithoutExtension() ? "-without-extension" : "";
+      Path format = Files.createDirectories(folder.resolve(submission.format() + last));
       write(
-          submission.plan().written(Copy.COMPLETED),
+          submission.calculated().written(Copy.COMPLETED),
           format.resolve(submission.fileName() + ".xlsx"));
     }
     Files.writeString(folder.resolve("class-set.md"), ClassSet.list());

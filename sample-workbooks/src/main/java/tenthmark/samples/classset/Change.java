@@ -20,6 +20,14 @@ sealed interface Change {
     }
   }
 
+  /** Another number typed in after the program had calculated for the last time. */
+  record Retype(String row, Column column, double number) implements Change {
+    @Override
+    public List<Row> in(List<Row> rows) {
+      return new Put(row, column, number).in(rows);
+    }
+  }
+
   /** A record left out. */
   record Drop(String row) implements Change {
     @Override

@@ -18,20 +18,50 @@ public final class ClassSet {
   private ClassSet() {
     add("Ada Brook", Layout.FULL, Method.LAB, ODS);
     add("Ben Castle", Layout.FULL, Method.LAB, ODS, Mistakes.UNIT_MISSING);
-    add("Cleo Dunn", Layout.FULL, Method.LAB, XLSX, Mistakes.WISHFUL_READING);
+    add("Cleo Dunn", Layout.FULL, Method.LAB, XLSX, Mistakes.WISHFUL_READING, Mistakes.TOTAL_SHORT);
     add("Dov Ellis", Layout.FULL, Method.LAB, ODS, Mistakes.ONE_END, Mistakes.REACTION_MISSING);
-    add("Elsa Ford", Layout.FULL, Method.LAB, XLSX, Mistakes.WRONG_DIVISION);
-    add("Finn Gale", Layout.FULL, Method.LAB, ODS, Mistakes.RESULT_COPIED_WRONG);
-    add("Gita Hall", Layout.FULL, Method.LAB, XLSX, Mistakes.DISPLAY_READ);
-    add("Hugo Iver", Layout.FULL, Method.ROOTS, ODS, Mistakes.IN_QUADRATURE);
-    add("Ines Jolly", Layout.FULL, Method.LAB, ODS, Mistakes.NEGATIVE_EXTENT);
-    add("Jack Kerr", Layout.BELOW, Method.LAB, ODS);
+    add(
+        "Elsa Ford",
+        Layout.SERIES,
+        Method.LAB,
+        XLSX,
+        Mistakes.WRONG_DIVISION,
+        Mistakes.SLOPE_TOO_SURE);
+    add(
+        "Finn Gale",
+        Layout.HIDDEN,
+        Method.LAB,
+        ODS,
+        Mistakes.RESULT_COPIED_WRONG,
+        Mistakes.HIDDEN_SHEET);
+    add("Gita Hall", Layout.MERGED, Method.LAB, XLSX, Mistakes.DISPLAY_READ, Mistakes.RESULT_STALE);
+    add("Hugo Iver", Layout.MERGED, Method.ROOTS, ODS, Mistakes.IN_QUADRATURE);
+    add(
+        "Ines Jolly",
+        Layout.SERIES,
+        Method.LAB,
+        ODS,
+        Mistakes.NEGATIVE_EXTENT,
+        Mistakes.RANGE_SHORT);
+    add("Jack Kerr", Layout.SERIES, Method.LAB, ODS);
     add("Kira Lund", Layout.BELOW, Method.LAB, XLSX, Mistakes.TOTAL_TYPED);
-    add("Leo Moss", Layout.BELOW, Method.LAB, ODS, Mistakes.DIGITS);
-    add("Mina Nash", Layout.BELOW, Method.LAB, XLSX, Mistakes.PHYSICAL_MISSING);
-    add("Nils Orr", Layout.BELOW, Method.LAB, ODS, Mistakes.ONE_END_OF_OWN_FORMULA);
-    add("Olga Pike", Layout.REORDERED, Method.SUMS, XLSX);
-    add("Pia Quinn", Layout.REORDERED, Method.SUMS, ODS, Mistakes.UNCERTAINTY_MISSING);
+    add("Leo Moss", Layout.BELOW, Method.LAB, ODS, Mistakes.DIGITS, Mistakes.SYMBOL_MISSING);
+    add("Mina Nash", Layout.SIDEWAYS, Method.LAB, XLSX, Mistakes.PHYSICAL_MISSING);
+    add(
+        "Nils Orr",
+        Layout.BELOW,
+        Method.LAB,
+        ODS,
+        Mistakes.ONE_END_OF_OWN_FORMULA,
+        Mistakes.WITHOUT_EXTENSION);
+    add("Olga Pike", Layout.REORDERED, Method.SUMS, XLSX, Mistakes.MASS_AS_TEXT);
+    add(
+        "Pia Quinn",
+        Layout.REORDERED,
+        Method.SUMS,
+        ODS,
+        Mistakes.UNCERTAINTY_MISSING,
+        Mistakes.NOT_CHECKABLE);
     add(
         "Quin Reed",
         Layout.REORDERED,
@@ -41,7 +71,7 @@ public final class ClassSet {
         Mistakes.IN_QUADRATURE);
     add("Rosa Shaw", Layout.REORDERED, Method.SUMS, ODS, Mistakes.UNCERTAINTIES_ADDED);
     add("Sam Tate", Layout.REORDERED, Method.LAB, XLSX, Mistakes.TYPED_OVER);
-    add("Tess Upton", Layout.HEADINGS, Method.SUMS, ODS);
+    add("Tess Upton", Layout.SIDEWAYS, Method.SUMS, ODS);
     add("Udo Vance", Layout.HEADINGS, Method.LAB, XLSX, Mistakes.WRONG_SPECIFICATION);
     add("Vera Wood", Layout.HEADINGS, Method.ROOTS, ODS, Mistakes.VOLUME_FORGOTTEN);
     add("Wim Yates", Layout.HEADINGS, Method.SUMS, XLSX, Mistakes.MIXED_UNITS);

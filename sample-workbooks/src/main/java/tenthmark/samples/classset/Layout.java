@@ -20,7 +20,11 @@ import java.util.List;
 import java.util.Set;
 import tenthmark.samples.plan.Block;
 import tenthmark.samples.plan.Column;
+import tenthmark.samples.plan.GroupedTable;
+import tenthmark.samples.plan.Lines;
 import tenthmark.samples.plan.Row;
+import tenthmark.samples.plan.SheetPlan;
+import tenthmark.samples.plan.SidewaysTable;
 import tenthmark.samples.plan.Table;
 
 /** How a student lays out the records. */
@@ -41,6 +45,108 @@ enum Layout {
       UNCERTAINTY,
       RESULT,
       RATIONALE),
+  HIDDEN(
+      "all columns, an earlier attempt on a hidden sheet",
+      QUANTITY,
+      SYMBOL,
+      VALUE,
+      UNIT,
+      DIVISION,
+      SPACING,
+      ENDS,
+      READING,
+      PHYSICAL,
+      INSTRUMENT,
+      TIMING,
+      UNCERTAINTY,
+      RESULT,
+      RATIONALE) {
+    @Override
+    List<SheetPlan> sheets(List<Row> rows) {
+      return List.of(
+          super.sheets(rows).get(0),
+          new SheetPlan(
+              "Attempt",
+              List.of(34),
+              List.of(
+                  new Lines(
+                      "First attempt",
+                      "B",
+                      List.of(new Lines.Line("attempt", "Crank arm, axle to pedal hole", 171)))),
+              true));
+    }
+  },
+  MERGED(
+      "all columns, a merged heading over the contributions",
+      QUANTITY,
+      SYMBOL,
+      VALUE,
+      UNIT,
+      DIVISION,
+      SPACING,
+      ENDS,
+      READING,
+      PHYSICAL,
+      INSTRUMENT,
+      TIMING,
+      UNCERTAINTY,
+      RESULT,
+      RATIONALE) {
+    @Override
+    List<Block> blocks(List<Row> rows) {
+      return List.of(
+          new GroupedTable(
+              table("records", "Records", columns(), rows), "Contributions", READING, TIMING));
+    }
+  },
+  SERIES(
+      "all columns, with repeated readings and the points of a line in tables of their own",
+      QUANTITY,
+      SYMBOL,
+      VALUE,
+      UNIT,
+      DIVISION,
+      SPACING,
+      ENDS,
+      READING,
+      PHYSICAL,
+      INSTRUMENT,
+      TIMING,
+      UNCERTAINTY,
+      RESULT,
+      RATIONALE) {
+    @Override
+    List<Row> rows(List<Row> session) {
+      return Series.with(session);
+    }
+
+    @Override
+    List<Block> blocks(List<Row> rows) {
+      return Series.blocks(columns(), rows);
+    }
+  },
+  SIDEWAYS(
+      "one column for each record",
+      QUANTITY,
+      SYMBOL,
+      VALUE,
+      UNIT,
+      READING,
+      PHYSICAL,
+      INSTRUMENT,
+      TIMING,
+      UNCERTAINTY,
+      RATIONALE) {
+    @Override
+    List<Block> blocks(List<Row> rows) {
+      return List.of(new SidewaysTable("Records", columns(), rows));
+    }
+
+    @Override
+    List<Integer> widths() {
+      return List.of(14, 30, 30, 30, 30, 30, 30, 30);
+    }
+  },
   BELOW(
       "rationale in the row below each record",
       QUANTITY,
@@ -152,6 +258,21 @@ enum Layout {
 
   List<Column> columns() {
     return columns;
+  }
+
+  /** The records of the session with what such a student has besides. */
+  List<Row> rows(List<Row> session) {
+    return session;
+  }
+
+  /** The sheets with the records. */
+  List<SheetPlan> sheets(List<Row> rows) {
+    return List.of(new SheetPlan("Bench", widths(), blocks(rows)));
+  }
+
+  /** How wide the columns of the sheet are, in characters. */
+  List<Integer> widths() {
+    return columns.stream().map(Column::width).toList();
   }
 
   /** The records as they stand on the sheet. */

@@ -8,12 +8,14 @@ import static tenthmark.samples.lab.RecordColumns.PHYSICAL;
 import static tenthmark.samples.lab.RecordColumns.RATIONALE;
 import static tenthmark.samples.lab.RecordColumns.READING;
 import static tenthmark.samples.lab.RecordColumns.RESULT;
+import static tenthmark.samples.lab.RecordColumns.SYMBOL;
 import static tenthmark.samples.lab.RecordColumns.TIMING;
 import static tenthmark.samples.lab.RecordColumns.UNCERTAINTY;
 import static tenthmark.samples.lab.RecordColumns.UNIT;
 import static tenthmark.samples.lab.RecordColumns.VALUE;
 
 import java.util.List;
+import tenthmark.samples.plan.WorkbookPlan;
 
 /** The mistakes of the class. */
 final class Mistakes {
@@ -133,6 +135,68 @@ final class Mistakes {
           UNCERTAINTY,
           "={value}*{m.uncertainty}/{m.value}",
           "carried-differs");
+
+  static final Mistake TOTAL_SHORT =
+      in(
+          "ended the total of the tyre pressure before the empty column Timing",
+          "p",
+          UNCERTAINTY,
+          "=LAB_TOTAL({reading}:{instrument})",
+          "total-short");
+  static final Mistake SYMBOL_MISSING =
+      in("gave the volume no symbol", "V", SYMBOL, "", "symbol-missing");
+  static final Mistake RANGE_SHORT =
+      in(
+          "left the sixth time out of the mean",
+          "t",
+          VALUE,
+          "=AVERAGE({swing1.seconds}:{swing5.seconds})",
+          "range-short");
+  static final Mistake SLOPE_TOO_SURE =
+      in(
+              "stated the spring rate to a thousandth although the points scatter",
+              "k",
+              UNCERTAINTY,
+              0.001,
+              "slope-too-sure")
+          .and("k", UNCERTAINTY, "typed-over");
+  static final Mistake MASS_AS_TEXT =
+      in(
+          "typed the mass with a decimal comma, which is a text where programs write a point",
+          "m",
+          VALUE,
+          "214,6",
+          "number-as-text");
+
+  /** Typed in where the program no longer calculated by itself. */
+  static final Mistake RESULT_STALE =
+      new Mistake(
+          "corrected the tyre pressure and saved without recalculating",
+          List.of(new Change.Retype("p", VALUE, 4.15)),
+          List.of(new Mistake.Expected("p.result", "result-stale")));
+
+  /** No fault: the checker says what it cannot look at. */
+  static final Mistake NOT_CHECKABLE =
+      in(
+          "added up the foam grip with a function that the checker does not know",
+          "G",
+          UNCERTAINTY,
+          "=TRIMMEAN({contributions},0)*COUNT({contributions})",
+          "not-checkable");
+
+  /** No fault either: the file comes out of an office without the extension. */
+  static final Mistake WITHOUT_EXTENSION =
+      new Mistake(
+          "saved it at last on a computer without the extension",
+          List.of(),
+          List.of(new Mistake.Expected(WorkbookPlan.NOTICE, "saved-without-extension")));
+
+  /** Harmless, and noted. */
+  static final Mistake HIDDEN_SHEET =
+      new Mistake(
+          "left a hidden sheet in the file",
+          List.of(),
+          List.of(new Mistake.Expected(Mistake.CORNER, "sheet-hidden")));
 
   /** A choice and no fault, which the checker notes. */
   static final Mistake IN_QUADRATURE =

@@ -1,11 +1,12 @@
 package tenthmark.samples.classset;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenthmark.samples.lab.RecordColumns;
-import tenthmark.samples.plan.Block;
+import tenthmark.samples.plan.Places;
 import tenthmark.samples.plan.Row;
-import tenthmark.samples.plan.SheetPlan;
-import tenthmark.samples.plan.Table;
 import tenthmark.samples.plan.WorkbookPlan;
 
 /**
@@ -37,21 +38,43 @@ public record Submission(
 
   /** The workbook, with the mistakes. */
   public WorkbookPlan plan() {
-    List<Row> rows = new BenchSession(number, method, layout.columns()).rows();
-    for (Mistake mistake : mistakes) {
-      for (Change change : mistake.changes()) {
-        rows = change.in(rows);
-      }
+    return plan(changes().toList());
+  }
+
+  /** The workbook when its program calculated for the last time. */
+  public WorkbookPlan calculated() {
+    return plan(changes().filter(change -> !(change instanceof Change.Retype)).toList());
+  }
+
+  /** The numbers by cell that were typed in after that. */
+  public Map<String, Double> retyped() {
+    Places places = plan().places();
+    return changes()
+        .filter(Change.Retype.class::isInstance)
+        .map(Change.Retype.class::cast)
+        .collect(
+            Collectors.toMap(
+                change -> places.address(change.row() + "." + change.column().key()),
+                Change.Retype::number));
+  }
+
+  /** Whether a program without the extension saved it last. */
+  public boolean savedWithoutExtension() {
+    return mistakes.contains(Mistakes.WITHOUT_EXTENSION);
+  }
+
+  private Stream<Change> changes() {
+    return mistakes.stream().flatMap(mistake -> mistake.changes().stream());
+  }
+
+  private WorkbookPlan plan(List<Change> changes) {
+    List<Row> rows = layout.rows(new BenchSession(number, method, layout.columns()).rows());
+    for (Change change : changes) {
+      rows = change.in(rows);
     }
-    List<Block> blocks = layout.blocks(rows);
-    Table widest = (Table) blocks.get(blocks.size() - 1);
     return new WorkbookPlan(
         "First bench session: " + student,
         "An invented student with invented numbers.",
-        List.of(
-            new SheetPlan(
-                "Bench",
-                widest.columns().stream().map(column -> column.width()).toList(),
-                blocks)));
+        layout.sheets(rows));
   }
 }

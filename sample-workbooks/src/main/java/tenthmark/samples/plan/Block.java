@@ -1,7 +1,7 @@
 package tenthmark.samples.plan;
 
 /** What stands on a sheet from one row on, in the order from top to bottom. */
-public sealed interface Block permits Table, Matrix, Lines {
+public sealed interface Block permits Table, GroupedTable, SidewaysTable, Matrix, Lines {
 
   /** How many rows it takes. */
   int height();

@@ -1,5 +1,7 @@
 package tenthmark.samples.plan;
 
+import java.util.Set;
+
 /**
  * A column of a table.
  *
@@ -9,6 +11,14 @@ package tenthmark.samples.plan;
  * @param given whether its contents stand in a copy to start from; a student types the others
  */
 public record Column(String key, String heading, int width, boolean given) {
+
+  private static final Set<String> CONTRIBUTIONS =
+      Set.of("reading", "physical", "instrument", "timing", "repeat");
+
+  /** Whether it holds one kind of contribution to a total. */
+  boolean isContribution() {
+    return CONTRIBUTIONS.contains(key);
+  }
 
   /** A column that a student fills in. */
   public static Column typed(String key, String heading, int width) {

@@ -15,8 +15,6 @@ import org.apache.poi.ss.util.CellReference;
 public record Table(String key, String title, List<Column> columns, List<Row> rows)
     implements Block {
 
-  private static final List<String> CONTRIBUTIONS =
-      List.of("reading", "physical", "instrument", "timing", "repeat");
   private static final int FIRST_ROW = 2;
 
   /** Copies the lists. */
@@ -44,7 +42,7 @@ public record Table(String key, String title, List<Column> columns, List<Row> ro
     }
     List<Integer> sizes =
         IntStream.range(0, columns.size())
-            .filter(column -> CONTRIBUTIONS.contains(columns.get(column).key()))
+            .filter(column -> columns.get(column).isContribution())
             .boxed()
             .toList();
     if (!sizes.isEmpty()) {

@@ -20,6 +20,11 @@ public record WorkbookPlan(String title, String caution, String task, List<Sheet
 
   private static final int GAP = 1;
 
+  /** The name of the cell that says what to install where the functions are missing. */
+  public static final String NOTICE = "notice";
+
+  private static final String NOTICE_PLACE = "A4";
+
   /** Copies the sheets. */
   public WorkbookPlan {
     sheets = List.copyOf(sheets);
@@ -35,6 +40,9 @@ public record WorkbookPlan(String title, String caution, String task, List<Sheet
     Places places = new Places();
     for (int i = 0; i < sheets.size(); i++) {
       places.on(sheets.get(i).name());
+      if (i == 0) {
+        places.put(NOTICE, NOTICE_PLACE);
+      }
       int row = firstRow(i);
       for (Block block : sheets.get(i).blocks()) {
         block.locate(row, places);
@@ -60,6 +68,7 @@ public record WorkbookPlan(String title, String caution, String task, List<Sheet
       if (i == 0) {
         head(book, sheet);
       }
+      book.workbook().setSheetHidden(i, plan.hidden());
       int row = firstRow(i);
       for (Block block : plan.blocks()) {
         block.write(row, new BlockWriter(plan.name(), book, sheet, places, copy));
@@ -73,7 +82,7 @@ public record WorkbookPlan(String title, String caution, String task, List<Sheet
     sheet.put("A1", title, book.styles().title());
     sheet.put("A2", caution, book.styles().note());
     sheet.put("A3", task, book.styles().note());
-    book.noticeIfFunctionsAreMissing(sheet, "A4");
+    book.noticeIfFunctionsAreMissing(sheet, NOTICE_PLACE);
     sheet.freezeBefore("B" + FIRST_ROW);
   }
 
