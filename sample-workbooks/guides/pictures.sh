@@ -61,6 +61,11 @@ go_to() {
   keys Return
 }
 
+# menu: opens the menu Tenthmark, the tenth of the menu bar, at its first entry.
+menu() {
+  keys F10 Right Right Right Right Right Right Right Right Right Down
+}
+
 # save NAME GEOMETRY: of the screen, in as few colours as it takes.
 save() {
   import -window root -crop "$2" +repage "$work/$1.png"
@@ -100,6 +105,25 @@ function_wizard() {
   close_office
 }
 
+tenthmark_menu() {
+  open first-lab-table.ods 1200 500
+  go_to H5
+  menu
+  save tenthmark-menu 800x320+0+0
+  keys Escape Escape
+  close_office
+}
+
+explain_dialog() {
+  open first-lab-table.ods 1200 800
+  go_to M5
+  menu
+  keys Down Down Return
+  sleep 6
+  save explain-dialog 1200x800+0+0
+  close_office
+}
+
 reports() {
   [ -d "$work/reports" ] && return
   java -jar "$root/core/checker/target/tenthmark-checker.jar" check "$workbooks/class-set" --quiet \
@@ -117,5 +141,5 @@ class_page() {
 }
 
 new_profile "$work/profile"
-[ $# -gt 0 ] || set -- lab-table function-wizard student-page class-page
+[ $# -gt 0 ] || set -- lab-table function-wizard tenthmark-menu explain-dialog student-page class-page
 for picture in "$@"; do "${picture//-/_}"; done
