@@ -3,22 +3,31 @@ package tenthmark.addin.document;
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
 import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XIndexAccess;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.CellInsertMode;
+import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XSheetAnnotation;
+import com.sun.star.sheet.XSheetAnnotations;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XSimpleText;
 import com.sun.star.text.XText;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XProtectable;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The cells of one sheet; columns and rows are counted from 0. */
 public final class SheetCells {
@@ -55,6 +64,45 @@ public final class SheetCells {
   /** One cell. */
   public XCell cell(int column, int row) throws Exception {
     return sheet.getCellByPosition(column, row);
+  }
+
+  /** One cell by its place, such as B4. */
+  public XCell cell(String place) throws Exception {
+    return sheet.getCellRangeByName(place).getCellByPosition(0, 0);
+  }
+
+  /** The comments on its cells. */
+  public List<Comment> comments() throws Exception {
+    XIndexAccess all = queryInterface(XIndexAccess.class, annotations());
+    List<Comment> comments = new ArrayList<>();
+    for (int i = 0; i < all.getCount(); i++) {
+      XSheetAnnotation one = queryInterface(XSheetAnnotation.class, all.getByIndex(i));
+      CellAddress place = one.getPosition();
+      String text = queryInterface(XSimpleText.class, one).getString();
+      comments.add(new Comment(place.Column, place.Row, text));
+    }
+    return comments;
+  }
+
+  /** Whether a cell has a comment. */
+  public boolean hasComment(XCell cell) throws Exception {
+    CellAddress place = queryInterface(XCellAddressable.class, cell).getCellAddress();
+    return comments().stream()
+        .anyMatch(comment -> comment.column() == place.Column && comment.row() == place.Row);
+  }
+
+  /** Puts a comment on a cell that has none. */
+  public void comment(XCell cell, String text) {
+    annotations().insertNew(queryInterface(XCellAddressable.class, cell).getCellAddress(), text);
+  }
+
+  /** Takes a comment away. */
+  public void remove(Comment comment) throws Exception {
+    annotations().removeByIndex(comments().indexOf(comment));
+  }
+
+  private XSheetAnnotations annotations() {
+    return queryInterface(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
   }
 
   /** What a cell shows. */

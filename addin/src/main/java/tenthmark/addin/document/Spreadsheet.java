@@ -2,6 +2,7 @@ package tenthmark.addin.document;
 
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
+import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.document.XUndoManager;
@@ -9,13 +10,19 @@ import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
+import com.sun.star.frame.XTitle;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.Exception;
 import com.sun.star.view.XSelectionSupplier;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** A spreadsheet in its window. */
@@ -80,6 +87,45 @@ public final class Spreadsheet {
     return new SheetCells(
         queryInterface(
             XSpreadsheet.class, queryInterface(XIndexAccess.class, sheets).getByIndex(number)));
+  }
+
+  /** The sheet with a name, if there is one. */
+  public Optional<SheetCells> sheet(String name) throws Exception {
+    XSpreadsheets sheets = queryInterface(XSpreadsheetDocument.class, model).getSheets();
+    return sheets.hasByName(name)
+        ? Optional.of(new SheetCells(queryInterface(XSpreadsheet.class, sheets.getByName(name))))
+        : Optional.empty();
+  }
+
+  /** All sheets, from left to right. */
+  public List<SheetCells> sheets() throws Exception {
+    List<SheetCells> sheets = new ArrayList<>();
+    String[] names =
+        queryInterface(XSpreadsheetDocument.class, model).getSheets().getElementNames();
+    for (int number = 0; number < names.length; number++) {
+      sheets.add(sheet(number));
+    }
+    return sheets;
+  }
+
+  /** Its title, as the window shows it. */
+  public String title() {
+    return queryInterface(XTitle.class, model).getTitle();
+  }
+
+  /** The file that it was last saved in, if it lies on a disk. */
+  public Optional<Path> file() {
+    String url = model.getURL();
+    return url.startsWith("file:") ? Optional.of(Path.of(URI.create(url))) : Optional.empty();
+  }
+
+  /** Writes it as it is now into another file, by one of the office's filters. */
+  public void storeCopy(Path copy, String filter) throws Exception {
+    PropertyValue format = new PropertyValue();
+    format.Name = "FilterName";
+    format.Value = filter;
+    queryInterface(XStorable.class, model)
+        .storeToURL(copy.toUri().toString(), new PropertyValue[] {format});
   }
 
   /** The names of ranges that hold in the whole document. */

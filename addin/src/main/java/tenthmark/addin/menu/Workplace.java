@@ -2,9 +2,11 @@ package tenthmark.addin.menu;
 
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
+import com.sun.star.awt.XRequestCallback;
 import com.sun.star.frame.XFrame;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.uno.Any;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
 import java.io.IOException;
@@ -48,6 +50,14 @@ public record Workplace(
       conversation.warn(texts().say("failure", title(), failure.toString()));
     }
     return false;
+  }
+
+  /** Does it soon, in the office's own thread. */
+  public void later(Task task) {
+    attempt(
+        () ->
+            service(XRequestCallback.class, "com.sun.star.awt.AsyncCallback")
+                .addCallback(nothing -> attempt(task), Any.VOID));
   }
 
   /** The title of the command. */

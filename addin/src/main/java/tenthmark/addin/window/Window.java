@@ -3,12 +3,10 @@ package tenthmark.addin.window;
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
 import com.sun.star.awt.FontDescriptor;
-import com.sun.star.awt.PushButtonType;
 import com.sun.star.awt.XButton;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XControlContainer;
 import com.sun.star.awt.XControlModel;
-import com.sun.star.awt.XDialog;
 import com.sun.star.awt.XListBox;
 import com.sun.star.awt.XTextComponent;
 import com.sun.star.awt.XToolkit;
@@ -39,6 +37,7 @@ public final class Window implements AutoCloseable {
   private final Workplace workplace;
   private final XControl dialog;
   private final XNameContainer models;
+  private boolean closed;
 
   /** An empty window, not shown yet. */
   public Window(Workplace workplace, String title, int width, int height) throws Exception {
@@ -113,13 +112,6 @@ public final class Window implements AutoCloseable {
     return this;
   }
 
-  /** Adds a button that ends a window which waits for its user. */
-  public Window cancelButton(String name, String text, Place place) throws Exception {
-    short cancel = (short) PushButtonType.CANCEL_value;
-    add("Button", name, place, Map.of("Label", text, "PushButtonType", cancel));
-    return this;
-  }
-
   /** What a button does. */
   @FunctionalInterface
   public interface Action {
@@ -153,16 +145,20 @@ public final class Window implements AutoCloseable {
 
   /** Shows the window beside the spreadsheet, which can be worked in meanwhile. */
   public void show() {
-    XTopWindow top = queryInterface(XTopWindow.class, dialog);
-    top.addTopWindowListener(new Listeners.OfClosing(event -> close()));
-    queryInterface(XComponent.class, workplace.frame())
-        .addEventListener(new Listeners.OfEnd(event -> close()));
-    queryInterface(XWindow.class, dialog).setVisible(true);
+    show(this::close);
   }
 
-  /** The window as one that the user must end before going on. */
-  XDialog dialog() {
-    return queryInterface(XDialog.class, dialog);
+  /**
+   * Shows the window.
+   *
+   * @param whenDismissed what is done when the user wants to close it, or the spreadsheet is closed
+   */
+  void show(Runnable whenDismissed) {
+    queryInterface(XTopWindow.class, dialog)
+        .addTopWindowListener(new Listeners.OfClosing(event -> whenDismissed.run()));
+    queryInterface(XComponent.class, workplace.frame())
+        .addEventListener(new Listeners.OfEnd(event -> whenDismissed.run()));
+    queryInterface(XWindow.class, dialog).setVisible(true);
   }
 
   private void run(Action action) {
@@ -200,6 +196,9 @@ public final class Window implements AutoCloseable {
 
   @Override
   public void close() {
-    dialog.dispose();
+    if (!closed) {
+      closed = true;
+      dialog.dispose();
+    }
   }
 }

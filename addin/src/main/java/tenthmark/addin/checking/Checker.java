@@ -1,0 +1,83 @@
+package tenthmark.addin.checking;
+
+import com.sun.star.uno.Exception;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tenthmark.addin.checking.CheckerRun.Output;
+import tenthmark.addin.menu.RefusalException;
+import tenthmark.addin.menu.Workplace;
+
+/** Checks the open spreadsheet as it is, saved or not. */
+public final class Checker {
+
+  private static final String PROFILE = "course.yaml";
+
+  /** Exit statuses from here on say that the checker could not do what it was asked. */
+  private static final int FAILED = 2;
+
+  private static final Duration LONGEST = Duration.ofSeconds(90);
+  private static final Duration LONGEST_FOR_THE_FILE = Duration.ofSeconds(60);
+
+  private final Workplace workplace;
+  private final CheckerProgram program;
+
+  /** The one that the extension ships. */
+  public Checker(Workplace workplace, Path extension) {
+    this.workplace = workplace;
+    this.program = CheckerProgram.in(extension);
+  }
+
+  /** The course's profile: a file {@code course.yaml} beside the spreadsheet, if there is one. */
+  public Optional<Path> profile() {
+    return workplace
+        .spreadsheet()
+        .file()
+        .map(file -> file.resolveSibling(PROFILE))
+        .filter(Files::exists);
+  }
+
+  /** What is done with findings. */
+  @FunctionalInterface
+  public interface Next {
+
+    /** Takes them, sheet by sheet. */
+    void take(List<Finding> findings) throws Exception, IOException;
+  }
+
+  /** Checks a copy, then goes on with the findings, unless the user gives it up. */
+  public void check(Next next) throws Exception, IOException {
+    TemporaryFolder folder = TemporaryFolder.create();
+    try {
+      Path copy = folder.file("workbook.ods");
+      workplace.spreadsheet().storeCopy(copy, "calc8");
+      program
+          .start(folder, arguments(copy))
+          .then(output -> next.take(findings(output, copy)), LONGEST, workplace);
+    } catch (Exception | IOException | RuntimeException failure) {
+      folder.close();
+      throw failure;
+    }
+  }
+
+  private List<String> arguments(Path file) {
+    List<String> arguments = new ArrayList<>(List.of("check", "--format", "json"));
+    arguments.addAll(List.of("--threads", "1"));
+    arguments.addAll(List.of("--time-limit", Long.toString(LONGEST_FOR_THE_FILE.toSeconds())));
+    profile().ifPresent(course -> arguments.addAll(List.of("--profile", course.toString())));
+    arguments.add(file.toString());
+    return arguments;
+  }
+
+  private List<Finding> findings(Output output, Path copy) throws IOException {
+    if (output.status() >= FAILED) {
+      String title = workplace.spreadsheet().title();
+      throw new RefusalException("checker.failed", output.err().replace(copy.toString(), title));
+    }
+    return Report.read(output.out()).files().get(0).findings();
+  }
+}

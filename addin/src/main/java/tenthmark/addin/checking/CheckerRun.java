@@ -1,0 +1,71 @@
+package tenthmark.addin.checking;
+
+import com.sun.star.uno.Exception;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import tenthmark.addin.menu.RefusalException;
+import tenthmark.addin.menu.Workplace;
+import tenthmark.addin.window.Waiting;
+
+/**
+ * One run of the checker. However it ends, its process ends too and its folder is removed.
+ *
+ * @param folder where its input lies and its output goes
+ */
+record CheckerRun(Process process, TemporaryFolder folder) {
+
+  static final String OUT = "out";
+  static final String ERR = "err";
+
+  /**
+   * What it wrote.
+   *
+   * @param status its exit status
+   */
+  record Output(int status, String out, String err) {}
+
+  /** What is done with the output. */
+  @FunctionalInterface
+  interface Next {
+
+    /** Takes it. */
+    void take(Output output) throws Exception, IOException;
+  }
+
+  /**
+   * Goes on with the output once it has ended: at once for a program that waits for it, later in
+   * the office's own thread for a user, who can give it up meanwhile.
+   */
+  void then(Next next, Duration longest, Workplace workplace) throws Exception, IOException {
+    CompletableFuture<Process> end =
+        process.onExit().orTimeout(longest.toMillis(), TimeUnit.MILLISECONDS);
+    if (workplace.conversation().canShowWindows()) {
+      Waiting.show(end, workplace.texts().say("checker.running"), workplace);
+      end.whenComplete((done, failure) -> workplace.later(() -> finish(end, next, longest)));
+    } else {
+      end.exceptionally(failure -> process).join();
+      finish(end, next, longest);
+    }
+  }
+
+  private void finish(CompletableFuture<Process> end, Next next, Duration longest)
+      throws Exception, IOException {
+    try (folder) {
+      process.destroyForcibly().onExit().join();
+      if (end.isCancelled()) {
+        return;
+      }
+      if (end.isCompletedExceptionally()) {
+        throw new RefusalException("checker.too-long", Long.toString(longest.toSeconds()));
+      }
+      next.take(
+          new Output(
+              process.exitValue(),
+              Files.readString(folder.file(OUT)),
+              Files.readString(folder.file(ERR)).strip()));
+    }
+  }
+}

@@ -1,0 +1,111 @@
+package tenthmark.addin.checking;
+
+import com.sun.star.uno.Exception;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import tenthmark.addin.document.SheetCells;
+import tenthmark.addin.document.Spreadsheet;
+import tenthmark.addin.menu.RefusalException;
+import tenthmark.addin.menu.Workplace;
+import tenthmark.addin.window.Place;
+import tenthmark.addin.window.Window;
+import tenthmark.measurement.wording.Sentences;
+
+/** The findings as a list beside the spreadsheet; choosing one goes to its cell. */
+public final class FindingsWindow {
+
+  private static final String LIST = "findings";
+  private static final String DETAILS = "details";
+
+  private final Workplace workplace;
+  private final Spreadsheet document;
+  private final Sentences texts;
+  private final List<Finding> findings;
+  private final Window window;
+
+  private FindingsWindow(Workplace workplace, List<Finding> findings, Optional<Path> profile)
+      throws Exception {
+    this.workplace = workplace;
+    this.document = workplace.spreadsheet();
+    this.texts = workplace.texts();
+    this.findings = findings;
+    this.window = new Window(workplace, workplace.title(), 320, 214);
+    addFindings(profile);
+    addButtons();
+  }
+
+  /**
+   * Shows findings in a window to a user, and says them to a program.
+   *
+   * @param profile the course's profile, if they were found by one
+   */
+  public static void show(Workplace workplace, List<Finding> findings, Optional<Path> profile)
+      throws Exception {
+    if (findings.isEmpty()) {
+      workplace.conversation().tell(workplace.texts().say("check.nothing"));
+    } else if (workplace.conversation().canShowWindows()) {
+      open(workplace, findings, profile);
+    } else {
+      FindingTexts lines = new FindingTexts(workplace.texts());
+      findings.forEach(finding -> workplace.conversation().tell(lines.inOneLine(finding)));
+    }
+  }
+
+  private static void open(Workplace workplace, List<Finding> findings, Optional<Path> profile)
+      throws Exception {
+    FindingsWindow shown = new FindingsWindow(workplace, findings, profile);
+    shown.window.show();
+    shown.window.choose(LIST, 0);
+    shown.window.focus(LIST);
+  }
+
+  private void addFindings(Optional<Path> profile) throws Exception {
+    FindingTexts lines = new FindingTexts(texts);
+    window
+        .label("summary", summary(profile), new Place(8, 6, 304, 27))
+        .label("list-label", texts.say("check.list"), new Place(8, 36, 304, 9))
+        .list(
+            LIST,
+            findings.stream().map(lines::inOneLine).toList(),
+            new Place(8, 46, 304, 80),
+            this::choose)
+        .label("details-label", texts.say("check.details"), new Place(8, 130, 304, 9))
+        .text(DETAILS, "", new Place(8, 140, 304, 50));
+  }
+
+  private void addButtons() throws Exception {
+    window
+        .button("put", texts.say("check.put"), new Place(8, 195, 104, 14), this::putComments)
+        .button(
+            "remove", texts.say("check.remove"), new Place(116, 195, 104, 14), this::removeComments)
+        .button("close", texts.say("window.close"), new Place(252, 195, 60, 14), window::close);
+  }
+
+  private String summary(Optional<Path> profile) {
+    String count = texts.say("check.count", Integer.toString(findings.size()));
+    String course =
+        profile
+            .map(file -> texts.say("check.profile", file.getFileName().toString()))
+            .orElseGet(() -> texts.say("check.no-profile"));
+    return String.join(" ", count, texts.say("check.caution"), course);
+  }
+
+  private void choose(int line) throws Exception {
+    Finding finding = findings.get(line);
+    window.say(DETAILS, new FindingTexts(texts).inFull(finding));
+    SheetCells sheet =
+        document
+            .sheet(finding.sheet())
+            .orElseThrow(() -> new RefusalException("check.no-sheet", finding.sheet()));
+    document.select(sheet.cell(finding.cell()));
+  }
+
+  private void putComments() throws Exception {
+    CellComments.put(workplace, findings);
+  }
+
+  private void removeComments() throws Exception {
+    CellComments.remove(workplace);
+  }
+}

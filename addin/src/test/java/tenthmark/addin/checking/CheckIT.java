@@ -1,0 +1,248 @@
+package tenthmark.addin.checking;
+
+import static com.sun.star.uno.UnoRuntime.queryInterface;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.DispatchResultEvent;
+import com.sun.star.frame.DispatchResultState;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSheetAnnotations;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
+import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.text.XSimpleText;
+import com.sun.star.view.XSelectionSupplier;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import tenthmark.addin.office.Office;
+import tenthmark.addin.office.OfficeExtension;
+import tenthmark.addin.office.Workbook;
+
+/** The shipped checker, run from the menu on the open document. */
+@ExtendWith(OfficeExtension.class)
+class CheckIT {
+
+  private static final Path SAMPLES = Path.of("../sample-workbooks/workbooks");
+
+  private Office office;
+  private Workbook workbook;
+
+  @BeforeEach
+  void open(Office running) throws Exception {
+    office = running;
+    workbook = office.open(SAMPLES.resolve("first-lab-table-faulty.ods"));
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    workbook.close();
+  }
+
+  @Nested
+  class Findings {
+
+    /** Which faults the sample holds is said in FirstLabTableTest of the samples. */
+    @Test
+    void areThoseOfTheOpenDocument() throws Exception {
+      assertThat(places(said("check")))
+          .containsExactlyInAnyOrder(
+              "H5", "M7", "M9", "M9", "H11", "H13", "A14", "K15", "D11", "N17", "N17");
+    }
+
+    @Test
+    void takeChangesInThatAreNotSaved() throws Exception {
+      workbook.set("Records.G5", 2).set("Records.D11", "g");
+      assertThat(places(said("check"))).doesNotContain("H5", "D11").contains("M7");
+    }
+
+    @Test
+    void followTheCourseProfileBesideTheDocument() throws Exception {
+      Path profile = office.folder().resolve("course.yaml");
+      Files.writeString(
+          profile,
+          """
+          course: Bicycle workshop
+          rules:
+            length-one-end: {severity: none}
+          """);
+      try {
+        assertThat(places(said("check"))).doesNotContain("H5").contains("M7");
+        Files.writeString(profile, "no: profile\n");
+        assertThat(failed("check"))
+            .startsWith("The workbook could not be checked.")
+            .contains("course.yaml");
+      } finally {
+        Files.delete(profile);
+      }
+    }
+
+    @Test
+    void areNoneInARecordTableThatTheMenuWrote() throws Exception {
+      try (Workbook own = office.create()) {
+        own.dispatch("tenthmark:new-table");
+        assertThat(own.dispatch("tenthmark:check").Result)
+            .isEqualTo("The checker found nothing to mend.");
+        own.set("A2", "Foam grip, length").set("B2", "g").set("C2", 128).set("D2", "mm");
+        own.set("E2", 1).set("G2", 2).set("H2", 3);
+        own.set("P2", "fine marks, both ends").set("P3", "the soft ends");
+        own.dispatch("tenthmark:add-record");
+        own.set("A5", "Tyre pressure, front").set("B5", "p").set("C5", 2.41).set("D5", "bar");
+        own.set("I5", 0.02).set("P7", "two counts of the last digit");
+        assertThat(own.shown("N5")).isEqualTo("2.41 ± 0.02 bar");
+        assertThat(own.dispatch("tenthmark:check").Result)
+            .isEqualTo("The checker found nothing to mend.");
+        own.set("M2", 1);
+        assertThat((String) own.dispatch("tenthmark:check").Result).contains("Sheet1.M2 – error");
+      }
+    }
+  }
+
+  @Nested
+  class CommentsOnCells {
+
+    private FindingsOnScreen window;
+
+    @BeforeEach
+    void check() throws Exception {
+      comment("M7", "my own note");
+      window = FindingsOnScreen.open(office, workbook);
+    }
+
+    @AfterEach
+    void closeWindow() {
+      window.press("Close");
+    }
+
+    @Test
+    void arePutAndRemovedByTheButtonsEachInOneStep() throws Exception {
+      window.press("Put comments on the cells");
+      assertThat(comments()).hasSize(9).contains("my own note");
+      assertThat(comments())
+          .anyMatch(text -> text.contains("the record \"Crank arm, mass\" has no unit"));
+      undo().undo();
+      assertThat(comments()).containsExactly("my own note");
+      undo().redo();
+      assertThat(comments()).hasSize(9);
+      window.press("Remove these comments");
+      assertThat(comments()).containsExactly("my own note");
+      undo().undo();
+      assertThat(comments()).hasSize(9);
+    }
+
+    @Test
+    void thatAStudentHasChangedStay() throws Exception {
+      window.press("Put comments on the cells");
+      change("H5");
+      assertThat(said("remove-comments"))
+          .isEqualTo(
+              "Comments that were removed: 7. Comments that were left because somebody has"
+                  + " changed them or their sheet is protected: 1.");
+      assertThat(comments()).hasSize(2).contains("my own note");
+    }
+  }
+
+  @Nested
+  class TheWindow {
+
+    @Test
+    void goesToTheCellOfAFinding() throws Exception {
+      FindingsOnScreen window = FindingsOnScreen.open(office, workbook);
+      assertThat(window.texts())
+          .anyMatch(text -> text.startsWith("Findings: 11. This is the opinion of a teaching aid"));
+      window.choose(3);
+      assertThat(cursor()).isEqualTo("M9");
+      window.press("Close");
+      assertThat(window.isOpen()).isFalse();
+    }
+
+    @Test
+    void namesEveryControlForScreenReaders() throws Exception {
+      FindingsOnScreen window = FindingsOnScreen.open(office, workbook);
+      assertThat(window.namesOfControls()).isNotEmpty().allMatch(name -> !name.isBlank());
+      window.press("Close");
+    }
+
+    @Test
+    void closesWithItsDocument() throws Exception {
+      Workbook other = office.open(SAMPLES.resolve("first-lab-table-faulty.xlsx"));
+      FindingsOnScreen window = FindingsOnScreen.open(office, other);
+      other.close();
+      assertThat(window.isOpen()).isFalse();
+    }
+  }
+
+  private String said(String command) throws Exception {
+    DispatchResultEvent result = workbook.dispatch("tenthmark:" + command);
+    assertThat(result.State).as((String) result.Result).isEqualTo(DispatchResultState.SUCCESS);
+    return (String) result.Result;
+  }
+
+  private String failed(String command) throws Exception {
+    DispatchResultEvent result = workbook.dispatch("tenthmark:" + command);
+    assertThat(result.State).isEqualTo(DispatchResultState.FAILURE);
+    return (String) result.Result;
+  }
+
+  private static List<String> places(String lines) {
+    return lines.lines().map(line -> line.replaceFirst("Records\\.(\\w+) .*", "$1")).toList();
+  }
+
+  private String cursor() throws Exception {
+    CellRangeAddress place =
+        queryInterface(
+                XCellRangeAddressable.class,
+                queryInterface(XSelectionSupplier.class, workbook.frame().getController())
+                    .getSelection())
+            .getRangeAddress();
+    return new tenthmark.measurement.formula.CellAddress("", place.StartColumn, place.StartRow)
+        .place();
+  }
+
+  private XUndoManager undo() {
+    return queryInterface(XUndoManagerSupplier.class, workbook.document()).getUndoManager();
+  }
+
+  private XSheetAnnotations annotations() throws Exception {
+    return queryInterface(
+            XSheetAnnotationsSupplier.class,
+            queryInterface(XSheetCellRange.class, workbook.range("Records.A1")).getSpreadsheet())
+        .getAnnotations();
+  }
+
+  private void comment(String cell, String text) throws Exception {
+    CellRangeAddress place =
+        queryInterface(XCellRangeAddressable.class, workbook.range("Records." + cell))
+            .getRangeAddress();
+    annotations()
+        .insertNew(
+            new com.sun.star.table.CellAddress(place.Sheet, place.StartColumn, place.StartRow),
+            text);
+  }
+
+  private void change(String cell) throws Exception {
+    com.sun.star.sheet.XSheetAnnotation comment =
+        queryInterface(
+                com.sun.star.sheet.XSheetAnnotationAnchor.class,
+                workbook.range("Records." + cell).getCellByPosition(0, 0))
+            .getAnnotation();
+    XSimpleText text = queryInterface(XSimpleText.class, comment);
+    text.setString(text.getString() + "\nI asked my teacher about this.");
+  }
+
+  private List<String> comments() throws Exception {
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < annotations().getCount(); i++) {
+      texts.add(queryInterface(XSimpleText.class, annotations().getByIndex(i)).getString());
+    }
+    return texts;
+  }
+}
