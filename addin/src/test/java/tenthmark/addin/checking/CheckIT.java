@@ -3,10 +3,12 @@ package tenthmark.addin.checking;
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.star.container.XIndexAccess;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.DispatchResultState;
+import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSheetAnnotations;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
@@ -18,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
@@ -118,13 +121,13 @@ class CheckIT {
     }
 
     @AfterEach
-    void closeWindow() {
+    void closeWindow() throws Exception {
       window.press("Close");
     }
 
     @Test
     void arePutAndRemovedByTheButtonsEachInOneStep() throws Exception {
-      window.press("Put comments on the cells");
+      change("Put comments on the cells", 9);
       assertThat(comments()).hasSize(9).contains("my own note");
       assertThat(comments())
           .anyMatch(text -> text.contains("the record \"Crank arm, mass\" has no unit"));
@@ -132,16 +135,31 @@ class CheckIT {
       assertThat(comments()).containsExactly("my own note");
       undo().redo();
       assertThat(comments()).hasSize(9);
-      window.press("Remove these comments");
+      change("Remove these comments", 1);
       assertThat(comments()).containsExactly("my own note");
       undo().undo();
       assertThat(comments()).hasSize(9);
     }
 
+    private void change(String button, int comments) throws Exception {
+      window.press(button);
+      XModel model = queryInterface(XModel.class, workbook.document());
+      XSheetAnnotations annotations = annotations();
+      FindingsOnScreen.await(
+          () ->
+              Optional.of(annotations)
+                  .filter(all -> !model.hasControllersLocked())
+                  .filter(all -> count(all) == comments));
+    }
+
+    private int count(XSheetAnnotations annotations) {
+      return queryInterface(XIndexAccess.class, annotations).getCount();
+    }
+
     @Test
     void thatAStudentHasChangedStay() throws Exception {
-      window.press("Put comments on the cells");
-      change("H5");
+      change("Put comments on the cells", 9);
+      addTo("H5");
       assertThat(said("remove-comments"))
           .isEqualTo(
               "Comments that were removed: 7. Comments that were left because somebody has"
@@ -159,9 +177,9 @@ class CheckIT {
       assertThat(window.texts())
           .anyMatch(text -> text.startsWith("Findings: 11. This is the opinion of a teaching aid"));
       window.choose(3);
-      assertThat(cursor()).isEqualTo("M9");
+      FindingsOnScreen.await(() -> Optional.of(cursor()).filter("M9"::equals));
       window.press("Close");
-      assertThat(window.isOpen()).isFalse();
+      FindingsOnScreen.await(() -> Optional.of(window).filter(closed -> !closed.isOpen()));
     }
 
     @Test
@@ -176,7 +194,7 @@ class CheckIT {
       Workbook other = office.open(SAMPLES.resolve("first-lab-table-faulty.xlsx"));
       FindingsOnScreen window = FindingsOnScreen.open(office, other);
       other.close();
-      assertThat(window.isOpen()).isFalse();
+      FindingsOnScreen.await(() -> Optional.of(window).filter(closed -> !closed.isOpen()));
     }
   }
 
@@ -196,7 +214,7 @@ class CheckIT {
     return lines.lines().map(line -> line.replaceFirst("Records\\.(\\w+) .*", "$1")).toList();
   }
 
-  private String cursor() throws Exception {
+  private String cursor() {
     CellRangeAddress place =
         queryInterface(
                 XCellRangeAddressable.class,
@@ -228,7 +246,7 @@ class CheckIT {
             text);
   }
 
-  private void change(String cell) throws Exception {
+  private void addTo(String cell) throws Exception {
     com.sun.star.sheet.XSheetAnnotation comment =
         queryInterface(
                 com.sun.star.sheet.XSheetAnnotationAnchor.class,

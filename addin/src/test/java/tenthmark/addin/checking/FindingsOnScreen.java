@@ -66,28 +66,10 @@ final class FindingsOnScreen {
     return window().isPresent();
   }
 
-  void press(String button) {
+  /** Presses a button; what it does is done soon after. */
+  void press(String button) throws Exception {
     XAccessibleContext found = await(() -> control(AccessibleRole.PUSH_BUTTON, button));
-    act(found);
-  }
-
-  private static void act(XAccessibleContext button) {
-    Thread press =
-        new Thread(
-            () -> {
-              try {
-                queryInterface(XAccessibleAction.class, button).doAccessibleAction(0);
-              } catch (com.sun.star.lang.IndexOutOfBoundsException impossible) {
-                throw new IllegalStateException(impossible);
-              }
-            });
-    press.setDaemon(true);
-    press.start();
-    try {
-      Thread.sleep(400);
-    } catch (InterruptedException stopped) {
-      throw new IllegalStateException(stopped);
-    }
+    queryInterface(XAccessibleAction.class, found).doAccessibleAction(0);
   }
 
   void choose(int line) throws Exception {
@@ -159,7 +141,7 @@ final class FindingsOnScreen {
     return children.stream();
   }
 
-  private static <T> T await(Supplier<Optional<T>> wanted) {
+  static <T> T await(Supplier<Optional<T>> wanted) {
     Instant end = Instant.now().plus(PATIENCE);
     while (Instant.now().isBefore(end)) {
       Optional<T> found = wanted.get();
