@@ -13,7 +13,7 @@ import tenthmark.addin.office.Profile;
 import tenthmark.addin.office.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Declaration;
-import tenthmark.measurement.catalogue.WizardTexts;
+import tenthmark.measurement.catalogue.FunctionTexts;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.wording.Language;
 
@@ -74,7 +74,7 @@ class LanguageIT {
   @ParameterizedTest
   @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
   void theFunctionWizardSpeaksTheLanguageOfTheOffice(Language language) throws Exception {
-    WizardTexts texts = WizardTexts.in(language);
+    FunctionTexts texts = FunctionTexts.in(language);
     try (Office office = Office.start(Profile.withExtension().inLanguage(language.code()))) {
       KnownFunctions known = KnownFunctions.of(office);
       for (WorksheetFunction function : Catalogue.load().functions()) {
@@ -85,7 +85,7 @@ class LanguageIT {
             .extracting(argument -> argument.Name, argument -> argument.Description)
             .containsExactlyElementsOf(
                 declaration.parameters().stream()
-                    .map(one -> tuple(one.name(), texts.description(declaration, one)))
+                    .map(one -> tuple(one.name(), texts.inWizard(declaration, one)))
                     .toList());
       }
     }

@@ -34,7 +34,13 @@ class PackageIT {
     named.addAll(all("xlink:href=\"([^\"]+)\"", text("description.xml")));
     named.addAll(all("uri=\"([^\"]+)\"", text("tenthmark.components")));
     named.addAll(all("%origin%/([^<]+)<", text("Addons.xcu")));
-    assertThat(names()).containsAll(named).contains("function-reference.html");
+    assertThat(names())
+        .containsAll(named)
+        .contains(
+            "function-reference.html",
+            "function-reference-de.html",
+            "function-reference-fr.html",
+            "function-reference-es.html");
   }
 
   @Test

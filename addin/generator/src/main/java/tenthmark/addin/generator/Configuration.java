@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.FunctionTexts;
 import tenthmark.measurement.catalogue.Parameter;
-import tenthmark.measurement.catalogue.WizardTexts;
 import tenthmark.measurement.wording.Language;
 
 /**
@@ -69,7 +69,7 @@ final class Configuration {
         .formatted(
             parameter.name(),
             inEnglish("DisplayName", parameter.name()),
-            property("Description", texts -> texts.description(declaration, parameter)));
+            property("Description", texts -> texts.inWizard(declaration, parameter)));
   }
 
   /** A name, which is the same in every language since the error sentences use it. */
@@ -77,11 +77,11 @@ final class Configuration {
     return property(property, value(ENGLISH, name));
   }
 
-  private static String property(String name, Function<WizardTexts, String> text) {
+  private static String property(String name, Function<FunctionTexts, String> text) {
     return property(
         name,
         Arrays.stream(Language.values())
-            .map(language -> value(tag(language), text.apply(WizardTexts.in(language))))
+            .map(language -> value(tag(language), text.apply(FunctionTexts.in(language))))
             .collect(Collectors.joining()));
   }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.wording.Language;
 
 /** Writes everything that follows from the catalogue, below one folder. */
 public final class Generator {
@@ -42,11 +43,12 @@ public final class Generator {
     files.put("java/tenthmark/addin/Lab.java", Implementation.of(declarations));
     files.put("extension/tenthmark.idl", InterfaceDefinition.of(declarations));
     files.put("extension/CalcAddIns.xcu", Configuration.of(declarations));
-    files.put("extension/function-reference.html", ReferencePage.of(declarations));
-    for (String section : ReferencePage.sections(declarations)) {
-      files.put(
-          "extension/function-reference/" + section + ".html",
-          Signpost.to("function-reference.html", section));
+    for (Language language : Language.values()) {
+      ReferencePage page = new ReferencePage(declarations, language);
+      files.put("extension/" + page.name() + ".html", page.text());
+      for (String section : page.sections()) {
+        files.put("extension/" + page.name() + "/" + section + ".html", page.signpost(section));
+      }
     }
     return files;
   }

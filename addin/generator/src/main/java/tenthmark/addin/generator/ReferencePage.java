@@ -7,25 +7,47 @@ import java.util.stream.Collectors;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionTexts;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.explanation.ErrorKind;
+import tenthmark.measurement.rounding.DecimalSign;
+import tenthmark.measurement.wording.Language;
 import tenthmark.measurement.wording.Sentences;
 
-/** The function reference: one self-contained page, by family and name. */
+/**
+ * The function reference in one language: one self-contained page, by family and name. Formulas,
+ * sources and examples are English in every language.
+ */
 final class ReferencePage {
 
-  private ReferencePage() {}
+  private final List<Declaration> declarations;
+  private final Language language;
+  private final FunctionTexts functions;
+  private final Sentences around;
 
-  static String of(List<Declaration> declarations) {
+  ReferencePage(List<Declaration> declarations, Language language) {
+    this.declarations = declarations;
+    this.language = language;
+    this.functions = FunctionTexts.in(language);
+    this.around = Sentences.of(ReferencePage.class, "reference", language, DecimalSign.POINT);
+  }
+
+  /** What the page's file is called, without its ending. */
+  String name() {
+    String suffix = language == Language.ENGLISH ? "" : "-" + language.code();
+    return "function-reference" + suffix;
+  }
+
+  String text() {
     List<Family> families = declarations.stream().map(Declaration::family).distinct().toList();
     return """
         <!DOCTYPE html>
-        <html lang="en">
+        <html lang="%s">
         <head>
         <meta charset="utf-8"/>
         <meta name="viewport" content="width=device-width, initial-scale=1"/>
-        <title>Tenthmark function reference</title>
+        <title>%s</title>
         <style>
         body { font: 16px/1.5 sans-serif; color: #1b1b1b; background: #fff; max-width: 46em; \
         margin: 0 auto; padding: 1em; }
@@ -45,29 +67,22 @@ final class ReferencePage {
         </style>
         </head>
         <body>
-        <a class="skip" href="#content">Skip to the content</a>
+        <a class="skip" href="#content">%s</a>
         <header>
-        <h1>Tenthmark function reference</h1>
-        <p>A teaching aid: not for calibration, safety or legal decisions. Brake and pressure work \
-        follows the maker's and the lab's safety rules; local codes and licensed practice come \
-        first.</p>
-        <p>Parameters in brackets may be left out. Between arguments stands the sign that your \
-        language setting asks for, mostly a semicolon or a comma.</p>
+        <h1>%s</h1>
+        <p>%s</p>
+        <p>%s%s</p>
         <ul>
-        <li>A function that gives a text or a table says in words which argument it cannot use. \
-        One that gives a number shows Err:502 (#VALUE! in an .xlsx file).</li>
-        <li>A range that holds a cell in error gives Err:504.</li>
-        <li>Calc hands over a blank cell that stands alone, such as A3, as the number 0; written \
-        as a range, A3:A3, it stays blank. Blank cells inside a range are always seen as \
-        blank.</li>
-        <li>With the option to use English function names on, LibreOffice 7.4 takes the full \
-        names only, such as TENTHMARK.LAB.READING. Files are the same with and without it.</li>
+        <li>%s</li>
+        <li>%s</li>
+        <li>%s</li>
+        <li>%s</li>
         </ul>
         </header>
-        <nav aria-label="Contents">
+        <nav aria-label="%s">
         %s\
-        <p><a href="#examples">Worked examples</a></p>
-        <p><a href="#errors">Errors and what to do about them</a></p>
+        <p><a href="#examples">%s</a></p>
+        <p><a href="#errors">%s</a></p>
         </nav>
         <main id="content" tabindex="-1">
         %s\
@@ -78,18 +93,28 @@ final class ReferencePage {
         </html>
         """
         .formatted(
-            families.stream()
-                .map(family -> contents(family, declarations))
-                .collect(Collectors.joining()),
-            families.stream()
-                .map(family -> family(family, declarations))
-                .collect(Collectors.joining()),
+            language.code(),
+            say("title"),
+            say("skip"),
+            say("title"),
+            say("caution"),
+            say("brackets"),
+            language == Language.ENGLISH ? "" : " " + say("english.parts"),
+            say("errors"),
+            say("error.range"),
+            say("blank"),
+            say("english.names"),
+            say("contents"),
+            families.stream().map(this::contents).collect(Collectors.joining()),
+            say("examples.title"),
+            say("errors.title"),
+            families.stream().map(this::family).collect(Collectors.joining()),
             examples(),
             errors());
   }
 
   /** The addresses on the page to which the office's windows lead. */
-  static List<String> sections(List<Declaration> declarations) {
+  List<String> sections() {
     List<String> sections =
         new ArrayList<>(declarations.stream().map(Declaration::displayName).toList());
     sections.add("examples");
@@ -97,16 +122,28 @@ final class ReferencePage {
     return sections;
   }
 
-  private static String examples() {
+  /** The page that leads on to a section. */
+  String signpost(String section) {
+    return Signpost.to(name() + ".html", section, language, say("signpost", section));
+  }
+
+  private String say(String key, String... gaps) {
+    return Markup.escape(around.say(key, gaps));
+  }
+
+  private String examples() {
     return """
         <section id="examples">
-        <h2>Worked examples</h2>
-        <p>Students and numbers are invented. Each example is calculated in a real Calc before a \
-        release.</p>
+        <h2>%s</h2>
+        <p>%s</p>
+        <div lang="en">
         %s\
+        </div>
         </section>
         """
         .formatted(
+            say("examples.title"),
+            say("examples.note"),
             WorkedExample.all().stream().map(ReferencePage::example).collect(Collectors.joining()));
   }
 
@@ -130,30 +167,29 @@ final class ReferencePage {
             table(example.title(), List.of("Cell", "Typed in", "Shows", "Why"), steps));
   }
 
-  private static String errors() {
-    Sentences sentences = Sentences.english();
+  private String errors() {
+    Sentences sentences = Sentences.in(language, DecimalSign.POINT);
     String entries =
         Arrays.stream(ErrorKind.values())
             .map(
                 kind ->
-                    "<dt id=\"error-%s\"><code>%s</code></dt>\n<dd>Means: %s %s</dd>\n"
+                    "<dt id=\"error-%s\"><code>%s</code></dt>\n<dd>%s %s</dd>\n"
                         .formatted(
                             kind,
                             Markup.escape(String.join(", ", kind.names())),
-                            Markup.escape(kind.meaning(sentences)),
+                            say("error.means", kind.meaning(sentences)),
                             Markup.escape(kind.fix(sentences))))
             .collect(Collectors.joining());
     return """
         <section id="errors">
-        <h2>Errors and what to do about them</h2>
-        <p>Explain This Cell in the Tenthmark menu and the function LAB_WHY name the reason for \
-        one cell.</p>
+        <h2>%s</h2>
+        <p>%s</p>
         <dl>
         %s\
         </dl>
         </section>
         """
-        .formatted(entries);
+        .formatted(say("errors.title"), say("errors.note"), entries);
   }
 
   /** A table with a caption that scrolls by itself where the window is narrow. */
@@ -174,71 +210,75 @@ final class ReferencePage {
         .formatted(Markup.escape(caption), head, rows);
   }
 
-  private static String contents(Family family, List<Declaration> declarations) {
+  private String contents(Family family) {
     String links =
-        in(family, declarations).stream()
+        in(family).stream()
             .map(declaration -> "<a href=\"#%1$s\">%1$s</a>".formatted(declaration.displayName()))
             .collect(Collectors.joining(", "));
-    return "<p>%s: %s</p>\n".formatted(Markup.escape(family.title()), links);
+    return "<p>%s: %s</p>\n".formatted(Markup.escape(functions.title(family)), links);
   }
 
-  private static String family(Family family, List<Declaration> declarations) {
+  private String family(Family family) {
     return "<h2>%s</h2>\n%s"
         .formatted(
-            Markup.escape(family.title()),
-            in(family, declarations).stream()
-                .map(ReferencePage::function)
+            Markup.escape(functions.title(family)),
+            in(family).stream()
+                .map(this::function)
                 .collect(Collectors.joining()));
   }
 
-  private static List<Declaration> in(Family family, List<Declaration> declarations) {
+  private List<Declaration> in(Family family) {
     return declarations.stream().filter(declaration -> declaration.family() == family).toList();
   }
 
-  private static String function(Declaration declaration) {
+  private String function(Declaration declaration) {
     return """
         <section id="%s">
         <h3><code>%s</code></h3>
         <p>%s</p>
         %s\
         <dl>
-        <dt>When to use it</dt><dd>%s</dd>
-        <dt>Formula</dt><dd>%s</dd>
-        <dt>Source</dt><dd>%s</dd>
-        <dt>Example</dt><dd>%s</dd>
+        <dt>%s</dt><dd>%s</dd>
+        <dt>%s</dt><dd lang="en">%s</dd>
+        <dt>%s</dt><dd lang="en">%s</dd>
+        <dt>%s</dt><dd lang="en">%s</dd>
         </dl>
         </section>
         """
         .formatted(
             declaration.displayName(),
             Markup.escape(declaration.signature()),
-            Markup.escape(declaration.description()),
+            Markup.escape(functions.description(declaration)),
             table(
-                "Parameters of " + declaration.displayName(),
-                List.of("Parameter", "What it is", "Allowed"),
+                around.say("parameters", declaration.displayName()),
+                List.of(say("parameter"), say("meaning"), say("allowed")),
                 declaration.parameters().stream()
-                    .map(ReferencePage::parameter)
+                    .map(parameter -> parameter(declaration, parameter))
                     .collect(Collectors.joining())),
-            Markup.escape(declaration.use()),
+            say("use"),
+            Markup.escape(functions.use(declaration)),
+            say("formula"),
             Markup.escape(declaration.formula()),
+            say("source"),
             Markup.escape(declaration.source()),
+            say("example"),
             example(declaration.example()));
   }
 
-  private static String parameter(Parameter<?> parameter) {
+  private String parameter(Declaration declaration, Parameter<?> parameter) {
     return "<tr><th scope=\"row\"><code>%s</code>%s</th><td>%s</td><td>%s</td></tr>\n"
         .formatted(
             parameter.name(),
             occurrence(parameter),
-            Markup.escape(parameter.description()),
-            Markup.escape(parameter.allowed().toString()));
+            Markup.escape(functions.description(declaration, parameter)),
+            Markup.escape(functions.allowed(parameter)));
   }
 
-  private static String occurrence(Parameter<?> parameter) {
+  private String occurrence(Parameter<?> parameter) {
     if (parameter.isRepeated()) {
-      return ", once or more";
+      return say("repeated");
     }
-    return parameter.mayBeBlank() ? ", optional" : "";
+    return parameter.mayBeBlank() ? say("optional") : "";
   }
 
   private static String example(Example example) {

@@ -13,9 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.FunctionTexts;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
-import tenthmark.measurement.catalogue.WizardTexts;
 import tenthmark.measurement.wording.Language;
 
 class ConfigurationTest {
@@ -39,8 +39,7 @@ class ConfigurationTest {
       Element node = node(parameters, parameter.name());
       assertThat(values(node, "DisplayName")).containsExactly(entry("en-US", parameter.name()));
       assertThat(values(node, "Description"))
-          .containsExactlyEntriesOf(
-              inEachLanguage(texts -> texts.description(declaration, parameter)))
+          .containsExactlyEntriesOf(inEachLanguage(texts -> texts.inWizard(declaration, parameter)))
           .containsEntry(
               "en-US", parameter.description() + (parameter.isOptional() ? "" : " Must be given."));
     }
@@ -83,12 +82,12 @@ class ConfigurationTest {
                 LinkedHashMap::new));
   }
 
-  private static Map<String, String> inEachLanguage(Function<WizardTexts, String> text) {
+  private static Map<String, String> inEachLanguage(Function<FunctionTexts, String> text) {
     Map<String, String> all = new LinkedHashMap<>();
-    all.put("en-US", text.apply(WizardTexts.in(Language.ENGLISH)));
-    all.put("de", text.apply(WizardTexts.in(Language.GERMAN)));
-    all.put("fr", text.apply(WizardTexts.in(Language.FRENCH)));
-    all.put("es", text.apply(WizardTexts.in(Language.SPANISH)));
+    all.put("en-US", text.apply(FunctionTexts.in(Language.ENGLISH)));
+    all.put("de", text.apply(FunctionTexts.in(Language.GERMAN)));
+    all.put("fr", text.apply(FunctionTexts.in(Language.FRENCH)));
+    all.put("es", text.apply(FunctionTexts.in(Language.SPANISH)));
     return all;
   }
 

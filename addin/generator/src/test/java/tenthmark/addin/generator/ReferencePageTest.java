@@ -7,13 +7,18 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.EnumSource.Mode;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionTexts;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.explanation.ErrorKind;
+import tenthmark.measurement.wording.Language;
+import tenthmark.measurement.wording.SentenceFiles;
 import tenthmark.measurement.wording.Sentences;
 
 class ReferencePageTest {
@@ -21,7 +26,7 @@ class ReferencePageTest {
   @ParameterizedTest
   @MethodSource("declarations")
   void explainsEveryFunctionAndParameter(Declaration declaration) throws Exception {
-    Element section = section(ReferencePage.of(Generator.declarations()), declaration);
+    Element section = section(english(Generator.declarations()), declaration);
     assertThat(Markups.texts(section, "h3")).containsExactly(declaration.signature());
     assertThat(Markups.texts(section, "p")).startsWith(declaration.description());
     assertThat(Markups.texts(section, "dd"))
@@ -35,13 +40,57 @@ class ReferencePageTest {
         .contains(declaration.example().formula(), declaration.example().result());
   }
 
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void isThereInEveryLanguage(Language language) throws Exception {
+    Map<String, String> files = Generator.files(Generator.declarations());
+    String name = "extension/function-reference-" + language.code();
+    String text = files.get(name + ".html");
+    FunctionTexts texts = FunctionTexts.in(language);
+    assertThat(Markups.parse(text).getDocumentElement().getAttribute("lang"))
+        .isEqualTo(language.code());
+    for (Declaration declaration : Generator.declarations()) {
+      Element section = section(text, declaration);
+      assertThat(Markups.texts(section, "p")).startsWith(texts.description(declaration));
+      assertThat(Markups.texts(section, "dd"))
+          .startsWith(texts.use(declaration), declaration.formula(), declaration.source());
+      assertThat(Markups.elements(section, "dd"))
+          .extracting(part -> part.getAttribute("lang"))
+          .containsExactly("", "en", "en", "en");
+      for (Parameter<?> parameter : declaration.parameters()) {
+        assertThat(Markups.texts(section, "td"))
+            .contains(texts.description(declaration, parameter), texts.allowed(parameter));
+      }
+      assertThat(files.get(name + "/" + declaration.displayName() + ".html"))
+          .contains("url=../function-reference-" + language.code() + ".html#");
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void hasEveryTextAroundTheFunctions(Language language) {
+    Map<String, String> texts = SentenceFiles.texts(ReferencePage.class, "reference", language);
+    Map<String, String> english =
+        SentenceFiles.texts(ReferencePage.class, "reference", Language.ENGLISH);
+    assertThat(texts.keySet()).isEqualTo(english.keySet());
+    texts.forEach(
+        (key, text) -> {
+          assertThat(text.replace("''", "")).isNotBlank().doesNotContain("'");
+          assertThat(text.contains("{0}")).as(key).isEqualTo(english.get(key).contains("{0}"));
+        });
+  }
+
+  private static String english(List<Declaration> declarations) {
+    return new ReferencePage(declarations, Language.ENGLISH).text();
+  }
+
   static List<Declaration> declarations() {
     return Generator.declarations();
   }
 
   @Test
   void goesByFamily() throws Exception {
-    Element page = Markups.parse(ReferencePage.of(Generator.declarations())).getDocumentElement();
+    Element page = Markups.parse(english(Generator.declarations())).getDocumentElement();
     List<String> families = Arrays.stream(Family.values()).map(Family::title).toList();
     List<String> headings = Markups.texts(page, "h2");
     assertThat(families).containsSubsequence(headings.subList(0, headings.size() - 2));
@@ -50,7 +99,7 @@ class ReferencePageTest {
 
   @Test
   void showsEveryStepOfTheWorkedExamples() throws Exception {
-    Element page = Markups.parse(ReferencePage.of(Generator.declarations())).getDocumentElement();
+    Element page = Markups.parse(english(Generator.declarations())).getDocumentElement();
     for (WorkedExample example : WorkedExample.all()) {
       assertThat(Markups.texts(page, "h3")).contains(example.title());
       for (WorkedExample.Step step : example.steps()) {
@@ -61,7 +110,7 @@ class ReferencePageTest {
 
   @Test
   void tellsAboutEveryKindOfError() throws Exception {
-    Element page = Markups.parse(ReferencePage.of(Generator.declarations())).getDocumentElement();
+    Element page = Markups.parse(english(Generator.declarations())).getDocumentElement();
     for (ErrorKind kind : ErrorKind.values()) {
       assertThat(Markups.texts(page, "dt")).contains(String.join(", ", kind.names()));
       assertThat(Markups.texts(page, "dd"))
@@ -74,7 +123,7 @@ class ReferencePageTest {
 
   @Test
   void hasHeadingsInOrderAndNamedTables() throws Exception {
-    Element page = Markups.parse(ReferencePage.of(Generator.declarations())).getDocumentElement();
+    Element page = Markups.parse(english(Generator.declarations())).getDocumentElement();
     assertThat(page.getAttribute("lang")).isEqualTo("en");
     assertThat(Markups.elements(page, "h1")).hasSize(1);
     assertThat(Markups.elements(page, "th"))
@@ -88,7 +137,7 @@ class ReferencePageTest {
     Map<String, String> files = Generator.files(Generator.declarations());
     Element page =
         Markups.parse(files.get("extension/function-reference.html")).getDocumentElement();
-    for (String section : ReferencePage.sections(Generator.declarations())) {
+    for (String section : new ReferencePage(Generator.declarations(), Language.ENGLISH).sections()) {
       Element sign =
           Markups.parse(files.get("extension/function-reference/" + section + ".html"))
               .getDocumentElement();
@@ -103,7 +152,7 @@ class ReferencePageTest {
 
   @Test
   void needsNoOtherFile() throws Exception {
-    Element page = Markups.parse(ReferencePage.of(Generator.declarations())).getDocumentElement();
+    Element page = Markups.parse(english(Generator.declarations())).getDocumentElement();
     assertThat(Markups.elements(page, "link")).isEmpty();
     assertThat(Markups.elements(page, "script")).isEmpty();
     assertThat(Markups.elements(page, "img")).isEmpty();
@@ -114,7 +163,7 @@ class ReferencePageTest {
   @Test
   void escapesWhatMarkupWouldRead() throws Exception {
     Declaration awkward = Declarations.everyType(ResultKind.TABLE);
-    Element section = section(ReferencePage.of(List.of(awkward)), awkward);
+    Element section = section(english(List.of(awkward)), awkward);
     assertThat(Markups.texts(section, "p")).startsWith(awkward.description());
     assertThat(Markups.texts(section, "dd"))
         .startsWith(

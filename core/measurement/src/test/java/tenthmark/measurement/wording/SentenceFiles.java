@@ -14,10 +14,16 @@ public final class SentenceFiles {
 
   private SentenceFiles() {}
 
+  /** What worksheet functions write. */
   public static Map<String, String> texts(Language language) {
+    return texts(Sentences.class, "sentences", language);
+  }
+
+  /** The texts of any module, as {@link Sentences#of} finds them. */
+  public static Map<String, String> texts(Class<?> owner, String name, Language language) {
     String suffix = language == Language.ENGLISH ? "" : "_" + language.code();
-    String file = "sentences" + suffix + ".properties";
-    try (InputStream stream = Sentences.class.getResourceAsStream(file)) {
+    String file = name + suffix + ".properties";
+    try (InputStream stream = owner.getResourceAsStream(file)) {
       Properties properties = new Properties();
       properties.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
       Map<String, String> texts = new TreeMap<>();

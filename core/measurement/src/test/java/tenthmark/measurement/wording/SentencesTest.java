@@ -101,11 +101,15 @@ class SentencesTest {
           .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /** All but the texts of the function wizard, whose English stands in the declarations. */
+    /** All but the texts about functions, whose English stands in the declarations. */
     private static Map<String, String> texts(Language language) {
       Map<String, String> texts = SentenceFiles.texts(language);
-      texts.keySet().removeIf(key -> key.startsWith("wizard.") && !key.equals("wizard.required"));
+      texts.keySet().removeIf(Files::isAboutAFunction);
       return texts;
+    }
+
+    private static boolean isAboutAFunction(String key) {
+      return key.matches("(wizard|use|family)\\..*") && !key.equals("wizard.required");
     }
   }
 

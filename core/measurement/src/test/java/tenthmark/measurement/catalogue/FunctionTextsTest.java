@@ -14,15 +14,15 @@ import org.junit.jupiter.params.provider.EnumSource.Mode;
 import tenthmark.measurement.wording.Language;
 import tenthmark.measurement.wording.SentenceFiles;
 
-/** Holds the function wizard to a text for everything in every language. */
-class WizardTextsTest {
+/** Holds function wizard and reference to a text for everything in every language. */
+class FunctionTextsTest {
 
   private record Named(Declaration function, Parameter<?> parameter) {}
 
   @ParameterizedTest
   @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
   void areThereForEveryFunctionAndParameter(Language language) {
-    WizardTexts texts = WizardTexts.in(language);
+    FunctionTexts texts = FunctionTexts.in(language);
     assertThat(declarations()).allSatisfy(one -> assertThat(texts.key(one)).isPresent());
     assertThat(parameters())
         .allSatisfy(one -> assertThat(texts.key(one.function(), one.parameter())).isPresent());
@@ -32,7 +32,7 @@ class WizardTextsTest {
   @ParameterizedTest
   @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
   void areSharedOnlyByParametersThatSayTheSameInEnglish(Language language) {
-    WizardTexts texts = WizardTexts.in(language);
+    FunctionTexts texts = FunctionTexts.in(language);
     Map<String, Set<String>> english =
         parameters()
             .collect(
@@ -45,7 +45,7 @@ class WizardTextsTest {
   @ParameterizedTest
   @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
   void areAllUsed(Language language) {
-    WizardTexts texts = WizardTexts.in(language);
+    FunctionTexts texts = FunctionTexts.in(language);
     Set<String> used =
         Stream.concat(
                 declarations().map(one -> texts.key(one).orElseThrow()),
@@ -54,30 +54,39 @@ class WizardTextsTest {
     used.add("wizard.required");
     assertThat(SentenceFiles.texts(language).keySet().stream().filter(k -> k.startsWith("wizard.")))
         .containsExactlyElementsOf(used);
+    assertThat(SentenceFiles.texts(language).keySet().stream().filter(k -> k.startsWith("use.")))
+        .containsExactlyInAnyOrderElementsOf(
+            declarations().map(one -> "use." + one.name()).toList());
   }
 
   @ParameterizedTest
   @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
   void areSentencesInTheirOwnLanguage(Language language) {
-    WizardTexts texts = WizardTexts.in(language);
+    FunctionTexts texts = FunctionTexts.in(language);
     assertThat(declarations())
         .allSatisfy(
-            one ->
-                assertThat(texts.description(one)).endsWith(".").isNotEqualTo(one.description()));
+            one -> {
+              assertThat(texts.description(one)).endsWith(".").isNotEqualTo(one.description());
+              assertThat(texts.use(one)).endsWith(".").isNotEqualTo(one.use());
+            });
     assertThat(parameters())
         .allSatisfy(
             one ->
                 assertThat(texts.description(one.function(), one.parameter()))
                     .endsWith(".")
-                    .doesNotContain(one.parameter().description()));
+                    .isNotEqualTo(one.parameter().description()));
+    assertThat(Family.values())
+        .allSatisfy(one -> assertThat(texts.title(one)).isNotEqualTo(one.title()));
   }
 
   @Test
   void areTheDeclarationsInEnglish() {
     Declaration reading = declarations().filter(d -> d.name().equals("READING")).findFirst().get();
-    WizardTexts english = WizardTexts.in(Language.ENGLISH);
+    FunctionTexts english = FunctionTexts.in(Language.ENGLISH);
     assertThat(english.description(reading)).isEqualTo(reading.description());
-    assertThat(english.description(reading, reading.parameters().get(0)))
+    assertThat(english.use(reading)).isEqualTo(reading.use());
+    assertThat(english.title(reading.family())).isEqualTo(reading.family().title());
+    assertThat(english.inWizard(reading, reading.parameters().get(0)))
         .isEqualTo("Smallest step marked on the scale, in the unit of the reading. Must be given.");
   }
 

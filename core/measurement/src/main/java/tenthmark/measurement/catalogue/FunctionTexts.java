@@ -1,0 +1,80 @@
+package tenthmark.measurement.catalogue;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import tenthmark.measurement.rounding.DecimalSign;
+import tenthmark.measurement.wording.Language;
+import tenthmark.measurement.wording.Sentences;
+
+/**
+ * What the function wizard and the reference say about functions and their parameters, in one
+ * language. English is what the declarations say. The other languages have a text for each function
+ * by its name and for each parameter by both names, or one for all the functions that share a
+ * parameter.
+ */
+public final class FunctionTexts {
+
+  private static final String ROOT = "wizard.";
+  private static final String SHARED = ROOT + "parameter.";
+
+  private final Sentences sentences;
+
+  private FunctionTexts(Sentences sentences) {
+    this.sentences = sentences;
+  }
+
+  /** The texts in a language. */
+  public static FunctionTexts in(Language language) {
+    return new FunctionTexts(Sentences.in(language, DecimalSign.POINT));
+  }
+
+  /** What a function does, in one sentence. */
+  public String description(Declaration function) {
+    return sayOr(ROOT + function.name(), function.description());
+  }
+
+  /** When to use a function, in whole sentences. */
+  public String use(Declaration function) {
+    return sayOr("use." + function.name(), function.use());
+  }
+
+  /** The heading of a family. */
+  public String title(Family family) {
+    return sayOr("family." + family.name(), family.title());
+  }
+
+  private String sayOr(String key, String english) {
+    return sentences.knows(key) ? sentences.say(key) : english;
+  }
+
+  /** What a parameter is. */
+  public String description(Declaration function, Parameter<?> parameter) {
+    return key(function, parameter).map(sentences::say).orElse(parameter.description());
+  }
+
+  /**
+   * What a parameter is, for the wizard: Calc calls every argument optional whose type is any, so
+   * the text says of the others that they must be given.
+   */
+  public String inWizard(Declaration function, Parameter<?> parameter) {
+    String text = description(function, parameter);
+    return parameter.isOptional() ? text : text + " " + sentences.say(ROOT + "required");
+  }
+
+  /** What is allowed for a parameter. */
+  public String allowed(Parameter<?> parameter) {
+    return sentences.say(parameter.allowed());
+  }
+
+  /** Under which key a function has a text of this language. */
+  Optional<String> key(Declaration function) {
+    return Optional.of(ROOT + function.name()).filter(sentences::knows);
+  }
+
+  /** Under which key a parameter has a text of this language. */
+  Optional<String> key(Declaration function, Parameter<?> parameter) {
+    return Stream.of(ROOT + function.name() + "." + parameter.name(), SHARED + parameter.name())
+        .filter(sentences::knows)
+        .findFirst();
+  }
+}
