@@ -222,9 +222,7 @@ final class ReferencePage {
     return "<h2>%s</h2>\n%s"
         .formatted(
             Markup.escape(functions.title(family)),
-            in(family).stream()
-                .map(this::function)
-                .collect(Collectors.joining()));
+            in(family).stream().map(this::function).collect(Collectors.joining()));
   }
 
   private List<Declaration> in(Family family) {

@@ -137,7 +137,8 @@ class ReferencePageTest {
     Map<String, String> files = Generator.files(Generator.declarations());
     Element page =
         Markups.parse(files.get("extension/function-reference.html")).getDocumentElement();
-    for (String section : new ReferencePage(Generator.declarations(), Language.ENGLISH).sections()) {
+    for (String section :
+        new ReferencePage(Generator.declarations(), Language.ENGLISH).sections()) {
       Element sign =
           Markups.parse(files.get("extension/function-reference/" + section + ".html"))
               .getDocumentElement();
