@@ -31,6 +31,11 @@ final class CommandDispatch extends WeakBase implements XNotifyingDispatch {
 
   @Override
   public void dispatch(URL url, PropertyValue[] arguments) {
+    perform();
+  }
+
+  /** Does it for a user. */
+  void perform() {
     perform(new MessageBoxes(frame));
   }
 

@@ -3,20 +3,26 @@ package tenthmark.addin.menu;
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
 import com.sun.star.frame.DispatchDescriptor;
+import com.sun.star.frame.XDesktop;
 import com.sun.star.frame.XDispatch;
 import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XFrame;
 import com.sun.star.lang.XInitialization;
 import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.task.XJobExecutor;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import java.util.Arrays;
 import java.util.List;
 
-/** What the office asks for the commands {@code tenthmark:<command>} of one window. */
+/**
+ * What the office asks for the commands {@code tenthmark:<command>} of one window. The buttons of
+ * the toolbar are {@code service:tenthmark.Menu?<command>} instead: whether such a button can be
+ * pressed is not asked, so that Java does not start with every Calc.
+ */
 public final class Menu extends WeakBase
-    implements XDispatchProvider, XInitialization, XServiceInfo {
+    implements XDispatchProvider, XInitialization, XJobExecutor, XServiceInfo {
 
   /** The services that it is registered with. */
   public static final List<String> SERVICES =
@@ -47,6 +53,20 @@ public final class Menu extends WeakBase
             .map(command -> new CommandDispatch(command, office, frame))
             .orElse(null)
         : null;
+  }
+
+  /** Does the command of a button in the window that is in front. */
+  @Override
+  public void trigger(String name) {
+    XFrame front =
+        queryInterface(
+                XDesktop.class, office.getValueByName("/singletons/com.sun.star.frame.theDesktop"))
+            .getCurrentFrame();
+    if (Workplace.isIn(front)) {
+      commands
+          .find(name)
+          .ifPresent(command -> new CommandDispatch(command, office, front).perform());
+    }
   }
 
   @Override

@@ -54,11 +54,11 @@ class MenuIT {
 
   @Test
   void listsEveryCommandInMenuAndToolbar() throws Exception {
-    List<String> urls = commands().map(name -> "tenthmark:" + name).toList();
     assertThat(configured("OfficeMenuBar/org.tenthmark.calc.menu/Submenu"))
-        .containsExactlyInAnyOrderElementsOf(urls);
+        .containsExactlyInAnyOrderElementsOf(commands().map(name -> "tenthmark:" + name).toList());
     assertThat(configured("OfficeToolBar/org.tenthmark.calc.toolbar"))
-        .containsExactlyInAnyOrderElementsOf(urls);
+        .containsExactlyInAnyOrderElementsOf(
+            commands().map(name -> "service:tenthmark.Menu?" + name).toList());
   }
 
   @ParameterizedTest

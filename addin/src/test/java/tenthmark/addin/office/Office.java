@@ -21,8 +21,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Comparator;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
@@ -31,32 +29,27 @@ public final class Office implements AutoCloseable {
 
   private static final Duration START = Duration.ofMinutes(3);
   private static final Duration END = Duration.ofSeconds(10);
+  private static final Duration POLL = Duration.ofMillis(20);
 
-  private static final String NEEDED =
-      "these tests need LibreOffice Calc 7.4 or newer with Java (Debian: libreoffice-calc and"
-          + " libreoffice-java-common)";
-
-  private final Path home;
+  private final UserFolder home;
+  private final boolean ownsHome;
   private final Process process;
   private final Thread endWithTheTests = new Thread(this::kill);
   private final XComponentContext context;
   private final XDesktop desktop;
 
-  private Office(Launcher launcher, Path home) throws Exception {
+  private Office(UserFolder home, boolean ownsHome) throws Exception {
     this.home = home;
+    this.ownsHome = ownsHome;
     int port = freePort();
     this.process =
-        run(
-            launcher
-                .program(
-                    home,
-                    "soffice",
-                    profileOption(home),
-                    "--headless",
-                    "--norestore",
-                    "--nologo",
-                    "--accept=socket,host=127.0.0.1,port=" + port + ";urp;")
-                .redirectOutput(home.resolve("office.log").toFile()));
+        home.run(
+            "soffice",
+            log(),
+            "--headless",
+            "--norestore",
+            "--nologo",
+            "--accept=socket,host=127.0.0.1,port=" + port + ";urp;");
     Runtime.getRuntime().addShutdownHook(endWithTheTests);
     this.context = connect(port);
     this.desktop = queryInterface(XDesktop.class, service("com.sun.star.frame.Desktop"));
@@ -69,49 +62,16 @@ public final class Office implements AutoCloseable {
 
   /** Starts an office; fails with its output where it does not start. */
   public static Office start(Launcher launcher, Profile profile) throws Exception {
-    Path home = Files.createTempDirectory("tenthmark-office-");
-    profile.write(home.resolve("profile"));
-    Path extension = home.resolve("tenthmark.oxt");
-    if (profile.extension().isPresent()) {
-      Files.copy(profile.extension().orElseThrow(), extension);
-    }
-    Launcher.handOver(home);
-    if (profile.extension().isPresent()) {
-      install(launcher, home, extension);
-    }
-    return new Office(launcher, home);
+    return new Office(UserFolder.create(launcher, profile), true);
   }
 
-  private static void install(Launcher launcher, Path home, Path extension) throws Exception {
-    Path log = home.resolve("unopkg.log");
-    Process unopkg =
-        run(
-            launcher
-                .program(
-                    home,
-                    "unopkg",
-                    "add",
-                    "--suppress-license",
-                    profileOption(home),
-                    extension.toString())
-                .redirectOutput(log.toFile()));
-    if (!unopkg.waitFor(START.toSeconds(), TimeUnit.SECONDS) || unopkg.exitValue() != 0) {
-      killTree(unopkg);
-      throw new IllegalStateException(
-          "the extension could not be installed; " + NEEDED + ":\n" + Files.readString(log));
-    }
+  /** Starts an office with a profile that stays when it is closed. */
+  static Office startIn(UserFolder home) throws Exception {
+    return new Office(home, false);
   }
 
-  private static Process run(ProcessBuilder builder) {
-    try {
-      return builder.start();
-    } catch (IOException missing) {
-      throw new IllegalStateException("the office cannot be run; " + NEEDED, missing);
-    }
-  }
-
-  private static String profileOption(Path home) {
-    return "-env:UserInstallation=" + home.resolve("profile").toUri();
+  private Path log() {
+    return home.path().resolve("office.log");
   }
 
   private static int freePort() throws IOException {
@@ -128,14 +88,14 @@ public final class Office implements AutoCloseable {
       try {
         return queryInterface(XComponentContext.class, resolver.resolve(url));
       } catch (NoConnectException notYet) {
-        Thread.sleep(100);
+        Thread.sleep(POLL.toMillis());
       }
     }
-    String output = Files.readString(home.resolve("office.log"));
+    String output = Files.readString(log());
     String end = process.isAlive() ? "no answer" : "exit status " + process.exitValue();
     kill();
     throw new IllegalStateException(
-        "the office did not start (" + end + "); " + NEEDED + ":\n" + output);
+        "the office did not start (" + end + "); " + UserFolder.NEEDED + ":\n" + output);
   }
 
   /** A service of the office. */
@@ -143,9 +103,21 @@ public final class Office implements AutoCloseable {
     return context.getServiceManager().createInstanceWithContext(name, context);
   }
 
+  /** What all its processes have used of the processors since the start. */
+  public Duration processorTime() {
+    return Stream.concat(Stream.of(process.toHandle()), process.descendants())
+        .flatMap(member -> member.info().totalCpuDuration().stream())
+        .reduce(Duration.ZERO, Duration::plus);
+  }
+
+  /** The one instance of something that the office has only once. */
+  public Object singleton(String name) {
+    return context.getValueByName("/singletons/" + name);
+  }
+
   /** A folder that the tests and the office can both read and write. */
   public Path folder() {
-    return home;
+    return home.path();
   }
 
   /** An empty spreadsheet. */
@@ -155,7 +127,7 @@ public final class Office implements AutoCloseable {
 
   /** A copy of a file, loaded as a user would open it. */
   public Workbook open(Path file) throws Exception {
-    Path copy = home.resolve(file.getFileName());
+    Path copy = folder().resolve(file.getFileName());
     if (!copy.equals(file)) {
       Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
       Launcher.handOver(copy);
@@ -185,7 +157,9 @@ public final class Office implements AutoCloseable {
     process.onExit().completeOnTimeout(process, END.toSeconds(), TimeUnit.SECONDS).join();
     kill();
     Runtime.getRuntime().removeShutdownHook(endWithTheTests);
-    deleteAll(home);
+    if (ownsHome) {
+      home.close();
+    }
   }
 
   private void terminate() {
@@ -197,21 +171,6 @@ public final class Office implements AutoCloseable {
   }
 
   private void kill() {
-    killTree(process);
-  }
-
-  private static void killTree(Process root) {
-    List<ProcessHandle> family =
-        Stream.concat(root.descendants(), Stream.of(root.toHandle())).toList();
-    family.forEach(ProcessHandle::destroyForcibly);
-    family.forEach(member -> member.onExit().join());
-  }
-
-  private static void deleteAll(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(file);
-      }
-    }
+    UserFolder.killTree(process);
   }
 }

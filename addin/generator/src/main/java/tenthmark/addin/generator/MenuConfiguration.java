@@ -19,6 +19,11 @@ final class MenuConfiguration {
       xmlns:xs="http://www.w3.org/2001/XMLSchema" oor:name="%s" oor:package="%s">
       """;
 
+  private static final String IN_MENU = "tenthmark:";
+
+  /** The office does not ask for the state of such an address, so it needs no Java to show it. */
+  private static final String IN_TOOLBAR = "service:tenthmark.Menu?";
+
   private static final String NAME = "Tenthmark";
   private static final String TOOLBAR = "org.tenthmark.calc.toolbar";
   private static final String RIGHT_OF_STANDARD = "2000,0";
@@ -70,7 +75,13 @@ final class MenuConfiguration {
          </node>
         </oor:component-data>
         """
-            .formatted(NAME, SHEETS, places(entries), TOOLBAR, places(entries), images(entries));
+            .formatted(
+                NAME,
+                SHEETS,
+                places(entries, IN_MENU),
+                TOOLBAR,
+                places(entries, IN_TOOLBAR),
+                images(entries, "menu", IN_MENU) + images(entries, "toolbar", IN_TOOLBAR));
   }
 
   static String protocol() {
@@ -103,7 +114,7 @@ final class MenuConfiguration {
   }
 
   /** The entries, each in its place: the office sorts them by the names of their nodes. */
-  private static String places(List<Entry> entries) {
+  private static String places(List<Entry> entries, String protocol) {
     return IntStream.range(0, entries.size())
         .mapToObj(
             place ->
@@ -112,19 +123,19 @@ final class MenuConfiguration {
                 %s\
                      </node>
                 """
-                    .formatted(place, content(entries.get(place))))
+                    .formatted(place, content(entries.get(place), protocol)))
         .collect(Collectors.joining());
   }
 
-  private static String content(Entry entry) {
+  private static String content(Entry entry, String protocol) {
     if (entry instanceof Entry.Item item) {
       return """
-                <prop oor:name="URL"><value>tenthmark:%s</value></prop>
+                <prop oor:name="URL"><value>%s%s</value></prop>
                 <prop oor:name="Title">%s</prop>
                 <prop oor:name="Target"><value>_self</value></prop>
                 <prop oor:name="Context"><value>%s</value></prop>
           """
-          .formatted(item.command(), titles(item), SHEETS);
+          .formatted(protocol, item.command(), titles(item), SHEETS);
     }
     return """
               <prop oor:name="URL"><value>private:separator</value></prop>
@@ -140,23 +151,24 @@ final class MenuConfiguration {
         .collect(Collectors.joining());
   }
 
-  private static String images(List<Entry> entries) {
+  /** The office finds an icon by the address of its command. */
+  private static String images(List<Entry> entries, String where, String protocol) {
     return entries.stream()
         .filter(Entry.Item.class::isInstance)
-        .map(entry -> image(((Entry.Item) entry).command()))
+        .map(entry -> image(((Entry.Item) entry).command(), where, protocol))
         .collect(Collectors.joining());
   }
 
-  private static String image(String command) {
+  private static String image(String command, String where, String protocol) {
     return """
-            <node oor:name="tenthmark.%1$s" oor:op="replace">
-             <prop oor:name="URL"><value>tenthmark:%1$s</value></prop>
+            <node oor:name="tenthmark.%2$s.%1$s" oor:op="replace">
+             <prop oor:name="URL"><value>%3$s%1$s</value></prop>
              <node oor:name="UserDefinedImages">
               <prop oor:name="ImageSmallURL"><value>%%origin%%/icons/%1$s-16.png</value></prop>
               <prop oor:name="ImageBigURL"><value>%%origin%%/icons/%1$s-26.png</value></prop>
              </node>
             </node>
         """
-        .formatted(command);
+        .formatted(command, where, protocol);
   }
 }
