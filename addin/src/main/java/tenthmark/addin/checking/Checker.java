@@ -17,10 +17,6 @@ public final class Checker {
 
   private static final String PROFILE = "course.yaml";
 
-  /** Exit statuses from here on say that the checker could not do what it was asked. */
-  private static final int FAILED = 2;
-
-  private static final Duration LONGEST = Duration.ofSeconds(90);
   private static final Duration LONGEST_FOR_THE_FILE = Duration.ofSeconds(60);
 
   private final Workplace workplace;
@@ -51,17 +47,12 @@ public final class Checker {
 
   /** Checks a copy, then goes on with the findings, unless the user gives it up. */
   public void check(Next next) throws Exception, IOException {
-    TemporaryFolder folder = TemporaryFolder.create();
-    try {
-      Path copy = folder.file("workbook.ods");
-      workplace.spreadsheet().storeCopy(copy, "calc8");
-      program
-          .start(folder, arguments(copy))
-          .then(output -> next.take(findings(output, copy)), LONGEST, workplace);
-    } catch (Exception | IOException | RuntimeException failure) {
-      folder.close();
-      throw failure;
-    }
+    program.onCopy(
+        workplace,
+        FileFormat.ODS,
+        "checker.running",
+        this::arguments,
+        (output, copy) -> next.take(findings(output, copy)));
   }
 
   private List<String> arguments(Path file) {
@@ -74,9 +65,9 @@ public final class Checker {
   }
 
   private List<Finding> findings(Output output, Path copy) throws IOException {
-    if (output.status() >= FAILED) {
+    if (output.hasFailed()) {
       String title = workplace.spreadsheet().title();
-      throw new RefusalException("checker.failed", output.err().replace(copy.toString(), title));
+      throw new RefusalException("checker.failed", output.messages(copy, title));
     }
     return Report.read(output.out()).files().get(0).findings();
   }

@@ -3,6 +3,7 @@ package tenthmark.addin.checking;
 import com.sun.star.uno.Exception;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -25,7 +26,20 @@ record CheckerRun(Process process, TemporaryFolder folder) {
    *
    * @param status its exit status
    */
-  record Output(int status, String out, String err) {}
+  record Output(int status, String out, String err) {
+
+    /** Exit statuses from here on say that the checker could not do what it was asked. */
+    private static final int FAILED = 2;
+
+    boolean hasFailed() {
+      return status >= FAILED;
+    }
+
+    /** What it says about a copy, as about the document that it was made of. */
+    String messages(Path copy, String title) {
+      return err.replace(copy.toString(), title);
+    }
+  }
 
   /** What is done with the output. */
   @FunctionalInterface
@@ -38,12 +52,15 @@ record CheckerRun(Process process, TemporaryFolder folder) {
   /**
    * Goes on with the output once it has ended: at once for a program that waits for it, later in
    * the office's own thread for a user, who can give it up meanwhile.
+   *
+   * @param task key of the sentence that says what is done
    */
-  void then(Next next, Duration longest, Workplace workplace) throws Exception, IOException {
+  void then(Next next, Duration longest, String task, Workplace workplace)
+      throws Exception, IOException {
     CompletableFuture<Process> end =
         process.onExit().orTimeout(longest.toMillis(), TimeUnit.MILLISECONDS);
     if (workplace.conversation().canShowWindows()) {
-      Waiting.show(end, workplace.texts().say("checker.running"), workplace);
+      Waiting.show(end, workplace.texts().say(task), workplace);
       end.whenComplete((done, failure) -> workplace.later(() -> finish(end, next, longest)));
     } else {
       end.exceptionally(failure -> process).join();
