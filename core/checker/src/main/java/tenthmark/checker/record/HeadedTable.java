@@ -29,8 +29,8 @@ final class HeadedTable {
   private final Workbook workbook;
   private final Evaluation evaluation;
   private final Lines lines;
-  private final HeadingWords words;
   private final Headings headings;
+  private final Map<Integer, List<Headings>> headingsByLine;
   private final Optional<CellRange> extent;
   private final RationaleRows rationales;
   private final Set<Integer> linesTaken = new HashSet<>();
@@ -41,12 +41,13 @@ final class HeadedTable {
       Lines lines,
       HeadingWords words,
       Headings headings,
+      Map<Integer, List<Headings>> headingsByLine,
       Optional<CellRange> extent) {
     this.workbook = workbook;
     this.evaluation = evaluation;
     this.lines = lines;
-    this.words = words;
     this.headings = headings;
+    this.headingsByLine = headingsByLine;
     this.extent = extent;
     this.rationales =
         new RationaleRows(evaluation, lines, words, headings.left(), headings.right());
@@ -86,7 +87,7 @@ final class HeadedTable {
   }
 
   private List<Headings> overlapping(int line) {
-    return Headings.in(lines, line, words).stream()
+    return headingsByLine.getOrDefault(line, List.of()).stream()
         .filter(other -> other.left() <= headings.right() && other.right() >= headings.left())
         .toList();
   }

@@ -5,8 +5,10 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import tenthmark.checker.evaluation.Evaluation;
@@ -76,14 +78,17 @@ public final class RecordFinder {
    */
   private List<RecordTable> headed(Lines lines, Sheet sheet, Set<Integer> taken) {
     List<RecordTable> tables = new ArrayList<>();
+    Map<Integer, List<Headings>> byLine = new TreeMap<>();
+    lines.numbers().forEach(line -> byLine.put(line, Headings.in(lines, line, words)));
     for (int line : lines.numbers()) {
-      for (Headings headings : Headings.in(lines, line, words)) {
+      for (Headings headings : byLine.get(line)) {
         if (isOfConstants(headings, lines, sheet)
             || (lines.areColumns() && !Collections.disjoint(taken, rows(headings)))) {
           continue;
         }
         HeadedTable table =
-            new HeadedTable(workbook, evaluation, lines, words, headings, extent(lines, headings));
+            new HeadedTable(
+                workbook, evaluation, lines, words, headings, byLine, extent(lines, headings));
         RecordTable found = table.read();
         if (!lines.areColumns()) {
           taken.add(line);

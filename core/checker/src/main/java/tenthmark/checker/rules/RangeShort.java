@@ -63,6 +63,8 @@ public final class RangeShort implements Rule {
             .collect(Collectors.toSet());
     return inspection
         .formulas()
+        .filter(
+            cell -> inspection.evaluation().references(cell).stream().anyMatch(RangeShort::isLong))
         .filter(cell -> isOfSeries((Content.Formula) cell.content()))
         .filter(cell -> !isCopiedDown(cell, inspection))
         .flatMap(
@@ -74,6 +76,10 @@ public final class RangeShort implements Rule {
                     .limit(1)
                     .map(missed -> finding(cell, missed)))
         .toList();
+  }
+
+  private static boolean isLong(CellRange range) {
+    return range.width() == 1 && range.height() >= FEWEST;
   }
 
   private static boolean isOfSeries(Content.Formula formula) {
@@ -97,7 +103,7 @@ public final class RangeShort implements Rule {
   /** The number next to a range that goes on with its series. */
   private static Optional<CellAddress> missed(CellRange range, Inspection inspection) {
     Optional<Sheet> sheet = inspection.workbook().sheet(range.sheet());
-    if (range.width() > 1 || range.height() < FEWEST || sheet.isEmpty()) {
+    if (!isLong(range) || sheet.isEmpty()) {
       return Optional.empty();
     }
     List<Cell> cells = sheet.get().cells(range).toList();

@@ -46,6 +46,9 @@ public final class ResultStale implements Rule {
                 cell -> !withoutExtension || !inspection.evaluation().dependsOnLab(cell.address()))
             .filter(cell -> isStale(cell, inspection.evaluation()))
             .collect(Collectors.toCollection(LinkedHashSet::new));
+    if (stale.isEmpty()) {
+      return List.of();
+    }
     Set<CellAddress> places = stale.stream().map(Cell::address).collect(Collectors.toSet());
     Set<CellAddress> explained = NumberAsText.explained(inspection);
     return stale.stream()

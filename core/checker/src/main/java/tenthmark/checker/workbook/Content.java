@@ -44,7 +44,7 @@ public sealed interface Content {
 
     /** Whether LAB functions are spelt as a program writes them that does not know them. */
     public boolean callsLabInLowerCase() {
-      return FormulaText.mayCallLab(written)
+      return written.contains("lab")
           && FormulaText.calls(written).stream().anyMatch(FormulaText::isLabInLowerCase);
     }
   }
