@@ -124,6 +124,16 @@ explain_dialog() {
   close_office
 }
 
+findings_list() {
+  cp "$workbooks/class-set/class-set.yaml" "$work/profile/course.yaml"
+  open class-set/bench-04.ods 1400 640
+  menu
+  keys Down Down Down Return
+  sleep "${TENTHMARK_PATIENCE:-30}"
+  save findings-list 1400x640+0+0
+  close_office
+}
+
 reports() {
   [ -d "$work/reports" ] && return
   java -jar "$root/core/checker/target/tenthmark-checker.jar" check "$workbooks/class-set" --quiet \
@@ -141,5 +151,5 @@ class_page() {
 }
 
 new_profile "$work/profile"
-[ $# -gt 0 ] || set -- lab-table function-wizard tenthmark-menu explain-dialog student-page class-page
+[ $# -gt 0 ] || set -- lab-table function-wizard tenthmark-menu explain-dialog findings-list student-page class-page
 for picture in "$@"; do "${picture//-/_}"; done
