@@ -64,6 +64,7 @@ public final class ExplanationWindow {
       y += height(section);
     }
     addButtons(window, y);
+    window.onHelp(actions::help);
     window.focus(sections.get(0).name());
     window.show();
   }

@@ -2,11 +2,14 @@ package tenthmark.addin.window;
 
 import com.sun.star.awt.ActionEvent;
 import com.sun.star.awt.ItemEvent;
+import com.sun.star.awt.KeyEvent;
 import com.sun.star.awt.XActionListener;
 import com.sun.star.awt.XItemListener;
+import com.sun.star.awt.XKeyHandler;
 import com.sun.star.awt.XTopWindowListener;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XEventListener;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /** The office's listeners, as far as they are listened to here. */
@@ -30,6 +33,23 @@ final class Listeners {
     @Override
     public void itemStateChanged(ItemEvent event) {
       then.accept(event);
+    }
+
+    @Override
+    public void disposing(EventObject source) {}
+  }
+
+  /** Takes one key where it is wanted; what is not wanted goes on to the office. */
+  record OfKey(short code, BooleanSupplier then) implements XKeyHandler {
+
+    @Override
+    public boolean keyPressed(KeyEvent event) {
+      return event.KeyCode == code && then.getAsBoolean();
+    }
+
+    @Override
+    public boolean keyReleased(KeyEvent event) {
+      return false;
     }
 
     @Override

@@ -3,10 +3,13 @@ package tenthmark.addin.window;
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
 import com.sun.star.awt.FontDescriptor;
+import com.sun.star.awt.Key;
 import com.sun.star.awt.XButton;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XControlContainer;
 import com.sun.star.awt.XControlModel;
+import com.sun.star.awt.XExtendedToolkit;
+import com.sun.star.awt.XKeyHandler;
 import com.sun.star.awt.XListBox;
 import com.sun.star.awt.XTextComponent;
 import com.sun.star.awt.XToolkit;
@@ -19,6 +22,7 @@ import com.sun.star.frame.XFrame;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.Exception;
+import com.sun.star.uno.UnoRuntime;
 import java.util.List;
 import java.util.Map;
 import tenthmark.addin.menu.Workplace;
@@ -136,6 +140,25 @@ public final class Window implements AutoCloseable {
   /** Chooses a line of a list, and does what choosing does. */
   public void choose(String name, int line) {
     queryInterface(XListBox.class, control(name)).selectItemPos((short) line, true);
+  }
+
+  /** Lets the key F1 in this window do something instead of opening the office's own help. */
+  public void onHelp(Action action) throws Exception {
+    XExtendedToolkit toolkit =
+        workplace.service(XExtendedToolkit.class, "com.sun.star.awt.Toolkit");
+    XKeyHandler help =
+        new Listeners.OfKey(
+            Key.F1,
+            () -> {
+              boolean here = UnoRuntime.areSame(toolkit.getActiveTopWindow(), dialog.getPeer());
+              if (here) {
+                run(action);
+              }
+              return here;
+            });
+    toolkit.addKeyHandler(help);
+    queryInterface(XComponent.class, dialog)
+        .addEventListener(new Listeners.OfEnd(event -> toolkit.removeKeyHandler(help)));
   }
 
   /** Puts the keyboard into a control. */
