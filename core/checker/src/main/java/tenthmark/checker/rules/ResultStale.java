@@ -68,7 +68,13 @@ public final class ResultStale implements Rule {
         && evaluation.at(cell.address()) instanceof Outcome.Known known
         && !(known.value() instanceof Value.Fault)
         && !same(stored.get(), known.value())
-        && !followsError(cell, stored.get(), evaluation);
+        && !followsError(cell, stored.get(), evaluation)
+        && !explainsACell(cell, evaluation);
+  }
+
+  /** An explanation says what the student's office shows, which has errors under other names. */
+  private static boolean explainsACell(Cell cell, Evaluation evaluation) {
+    return evaluation.calls(cell).stream().anyMatch(call -> call.function().equals("LAB_WHY"));
   }
 
   /** Calc hands an error on; where a LAB function gives text, here it says so in a sentence. */

@@ -50,6 +50,15 @@ class OtherLanguagesTest {
     }
 
     @Test
+    void thatExplainACellMaySayWhatOnlyThatOfficeShows() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Warum")
+                      .row(5, new Stored("=LAB_WHY(A1)", "A1 zeigt Err:502: ein Fehler."))))
+          .isEmpty();
+    }
+
+    @Test
     void areStaleWhereTheClaimIsAnother() {
       Finding finding =
           Findings.only(
