@@ -54,6 +54,19 @@ public final class OfficeCells implements Cells {
     return new OfficeCells(OpenDocument.of(queryInterface(XPropertySet.class, document)));
   }
 
+  /** A formula in the language of the office, as the user sees it. */
+  public String localFormula(CellAddress address) {
+    return cell(address).map(OfficeCells::localFormula).orElse("");
+  }
+
+  private static String localFormula(XCell cell) {
+    try {
+      return (String) queryInterface(XPropertySet.class, cell).getPropertyValue("FormulaLocal");
+    } catch (UnknownPropertyException | WrappedTargetException failure) {
+      throw new IllegalStateException(failure);
+    }
+  }
+
   /** The first cell of a range. */
   public CellAddress first(CellRangeAddress range) {
     return new CellAddress(sheetNames()[range.Sheet], range.StartColumn, range.StartRow);
@@ -182,7 +195,7 @@ public final class OfficeCells implements Cells {
     return text(queryInterface(XText.class, cell).getString());
   }
 
-  /** An error as Calc shows it in English. */
+  /** An error as Calc shows it in English; while it recalculates, it shows three dots only. */
   private static String errorName(int code) {
     return switch (code) {
       case 503 -> "#NUM!";

@@ -53,7 +53,7 @@ class ExplainCellIT {
   @Test
   void showsWhatMakesUpACarriedUncertainty() throws Exception {
     assertThat(explained("C4"))
-        .contains("The formula:\n=LAB_CARRY(B4;B2:B3;C2:C3)")
+        .contains("The formula:\n=LAB_CARRY(B4,B2:B3,C2:C3)")
         .contains("B4 is B2 (rim mass / kg, value) times B3 (rim radius / m, value) squared.")
         .contains("What makes up the uncertainty (LAB_CARRY):")
         .containsPattern("B3 \\(rim radius / m, value\\) +0.311 +0.011 +0.2612 +0.002874 +85.6 %");

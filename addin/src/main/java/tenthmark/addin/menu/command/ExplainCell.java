@@ -12,6 +12,7 @@ import tenthmark.addin.menu.Workplace;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.explanation.Explainer;
 import tenthmark.measurement.explanation.Explanation;
+import tenthmark.measurement.formula.CellAddress;
 
 /** Explains the selected cell: its formula in words, its contributions, and its error. */
 @AutoService(Command.class)
@@ -51,6 +52,9 @@ public final class ExplainCell implements Command {
     CellRangeAddress selected =
         workplace.spreadsheet().selection().orElseThrow(() -> new RefusalException("cells.none"));
     OfficeCells cells = OfficeCells.of(workplace.frame().getController().getModel());
-    return explainer.explain(cells, cells.first(selected), workplace.locale().sentences());
+    CellAddress cell = cells.first(selected);
+    return explainer
+        .explain(cells, cell, workplace.locale().sentences())
+        .withFormula(cells.localFormula(cell));
   }
 }

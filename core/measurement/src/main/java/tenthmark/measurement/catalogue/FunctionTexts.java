@@ -28,6 +28,11 @@ public final class FunctionTexts {
     return new FunctionTexts(Sentences.in(language, DecimalSign.POINT));
   }
 
+  /** The texts in the language of some sentences. */
+  public static FunctionTexts in(Sentences sentences) {
+    return new FunctionTexts(sentences);
+  }
+
   /** What a function does, in one sentence. */
   public String description(Declaration function) {
     return sayOr(ROOT + function.name(), function.description());

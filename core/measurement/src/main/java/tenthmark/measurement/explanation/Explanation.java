@@ -21,6 +21,13 @@ public record Explanation(
     Optional<Problem> problem,
     Optional<String> function) {
 
+  /** The same with the formula as the user sees it. */
+  public Explanation withFormula(String shown) {
+    return formula.isEmpty()
+        ? this
+        : new Explanation(cell, shown, words, contributions, problem, function);
+  }
+
   /** A cell without formula. */
   static Explanation typedIn(String cell, List<String> words, Optional<Problem> problem) {
     return new Explanation(cell, "", words, Optional.empty(), problem, Optional.empty());

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.catalogue.FunctionTexts;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.formula.CellAddress;
@@ -42,7 +43,7 @@ record FormulaCell(
       Pattern.compile("TENTHMARK\\.LAB\\.", Pattern.CASE_INSENSITIVE);
 
   Explanation explanation() {
-    Optional<String> error = error();
+    Optional<CellContent.Fault> error = error();
     Expression tree;
     try {
       tree = formulas.inCell(withoutBraces(text)).tree();
@@ -87,13 +88,11 @@ record FormulaCell(
     return cells.shown(cell);
   }
 
-  private Optional<String> error() {
-    return shown()
-        .filter(CellContent.Fault.class::isInstance)
-        .map(shown -> ((CellContent.Fault) shown).name());
+  private Optional<CellContent.Fault> error() {
+    return shown().filter(CellContent.Fault.class::isInstance).map(CellContent.Fault.class::cast);
   }
 
-  private Explanation unreadable(String reason, Optional<String> error) {
+  private Explanation unreadable(String reason, Optional<CellContent.Fault> error) {
     Cause cause = Cause.of(Cause.Kind.UNREADABLE, sentences.say("why.unreadable", reason));
     return new Explanation(
         cell.place(),
@@ -110,15 +109,16 @@ record FormulaCell(
     return result == ResultKind.TEXT || result == ResultKind.TABLE;
   }
 
-  private Cause ofError(String error, Optional<Cause> found, Expression tree, Diagnosis diagnosis) {
+  private Cause ofError(
+      CellContent.Fault error, Optional<Cause> found, Expression tree, Diagnosis diagnosis) {
     return circle(error)
         .or(() -> found)
         .or(() -> unknownFunction(error, tree))
         .orElseGet(() -> unexplained(error, diagnosis.notComputable()));
   }
 
-  private Optional<Cause> circle(String error) {
-    if (ErrorKind.named(error).filter(ErrorKind.CIRCLE::equals).isEmpty()) {
+  private Optional<Cause> circle(CellContent.Fault error) {
+    if (ErrorKind.named(error.name()).filter(ErrorKind.CIRCLE::equals).isEmpty()) {
       return Optional.empty();
     }
     try {
@@ -129,22 +129,22 @@ record FormulaCell(
     }
   }
 
-  private Optional<Cause> unknownFunction(String error, Expression tree) {
+  private Optional<Cause> unknownFunction(CellContent.Fault error, Expression tree) {
     String unknown =
         calls(tree)
             .map(ForeignCall::name)
             .filter(name -> catalogue.find(name).isEmpty())
             .distinct()
             .collect(Collectors.joining(", "));
-    boolean named = ErrorKind.named(error).filter(ErrorKind.NAME::equals).isPresent();
+    boolean named = ErrorKind.named(error.name()).filter(ErrorKind.NAME::equals).isPresent();
     return named && !unknown.isEmpty()
         ? Optional.of(Cause.of(Cause.Kind.FUNCTION, sentences.say("why.function", unknown)))
         : Optional.empty();
   }
 
-  private Cause unexplained(String error, List<String> notComputable) {
+  private Cause unexplained(CellContent.Fault error, List<String> notComputable) {
     String meaning =
-        ErrorKind.named(error)
+        ErrorKind.named(error.name())
             .map(kind -> kind.meaning(sentences))
             .orElseGet(() -> sentences.say("error.other"));
     String where =
@@ -152,7 +152,7 @@ record FormulaCell(
             ? sentences.say("why.unexplained")
             : sentences.say("why.uncomputable", String.join(", ", notComputable));
     return Cause.of(
-        Cause.Kind.UNKNOWN, sentences.say("why.error", cell.place(), error, meaning, where));
+        Cause.Kind.UNKNOWN, sentences.say("why.error", cell.place(), error.name(), meaning, where));
   }
 
   private List<String> words(Expression tree, Diagnosis diagnosis) {
@@ -162,8 +162,9 @@ record FormulaCell(
         .flatMap(call -> diagnosis.calculation().followed(call).stream())
         .distinct()
         .forEach(followed -> formula(followed, diagnosis.words()).ifPresent(said::add));
+    FunctionTexts texts = FunctionTexts.in(sentences);
     for (Declaration function : functions(tree)) {
-      said.add(function.displayName() + ": " + function.description());
+      said.add(function.displayName() + ": " + texts.description(function));
     }
     return said;
   }

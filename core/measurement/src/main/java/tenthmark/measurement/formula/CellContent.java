@@ -18,6 +18,6 @@ public sealed interface CellContent {
    */
   record Formula(String text) implements CellContent {}
 
-  /** A cell in error that holds no formula. */
+  /** An error by its English name: of a cell without formula, or what a formula shows. */
   record Fault(String name) implements CellContent {}
 }

@@ -191,6 +191,14 @@ class ExplainerTest {
     }
 
     @Test
+    void functionsAreDescribedInTheLanguage() {
+      Sentences german = Sentences.in(Language.GERMAN, DecimalSign.COMMA);
+      assertThat(explained(put("=LAB_READING(1)"), german).words().get(1))
+          .startsWith("LAB_READING: ")
+          .doesNotContain("Gives");
+    }
+
+    @Test
     void bracketsStandWhereTheFormulaNeedsThem() {
       Object[][] said = {
         {"=(H5+H6)*H7", "(H5 plus H6) times H7"},
