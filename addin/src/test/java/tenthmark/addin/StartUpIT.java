@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
@@ -55,22 +56,20 @@ class StartUpIT {
     }
   }
 
+  /** The ratio of the means: the system counts the processor's time in hundredths of a second. */
   private static double ratio(
       String what, List<Start> without, List<Start> with, ToDoubleFunction<Start> seconds) {
-    double[] times = without.stream().mapToDouble(seconds).sorted().toArray();
-    double[] longer = with.stream().mapToDouble(seconds).sorted().toArray();
-    double ratio = median(longer) / median(times);
+    DoubleSummaryStatistics times = without.stream().mapToDouble(seconds).summaryStatistics();
+    DoubleSummaryStatistics longer = with.stream().mapToDouble(seconds).summaryStatistics();
+    double ratio = longer.getAverage() / times.getAverage();
     System.out.printf(
-        "%s: %.2f s without (%.2f to %.2f), %.2f s with (%.2f to %.2f), ratio %.3f%n",
-        what,
-        median(times),
-        times[0],
-        times[times.length - 1],
-        median(longer),
-        longer[0],
-        longer[longer.length - 1],
-        ratio);
+        "%s: %s without, %s with; ratio of the means %.3f, of the medians %.3f%n",
+        what, shown(times), shown(longer), ratio, median(with, seconds) / median(without, seconds));
     return ratio;
+  }
+
+  private static String shown(DoubleSummaryStatistics times) {
+    return "%.3f s (%.2f to %.2f)".formatted(times.getAverage(), times.getMin(), times.getMax());
   }
 
   /** A document as anyone has it, without functions of the extension. */
@@ -100,7 +99,8 @@ class StartUpIT {
     }
   }
 
-  private static double median(double[] sorted) {
+  private static double median(List<Start> starts, ToDoubleFunction<Start> seconds) {
+    double[] sorted = starts.stream().mapToDouble(seconds).sorted().toArray();
     return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
   }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tenthmark.addin.office.Office;
 import tenthmark.addin.office.Profile;
 import tenthmark.addin.office.Workbook;
+import tenthmark.addin.office.Workbook.Format;
+import tenthmark.checker.report.FileChecker;
 
 /** What a workbook says when it is opened where its functions cannot be called. */
 @TestInstance(Lifecycle.PER_CLASS)
@@ -59,6 +62,18 @@ class FunctionsMissingIT {
     assertThat(notice(withThem, file)).as("with extension and Java").isEmpty();
     assertThat(notice(withoutExtension, file)).as("without extension").isEqualTo(SENTENCE);
     assertThat(notice(withoutJava, file)).as("without Java").isEqualTo(SENTENCE);
+  }
+
+  @Test
+  void theCheckerDoesNotBlameTheSentenceOfAnOfficeWithoutThem() throws Exception {
+    Path file = Saved.WORKBOOKS.resolve("templates/record-table-filled-in.ods");
+    for (Office office : List.of(withoutExtension, withoutJava)) {
+      try (Workbook workbook = office.open(file)) {
+        assertThat(workbook.shown("A4")).isEqualTo(SENTENCE);
+        assertThat(Saved.findings(FileChecker.load(), workbook.save("without", Format.ODS)))
+            .noneMatch(finding -> finding.startsWith("A4 "));
+      }
+    }
   }
 
   private static String notice(Office office, Path file) throws Exception {
