@@ -39,18 +39,18 @@ public final class CellComments {
    * Puts findings on their cells as one step, instead of what is there from us, and says how many.
    * Cells with a comment of another, and sheets that are protected, are left.
    */
-  public static void put(Workplace workplace, List<Finding> findings) throws Exception {
+  public static String put(Workplace workplace, List<Finding> findings) throws Exception {
     CellComments comments = new CellComments(workplace.spreadsheet(), workplace.texts());
-    comments.change("comments.put", () -> comments.put(findings), workplace);
+    return comments.change("comments.put", () -> comments.put(findings), workplace);
   }
 
   /**
    * Takes our comments away as one step, and says how many. Those that somebody has changed, and
    * those on protected sheets, are left.
    */
-  public static void remove(Workplace workplace) throws Exception {
+  public static String remove(Workplace workplace) throws Exception {
     CellComments comments = new CellComments(workplace.spreadsheet(), workplace.texts());
-    comments.change("comments.removed", comments::remove, workplace);
+    return comments.change("comments.removed", comments::remove, workplace);
   }
 
   @FunctionalInterface
@@ -59,7 +59,7 @@ public final class CellComments {
     Count run() throws Exception;
   }
 
-  private void change(String key, Work work, Workplace workplace) throws Exception {
+  private String change(String key, Work work, Workplace workplace) throws Exception {
     if (document.isReadOnly()) {
       throw new RefusalException("document.read-only");
     }
@@ -68,7 +68,7 @@ public final class CellComments {
     Count count = counts.get(0);
     String done = texts.say(key, Integer.toString(count.done()));
     String left = texts.say(key + ".left", Integer.toString(count.left()));
-    workplace.conversation().tell(count.left() == 0 ? done : done + " " + left);
+    return count.left() == 0 ? done : done + " " + left;
   }
 
   private Count put(List<Finding> findings) throws Exception {

@@ -102,10 +102,10 @@ public final class FindingsWindow {
   }
 
   private void putComments() throws Exception {
-    CellComments.put(workplace, findings);
+    window.say(DETAILS, CellComments.put(workplace, findings));
   }
 
   private void removeComments() throws Exception {
-    CellComments.remove(workplace);
+    window.say(DETAILS, CellComments.remove(workplace));
   }
 }

@@ -17,6 +17,6 @@ public final class RemoveComments implements Command {
 
   @Override
   public void run(Workplace workplace) throws Exception {
-    CellComments.remove(workplace);
+    workplace.conversation().tell(CellComments.remove(workplace));
   }
 }
