@@ -51,6 +51,7 @@ record RecordTable(SheetCells sheet, int left, int top, int records) {
   }
 
   /** The number of a column on the sheet. */
+  @SuppressWarnings("EnumOrdinal") // The columns stand in the order in which they are declared.
   int place(Column column) {
     return left + column.ordinal();
   }

@@ -12,6 +12,7 @@ public final class Waiting {
   private Waiting() {}
 
   /** Shows it; to close it, by whatever way, cancels the work. */
+  @SuppressWarnings("FutureReturnValueIgnored") // Whoever began the work sees how it ended.
   public static void show(CompletableFuture<?> work, String sentence, Workplace workplace)
       throws Exception {
     Window window = new Window(workplace, "Tenthmark", 170, 52);

@@ -63,9 +63,12 @@ class ExplainCellIT {
   void saysWhatIsWrongFirst() throws Exception {
     assertThat(explained("C5"))
         .startsWith(
-            "What is wrong:\n"
-                + "LAB_READING: division is -1; it must be a number greater than zero.\n\n"
-                + "What to do:\n");
+            """
+            What is wrong:
+            LAB_READING: division is -1; it must be a number greater than zero.
+
+            What to do:
+            """);
   }
 
   @Test

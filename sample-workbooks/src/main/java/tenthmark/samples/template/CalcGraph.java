@@ -99,7 +99,7 @@ final class CalcGraph {
   }
 
   private Rectangle rectangle() throws Exception {
-    String first = pointsOf(graph.x().key()).split(":")[0];
+    String first = pointsOf(graph.x().key()).split(":", -1)[0];
     int titleRow = Integer.parseInt(first.replaceAll("\\D", "")) - 2;
     Point corner =
         (Point)
