@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tenthmark.addin.office.Office;
@@ -16,9 +21,21 @@ import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.WorkbookFile;
 
 /** Workbooks that students recalculate and save in an office of another language. */
+@TestInstance(Lifecycle.PER_CLASS)
 class OtherLanguagesIT {
 
   private final FileChecker checker = FileChecker.load();
+  private final Map<Path, List<String>> inEnglish = new HashMap<>();
+
+  /** Recalculated and saved too, which mends some of the mistakes that the class set plants. */
+  @BeforeAll
+  void checkWhatAnEnglishOfficeSaves() throws Exception {
+    try (Office office = Office.start(Profile.withExtension().inLanguage("en-US"))) {
+      for (Path file : workbooks()) {
+        inEnglish.put(file, Saved.findings(checker, saved(office, file)));
+      }
+    }
+  }
 
   /** Needs Debian's libreoffice-l10n-de, -fr and -es. */
   @ParameterizedTest
@@ -36,7 +53,7 @@ class OtherLanguagesIT {
         Path saved = saved(office, file);
         assertThat(Saved.findings(checker, saved))
             .as(file.toString())
-            .isEqualTo(Saved.findings(checker, file));
+            .isEqualTo(inEnglish.get(file));
         translated |=
             WorkbookFile.read(saved).sheets().stream()
                 .flatMap(sheet -> sheet.cells())
