@@ -55,6 +55,7 @@ record CheckerRun(Process process, TemporaryFolder folder) {
    *
    * @param task key of the sentence that says what is done
    */
+  @SuppressWarnings("FutureReturnValueIgnored") // What comes of it is looked at in finish.
   void then(Next next, Duration longest, String task, Workplace workplace)
       throws Exception, IOException {
     CompletableFuture<Process> end =

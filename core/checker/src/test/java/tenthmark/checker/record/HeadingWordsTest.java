@@ -39,7 +39,7 @@ class HeadingWordsTest {
     for (String suffix : SUFFIXES) {
       Properties words = words(suffix);
       for (String key : words.stringPropertyNames()) {
-        for (String word : words.getProperty(key).split(", ")) {
+        for (String word : words.getProperty(key).split(", ", -1)) {
           String known = parts.putIfAbsent(HeadingWords.uniform(word.replace("''", "'")), key);
           assertThat(known == null || known.equals(key)).as(word + suffix).isTrue();
         }
