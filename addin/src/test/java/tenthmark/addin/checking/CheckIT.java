@@ -4,8 +4,6 @@ import static com.sun.star.uno.UnoRuntime.queryInterface;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.container.XIndexAccess;
-import com.sun.star.document.XUndoManager;
-import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.DispatchResultState;
 import com.sun.star.frame.XModel;
@@ -15,7 +13,6 @@ import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.text.XSimpleText;
-import com.sun.star.view.XSelectionSupplier;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -131,13 +128,13 @@ class CheckIT {
       assertThat(comments()).hasSize(9).contains("my own note");
       assertThat(comments())
           .anyMatch(text -> text.contains("the record \"Crank arm, mass\" has no unit"));
-      undo().undo();
+      workbook.undo().undo();
       assertThat(comments()).containsExactly("my own note");
-      undo().redo();
+      workbook.undo().redo();
       assertThat(comments()).hasSize(9);
       change("Remove these comments", 1);
       assertThat(comments()).containsExactly("my own note");
-      undo().undo();
+      workbook.undo().undo();
       assertThat(comments()).hasSize(9);
     }
 
@@ -177,7 +174,7 @@ class CheckIT {
       assertThat(window.texts())
           .anyMatch(text -> text.startsWith("Findings: 11. This is the opinion of a teaching aid"));
       window.choose(3);
-      FindingsOnScreen.await(() -> Optional.of(cursor()).filter("M9"::equals));
+      FindingsOnScreen.await(() -> Optional.of(workbook.cursor()).filter("M9"::equals));
       window.press("Close");
       FindingsOnScreen.await(() -> Optional.of(window).filter(closed -> !closed.isOpen()));
     }
@@ -212,21 +209,6 @@ class CheckIT {
 
   private static List<String> places(String lines) {
     return lines.lines().map(line -> line.replaceFirst("Records\\.(\\w+) .*", "$1")).toList();
-  }
-
-  private String cursor() {
-    CellRangeAddress place =
-        queryInterface(
-                XCellRangeAddressable.class,
-                queryInterface(XSelectionSupplier.class, workbook.frame().getController())
-                    .getSelection())
-            .getRangeAddress();
-    return new tenthmark.measurement.formula.CellAddress("", place.StartColumn, place.StartRow)
-        .place();
-  }
-
-  private XUndoManager undo() {
-    return queryInterface(XUndoManagerSupplier.class, workbook.document()).getUndoManager();
   }
 
   private XSheetAnnotations annotations() throws Exception {

@@ -5,6 +5,8 @@ import static com.sun.star.uno.UnoRuntime.queryInterface;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
@@ -14,15 +16,19 @@ import com.sun.star.frame.XStorable;
 import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
 import com.sun.star.util.CloseVetoException;
 import com.sun.star.util.XCloseable;
+import com.sun.star.view.XSelectionSupplier;
 import java.nio.file.Path;
+import tenthmark.measurement.formula.CellAddress;
 
 /**
  * A spreadsheet that is open in a real Calc. Addresses are on its first sheet unless they name
@@ -160,6 +166,20 @@ public final class Workbook implements AutoCloseable {
     XDispatchProvider window = queryInterface(XDispatchProvider.class, frame());
     return (DispatchResultEvent)
         helper.executeDispatch(window, command, "_self", 0, new PropertyValue[0]);
+  }
+
+  /** The first of the selected cells, such as {@code B4}. */
+  public String cursor() {
+    Object selected =
+        queryInterface(XSelectionSupplier.class, frame().getController()).getSelection();
+    CellRangeAddress place =
+        queryInterface(XCellRangeAddressable.class, selected).getRangeAddress();
+    return new CellAddress("", place.StartColumn, place.StartRow).place();
+  }
+
+  /** The steps that can be undone. */
+  public XUndoManager undo() {
+    return queryInterface(XUndoManagerSupplier.class, document).getUndoManager();
   }
 
   /** The window of the spreadsheet. */

@@ -4,14 +4,10 @@ import static com.sun.star.uno.UnoRuntime.queryInterface;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.beans.XPropertySet;
-import com.sun.star.document.XUndoManager;
-import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.DispatchResultState;
-import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XNamedRanges;
-import com.sun.star.table.CellRangeAddress;
 import com.sun.star.util.XProtectable;
 import com.sun.star.view.XSelectionSupplier;
 import java.util.Arrays;
@@ -50,7 +46,7 @@ class RecordTablesIT {
           .containsExactly(Arrays.stream(Column.values()).map(Column::heading).toArray());
       assertThat(workbook.formula("K4"))
           .isEqualTo("=IF(F4=\"\";\"\";TENTHMARK.LAB.READING(F4;G4;H4))");
-      assertThat(cursor()).isEqualTo("B4");
+      assertThat(workbook.cursor()).isEqualTo("B4");
     }
 
     @Test
@@ -103,12 +99,12 @@ class RecordTablesIT {
     @Test
     void isOneStepToUndoAndToRedo() throws Exception {
       at("A1").done("new-table");
-      assertThat(undo().getAllUndoActionTitles()).containsExactly("New Record Table");
-      undo().undo();
+      assertThat(workbook.undo().getAllUndoActionTitles()).containsExactly("New Record Table");
+      workbook.undo().undo();
       assertThat(workbook.shown("A1")).isEmpty();
       assertThat(workbook.formula("M2")).isEmpty();
       assertThat(names().getElementNames()).isEmpty();
-      undo().redo();
+      workbook.undo().redo();
       assertThat(workbook.shown("A1")).isEqualTo("Quantity");
       assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$4");
     }
@@ -128,7 +124,7 @@ class RecordTablesIT {
       workbook.set("D4", "mine");
       assertThat(at("A1").refused("new-table")).startsWith("The table needs the cells A1:Q4");
       assertThat(workbook.shown("A1")).isEmpty();
-      assertThat(undo().getAllUndoActionTitles()).doesNotContain("New Record Table");
+      assertThat(workbook.undo().getAllUndoActionTitles()).doesNotContain("New Record Table");
     }
 
     @Test
@@ -160,7 +156,7 @@ class RecordTablesIT {
     @Test
     void goesBelowTheLastOne() throws Exception {
       at("C3").done("add-record");
-      assertThat(cursor()).isEqualTo("A5");
+      assertThat(workbook.cursor()).isEqualTo("A5");
       workbook.set("C5", 20.5).set("E5", 0.5).set("D5", "°C");
       assertThat(workbook.number("J5")).isEqualTo(0.125);
       assertThat(workbook.shown("N2")).isEqualTo("264.0 ± 0.5 mm");
@@ -177,17 +173,17 @@ class RecordTablesIT {
       assertThat(workbook.shown("A8")).isEqualTo("my remark");
       assertThat(workbook.formula("B9")).isEqualTo("=C2*2");
       assertThat(workbook.shown("F5")).isEqualTo("fine");
-      undo().undo();
+      workbook.undo().undo();
       assertThat(workbook.shown("A5")).isEqualTo("my remark");
       assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$4");
     }
 
     @Test
     void isOneStepToUndo() throws Exception {
-      int before = undo().getAllUndoActionTitles().length;
+      int before = workbook.undo().getAllUndoActionTitles().length;
       at("A2").done("add-record");
-      assertThat(undo().getAllUndoActionTitles()).hasSize(before + 1);
-      undo().undo();
+      assertThat(workbook.undo().getAllUndoActionTitles()).hasSize(before + 1);
+      workbook.undo().undo();
       assertThat(workbook.shown("F5")).isEmpty();
       assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$4");
     }
@@ -226,21 +222,6 @@ class RecordTablesIT {
     DispatchResultEvent result = workbook.dispatch("tenthmark:" + command);
     assertThat(result.State).as((String) result.Result).isEqualTo(state);
     return (String) result.Result;
-  }
-
-  private String cursor() throws Exception {
-    CellRangeAddress place =
-        queryInterface(
-                XCellRangeAddressable.class,
-                queryInterface(XSelectionSupplier.class, workbook.frame().getController())
-                    .getSelection())
-            .getRangeAddress();
-    return new tenthmark.measurement.formula.CellAddress("", place.StartColumn, place.StartRow)
-        .place();
-  }
-
-  private XUndoManager undo() {
-    return queryInterface(XUndoManagerSupplier.class, workbook.document()).getUndoManager();
   }
 
   private XNamedRanges names() throws Exception {
