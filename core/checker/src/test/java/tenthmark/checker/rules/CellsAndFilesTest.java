@@ -225,6 +225,27 @@ class CellsAndFilesTest {
           .containsExactly("A1 saved-without-extension");
     }
 
+    // Err:504 is what LibreOffice 7.4.7 with the extension but without Java stores.
+    @Test
+    void isToldByResultsThatOnlyAMissingJavaExplains() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Data")
+                      .row(
+                          new Stored("=TENTHMARK.LAB.READING(1)", "Err:504"),
+                          new Stored("=A1*2", "Err:504"))))
+          .containsExactly("A1 saved-without-extension");
+    }
+
+    @Test
+    void isNotSaidOfAnArgumentThatCalcRefuses() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Data")
+                      .row(9, 0.1, new Stored("=TENTHMARK.LAB.CARRY(3,A1,B1)", "Err:504"))))
+          .containsExactly("C1 error-cell");
+    }
+
     @Test
     void isNotSaidOfFilesThatKeepTheNames() {
       assertThat(Findings.in(Grid.sheet("Data").row(new Stored("=TENTHMARK.LAB.READING(1)", 0.1))))

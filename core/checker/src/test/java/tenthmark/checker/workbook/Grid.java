@@ -109,7 +109,9 @@ public final class Grid {
     if (text.startsWith("=")) {
       return formula(text, Optional.empty());
     }
-    return text.startsWith("#") ? new Content.Error(text) : new Content.Text(text);
+    return text.startsWith("#") || text.startsWith("Err:")
+        ? new Content.Error(text)
+        : new Content.Text(text);
   }
 
   private static Content formula(String formula, Optional<Content> stored) {
