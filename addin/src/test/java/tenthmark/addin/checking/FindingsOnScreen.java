@@ -32,13 +32,13 @@ final class FindingsOnScreen {
   private static final String TITLE = "Check This Workbook";
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
+  /** What the keyboard gets to; a panel only holds such things together. */
   private static final Set<Short> CONTROLS =
       Set.of(
           AccessibleRole.PUSH_BUTTON,
           AccessibleRole.LIST,
           AccessibleRole.TEXT,
-          AccessibleRole.SCROLL_PANE,
-          AccessibleRole.PANEL);
+          AccessibleRole.SCROLL_PANE);
 
   private final XExtendedToolkit toolkit;
 
@@ -88,7 +88,7 @@ final class FindingsOnScreen {
   List<String> namesOfControls() {
     return all(window().orElseThrow())
         .filter(c -> CONTROLS.contains(c.getAccessibleRole()))
-        .map(c -> c.getAccessibleRole() + c.getAccessibleName())
+        .map(XAccessibleContext::getAccessibleName)
         .toList();
   }
 
