@@ -78,7 +78,7 @@ public final class ResultStale implements Rule {
   }
 
   /** Calc hands an error on; where a LAB function gives text, here it says so in a sentence. */
-  private static boolean followsError(Cell cell, Value stored, Evaluation evaluation) {
+  static boolean followsError(Cell cell, Value stored, Evaluation evaluation) {
     return stored instanceof Value.Fault
         && evaluation.precedents(cell).stream()
             .map(precedent -> evaluation.at(precedent.address()))

@@ -2,6 +2,7 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
@@ -57,17 +58,17 @@ public final class SavedWithoutExtension implements Rule {
 
   private static boolean isMark(Cell cell, Evaluation evaluation) {
     Content.Formula formula = (Content.Formula) cell.content();
+    Optional<Value> stored = Evaluation.stored(formula);
     return formula.callsLabInLowerCase()
         || evaluation.dependsOnLab(cell.address())
-            && Evaluation.stored(formula)
-                .filter(stored -> isLost(stored, evaluation.at(cell.address())))
-                .isPresent();
+            && (stored.filter(UNKNOWN_NAME::equals).isPresent()
+                || stored.filter(PARAMETER_ERROR::equals).isPresent()
+                    && hasNumber(cell, evaluation)
+                    && !ResultStale.followsError(cell, PARAMETER_ERROR, evaluation));
   }
 
-  private static boolean isLost(Value stored, Outcome recalculated) {
-    return stored.equals(UNKNOWN_NAME)
-        || stored.equals(PARAMETER_ERROR)
-            && recalculated instanceof Outcome.Known known
-            && !(known.value() instanceof Value.Fault);
+  private static boolean hasNumber(Cell cell, Evaluation evaluation) {
+    return evaluation.at(cell.address()) instanceof Outcome.Known known
+        && known.value() instanceof Value.Numeric;
   }
 }
