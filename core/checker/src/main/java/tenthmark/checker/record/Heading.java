@@ -33,8 +33,10 @@ record Heading(Field field, String unit, String words) {
     if (!parts.matches()) {
       return Optional.empty();
     }
-    String written = HeadingWords.uniform(parts.group("words"));
-    return words.named(written).map(field -> new Heading(field, unit(parts), written));
+    String written = parts.group("words");
+    return words
+        .named(written)
+        .map(field -> new Heading(field, unit(parts), HeadingWords.uniform(written)));
   }
 
   /** What a heading below the group's says within the group. */

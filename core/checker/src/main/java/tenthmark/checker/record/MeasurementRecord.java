@@ -32,6 +32,8 @@ public final class MeasurementRecord {
   private final Map<Field, String> headingUnits;
   private final List<Cell> row;
   private final Optional<Rationale> rationale;
+  private final Optional<StatedResult> stated;
+  private final Optional<ScaleClaim> scale;
 
   MeasurementRecord(
       Workbook workbook,
@@ -46,6 +48,8 @@ public final class MeasurementRecord {
     this.headingUnits = Map.copyOf(headingUnits);
     this.row = List.copyOf(row);
     this.rationale = rationale;
+    this.stated = statedIn(Field.RESULT).or(() -> statedIn(Field.VALUE));
+    this.scale = ScaleClaim.of(this);
   }
 
   /** How a sentence names the record: by quantity, else by symbol, else by its value's cell. */
@@ -118,15 +122,16 @@ public final class MeasurementRecord {
 
   /** The text in the result's cell that states a result, or the one in place of a bare value. */
   public Optional<StatedResult> stated() {
-    return Stream.of(Field.RESULT, Field.VALUE)
-        .flatMap(field -> text(field).flatMap(shown -> stated(field, shown)).stream())
-        .findFirst();
+    return stated;
   }
 
-  private static Optional<StatedResult> stated(Field field, String shown) {
-    return RecordText.read(shown)
-        .filter(text -> text.uncertainty().isPresent())
-        .map(text -> new StatedResult(field, shown, text));
+  private Optional<StatedResult> statedIn(Field field) {
+    return text(field)
+        .flatMap(
+            shown ->
+                RecordText.read(shown)
+                    .filter(text -> text.uncertainty().isPresent())
+                    .map(text -> new StatedResult(field, shown, text)));
   }
 
   /** The uncertainty: of its own cell, else of the record text. */
@@ -213,7 +218,7 @@ public final class MeasurementRecord {
 
   /** The reading off a scale, if the record tells the division. */
   public Optional<ScaleClaim> scale() {
-    return ScaleClaim.of(this);
+    return scale;
   }
 
   /** The text that says why, if the record has a place for it. */

@@ -46,13 +46,13 @@ public final class LengthOneEnd implements RecordRule {
         List.of(Field.READING, Field.UNCERTAINTY).stream()
             .filter(field -> measurement.number(field).isPresent())
             .findFirst();
-    if (!isLength(measurement) || scale.isEmpty() || claim.isEmpty()) {
+    if (scale.isEmpty() || claim.isEmpty()) {
       return Optional.empty();
     }
     List<ScaleReading> one = scale.get().readings(inspection.convention(), 1);
     List<ScaleReading> two = scale.get().readings(inspection.convention(), 2);
     double size = measurement.number(claim.get()).orElseThrow();
-    return fits(size, two) || !fits(size, one)
+    return fits(size, two) || !fits(size, one) || !isLength(measurement)
         ? Optional.empty()
         : Optional.of(
             DECLARATION.finding(
