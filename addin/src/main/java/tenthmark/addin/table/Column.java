@@ -10,7 +10,7 @@ enum Column {
   QUANTITY("Quantity", 45),
   SYMBOL("Symbol", 17),
   VALUE("Value", 20),
-  UNIT("Unit", 17),
+  UNIT("Unit", 23),
   DIVISION("Division", 18),
   SPACING("Spacing", 18, "fine"),
   ENDS("Ends", 13, "1"),
@@ -25,7 +25,7 @@ enum Column {
       "=IF(COUNT({READING}:{INSTRUMENT})=0;\"\";LAB_TOTAL({READING}:{INSTRUMENT}))"),
   RESULT(
       "Result",
-      42,
+      48,
       "=IF(COUNT({VALUE};{UNCERTAINTY})<2;\"\";LAB_RESULT({VALUE};{UNCERTAINTY};{UNIT}&\"\"))"),
   KIND("Kind", 24),
   DUE_TO("Due to", 50),

@@ -3,6 +3,7 @@ package tenthmark.addin.table;
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.star.awt.FontWeight;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.DispatchResultState;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.addin.office.Office;
 import tenthmark.addin.office.OfficeExtension;
 import tenthmark.addin.office.Workbook;
@@ -107,6 +110,15 @@ class RecordTablesIT {
       workbook.undo().redo();
       assertThat(workbook.shown("A1")).isEqualTo("Quantity");
       assertThat(named("records")).isEqualTo("$Sheet1.$A$1:$Q$4");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"mm", "J/(kg·K)", "kg·m²/s²", "kg m^2 s^-2"})
+    void isWideEnoughForAUnitAndAResultInIt(String unit) throws Exception {
+      at("A1").done("new-table");
+      assertThat(width("D1")).isGreaterThanOrEqualTo(widthOf(unit, FontWeight.NORMAL));
+      assertThat(width("N1"))
+          .isGreaterThanOrEqualTo(widthOf("1234.5 ± 1.2 " + unit, FontWeight.BOLD));
     }
 
     @Test
@@ -234,13 +246,24 @@ class RecordTablesIT {
     return queryInterface(XNamedRange.class, names().getByName(name)).getContent();
   }
 
+  /** What Calc finds best for a text, in a column where nothing else stands. */
+  private int widthOf(String text, float weight) throws Exception {
+    workbook.set("AB1", text);
+    queryInterface(XPropertySet.class, workbook.range("AB1"))
+        .setPropertyValue("CharWeight", weight);
+    column("AB1").setPropertyValue("OptimalWidth", true);
+    return width("AB1");
+  }
+
   private int width(String cell) throws Exception {
-    return (Integer)
-        queryInterface(
-                XPropertySet.class,
-                queryInterface(com.sun.star.table.XColumnRowRange.class, workbook.range(cell))
-                    .getColumns()
-                    .getByIndex(0))
-            .getPropertyValue("Width");
+    return (Integer) column(cell).getPropertyValue("Width");
+  }
+
+  private XPropertySet column(String cell) throws Exception {
+    return queryInterface(
+        XPropertySet.class,
+        queryInterface(com.sun.star.table.XColumnRowRange.class, workbook.range(cell))
+            .getColumns()
+            .getByIndex(0));
   }
 }
