@@ -13,6 +13,7 @@ import com.sun.star.awt.XTopWindow;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.XDispatch;
 import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.lang.DisposedException;
 import com.sun.star.util.URL;
 import com.sun.star.util.XURLTransformer;
 import java.time.Duration;
@@ -58,7 +59,7 @@ final class FindingsOnScreen {
     FindingsOnScreen screen =
         new FindingsOnScreen(
             queryInterface(XExtendedToolkit.class, office.service("com.sun.star.awt.Toolkit")));
-    await(screen::window);
+    await(screen::list);
     return screen;
   }
 
@@ -73,12 +74,14 @@ final class FindingsOnScreen {
   }
 
   void choose(int line) throws Exception {
-    XAccessibleContext list =
-        all(window().orElseThrow())
-            .filter(c -> c.getAccessibleRole() == AccessibleRole.LIST)
-            .findFirst()
-            .orElseThrow();
-    queryInterface(XAccessibleSelection.class, list).selectAccessibleChild(line);
+    queryInterface(XAccessibleSelection.class, list().orElseThrow()).selectAccessibleChild(line);
+  }
+
+  private Optional<XAccessibleContext> list() {
+    return window()
+        .flatMap(
+            window ->
+                all(window).filter(c -> c.getAccessibleRole() == AccessibleRole.LIST).findFirst());
   }
 
   List<String> texts() {
@@ -144,7 +147,7 @@ final class FindingsOnScreen {
   static <T> T await(Supplier<Optional<T>> wanted) {
     Instant end = Instant.now().plus(PATIENCE);
     while (Instant.now().isBefore(end)) {
-      Optional<T> found = wanted.get();
+      Optional<T> found = attempted(wanted);
       if (found.isPresent()) {
         return found.get();
       }
@@ -156,5 +159,14 @@ final class FindingsOnScreen {
     }
     assertThat(wanted.get()).as("waited in vain").isPresent();
     throw new IllegalStateException();
+  }
+
+  /** Nothing yet where a window closes while it is looked at, as the one that shows progress. */
+  private static <T> Optional<T> attempted(Supplier<Optional<T>> wanted) {
+    try {
+      return wanted.get();
+    } catch (DisposedException closed) {
+      return Optional.empty();
+    }
   }
 }
