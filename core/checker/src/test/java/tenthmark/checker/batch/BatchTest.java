@@ -215,18 +215,21 @@ class BatchTest {
 
     @Test
     void areGivenToAFileThatFailedWhileAnotherExhaustedTheMemory() {
+      CountDownLatch begun = new CountDownLatch(1);
       CountDownLatch failed = new CountDownLatch(1);
       List<Job> jobs =
           List.of(
               job(
                   0,
                   () -> {
+                    begun.countDown();
                     await(failed);
                     throw new OutOfMemoryError("heap");
                   }),
               job(
                   1,
                   () -> {
+                    await(begun);
                     failed.countDown();
                     return runs.incrementAndGet() == 1
                         ? FileReport.unchecked(file(1), "it takes longer than 20 s")
