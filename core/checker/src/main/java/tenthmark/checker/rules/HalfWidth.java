@@ -17,10 +17,17 @@ record HalfWidth(double size) {
    * the standard uncertainty that follows from it (JCGM 100:2008, 4.3.7 and 4.3.9).
    */
   boolean agrees(double contribution, Convention convention) {
-    return Numbers.agreesAsWritten(contribution, size)
-        || convention.combine() == Combine.QUADRATURE
-            && Stream.of(Shape.RECTANGULAR, Shape.TRIANGULAR)
+    return contributions(convention)
+        .anyMatch(right -> Numbers.agreesAsWritten(contribution, right));
+  }
+
+  /** The contributions that state it under a convention, itself first. */
+  Stream<Double> contributions(Convention convention) {
+    return Stream.concat(
+        Stream.of(size),
+        convention.combine() == Combine.QUADRATURE
+            ? Stream.of(Shape.TRIANGULAR, Shape.RECTANGULAR)
                 .map(shape -> shape.standardUncertainty(size))
-                .anyMatch(standard -> Numbers.agreesAsWritten(contribution, standard));
+            : Stream.empty());
   }
 }

@@ -3,12 +3,16 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
 import tenthmark.checker.unit.MeasurementUnit;
 import tenthmark.checker.unit.UnitReader;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.ScaleReading;
 
 /** A length whose reading uncertainty counts one end only. */
@@ -49,25 +53,59 @@ public final class LengthOneEnd implements RecordRule {
     if (scale.isEmpty() || claim.isEmpty()) {
       return Optional.empty();
     }
-    List<ScaleReading> one = scale.get().readings(inspection.convention(), 1);
-    List<ScaleReading> two = scale.get().readings(inspection.convention(), 2);
     double size = measurement.number(claim.get()).orElseThrow();
-    return fits(size, two) || !fits(size, one) || !isLength(measurement)
-        ? Optional.empty()
-        : Optional.of(
-            DECLARATION.finding(
-                measurement.placeOrValue(claim.get()),
-                "the length " + measurement.name() + " has " + Numbers.show(size) + " for one end",
-                expected(size)));
+    return isLength(measurement)
+        ? oneEnd(size, scale.get(), inspection.convention())
+            .map(
+                one ->
+                    DECLARATION.finding(
+                        measurement.placeOrValue(claim.get()),
+                        "the length "
+                            + measurement.name()
+                            + " has "
+                            + Numbers.show(size)
+                            + " for one end",
+                        expected(size, one, inspection.convention())))
+        : Optional.empty();
   }
 
-  private static boolean fits(double size, List<ScaleReading> readings) {
-    return readings.stream()
-        .anyMatch(reading -> Numbers.agreesAsWritten(size, reading.uncertainty()));
+  /** The reading of one end that a size states; a rounded size may state two ends rather. */
+  private static Optional<ScaleReading> oneEnd(
+      double size, ScaleClaim scale, Convention convention) {
+    for (BiPredicate<Double, Double> fits :
+        List.<BiPredicate<Double, Double>>of(Numbers::same, Numbers::agreesAsWritten)) {
+      Predicate<ScaleReading> isStated =
+          reading ->
+              new HalfWidth(reading.uncertainty())
+                  .contributions(convention)
+                  .anyMatch(exact -> fits.test(size, exact));
+      if (scale.readings(convention, 2).stream().anyMatch(isStated)) {
+        return Optional.empty();
+      }
+      Optional<ScaleReading> one =
+          scale.readings(convention, 1).stream().filter(isStated).findFirst();
+      if (one.isPresent()) {
+        return one;
+      }
+    }
+    return Optional.empty();
   }
 
-  private static String expected(double size) {
-    return Numbers.show(2 * size) + " for two ends (2 x " + Numbers.show(size) + ")";
+  private static String expected(double size, ScaleReading one, Convention convention) {
+    if (Numbers.agreesAsWritten(size, one.uncertainty())) {
+      return Numbers.show(2 * size) + " for two ends (2 x " + Numbers.show(size) + ")";
+    }
+    double two = 2 * one.uncertainty();
+    return new HalfWidth(two)
+            .contributions(convention)
+            .skip(1)
+            .map(Numbers::show)
+            .collect(Collectors.joining(" or "))
+        + ", the standard uncertainty of two ends ("
+        + Numbers.show(two)
+        + " = 2 x "
+        + Numbers.show(one.uncertainty())
+        + " as a half-width)";
   }
 
   /** Whether the record is of a length between two ends. */

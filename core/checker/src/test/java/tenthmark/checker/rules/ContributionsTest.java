@@ -195,6 +195,60 @@ class ContributionsTest {
       assertThat(Findings.in(length("Crank arm", "mm", reading))).isEmpty();
     }
 
+    /** 0.25 / sqrt(6) = 0.10206 and 0.25 / sqrt(3) = 0.14434 (JCGM 100:2008, 4.3.9 and 4.3.7). */
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LAB_SHAPED(LAB_READING(1,\"fine\"))",
+          "=LAB_SHAPED(LAB_READING(1,\"fine\",1),\"triangular\")",
+          "=LAB_READING(1,\"fine\")/SQRT(3)",
+          "=LAB_READING(1,\"fine\")"
+        })
+    void isFoundInAStandardUncertaintyToo(String reading) {
+      assertThat(Findings.in(length("Crank arm", "mm", reading), "convention: standard"))
+          .extracting(Findings::brief)
+          .containsExactly("D2 length-one-end");
+    }
+
+    @Test
+    void saysWhatTheStandardUncertaintyOfTwoEndsIs() {
+      Finding finding =
+          Findings.in(
+                  length("Crank arm", "mm", "=LAB_SHAPED(LAB_READING(1,\"fine\"))"),
+                  "convention: standard")
+              .get(0);
+
+      assertThat(finding.found()).isEqualTo("the length \"Crank arm\" has 0.144338 for one end");
+      assertThat(finding.expected())
+          .isEqualTo(
+              "0.204124 or 0.288675, the standard uncertainty of two ends (0.5 = 2 x 0.25 as a"
+                  + " half-width)");
+    }
+
+    /** Two ends, judged alone each, make 0.25 / sqrt(3) x sqrt(2) = 0.5 / sqrt(6). */
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LAB_SHAPED(LAB_READING(1,\"fine\",2))",
+          "=LAB_SHAPED(LAB_READING(1,\"fine\",2),\"triangular\")",
+          "=LAB_SHAPED(LAB_READING(1,\"fine\"))*SQRT(2)",
+          "=2*LAB_SHAPED(LAB_READING(1,\"fine\"))",
+          "=ROUND(LAB_SHAPED(LAB_READING(1,\"fine\",2)),1)",
+          "=LAB_READING(1,\"fine\",2)"
+        })
+    void isNotSaidOfAStandardUncertaintyOfTwoEnds(String reading) {
+      assertThat(Findings.in(length("Crank arm", "mm", reading), "convention: standard")).isEmpty();
+    }
+
+    @Test
+    void isNotSaidOfTheStandardUncertaintyOfOnePosition() {
+      assertThat(
+              Findings.in(
+                  length("Water level", "mm", "=LAB_SHAPED(LAB_READING(1,\"fine\"))"),
+                  "convention: standard"))
+          .isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource({
       "Position of the brake lever, mm",
