@@ -112,6 +112,19 @@ public final class Evaluation {
         : Optional.empty();
   }
 
+  /**
+   * Whether the error stored with a formula is handed on from a cell that it refers to, as Calc
+   * does; where a LAB function gives text, recalculation gives a sentence instead.
+   */
+  public boolean followsError(Cell cell) {
+    return stored(cell.content()).filter(Value.Fault.class::isInstance).isPresent()
+        && precedents(cell).stream()
+            .map(precedent -> at(precedent.address()))
+            .anyMatch(
+                outcome ->
+                    outcome instanceof Outcome.Known known && known.value() instanceof Value.Fault);
+  }
+
   /** Whether the value is another at each recalculation, as that of NOW is. */
   public boolean changesByItself(CellAddress address) {
     return changing.contains(address);

@@ -68,23 +68,13 @@ public final class ResultStale implements Rule {
         && evaluation.at(cell.address()) instanceof Outcome.Known known
         && !(known.value() instanceof Value.Fault)
         && !same(stored.get(), known.value())
-        && !followsError(cell, stored.get(), evaluation)
+        && !evaluation.followsError(cell)
         && !explainsACell(cell, evaluation);
   }
 
   /** An explanation says what the student's office shows, which has errors under other names. */
   private static boolean explainsACell(Cell cell, Evaluation evaluation) {
     return evaluation.calls(cell).stream().anyMatch(call -> call.function().equals("LAB_WHY"));
-  }
-
-  /** Calc hands an error on; where a LAB function gives text, here it says so in a sentence. */
-  static boolean followsError(Cell cell, Value stored, Evaluation evaluation) {
-    return stored instanceof Value.Fault
-        && evaluation.precedents(cell).stream()
-            .map(precedent -> evaluation.at(precedent.address()))
-            .anyMatch(
-                outcome ->
-                    outcome instanceof Outcome.Known known && known.value() instanceof Value.Fault);
   }
 
   private static boolean same(Value stored, Value calculated) {

@@ -64,7 +64,7 @@ public final class SavedWithoutExtension implements Rule {
             && (stored.filter(UNKNOWN_NAME::equals).isPresent()
                 || stored.filter(PARAMETER_ERROR::equals).isPresent()
                     && hasNumber(cell, evaluation)
-                    && !ResultStale.followsError(cell, PARAMETER_ERROR, evaluation));
+                    && !evaluation.followsError(cell));
   }
 
   private static boolean hasNumber(Cell cell, Evaluation evaluation) {
