@@ -3,6 +3,7 @@ package tenthmark.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,7 +21,7 @@ import tenthmark.checker.workbook.WorkbookFile;
 /** Whatever a student or an instructor reads says what the numbers are not for. */
 class CautionsTest {
 
-  static Stream<Path> pages() throws IOException {
+  static Stream<Path> pages() {
     return Stream.concat(
         Stream.of(Path.of("README.md"), Path.of("../README.md")),
         Stream.concat(files(Path.of("guides"), ".md"), files(Saved.WORKBOOKS, ".md")));
@@ -32,8 +33,9 @@ class CautionsTest {
     assertCautious(Files.readString(page));
   }
 
-  static Stream<Path> workbooks() throws IOException {
-    return Stream.concat(files(Saved.WORKBOOKS, ".ods"), files(Saved.WORKBOOKS, ".xlsx"));
+  static Stream<Path> workbooks() {
+    return Stream.of(".ods", ".xlsx", ".ots", ".xltx")
+        .flatMap(ending -> files(Saved.WORKBOOKS, ending));
   }
 
   @ParameterizedTest
@@ -70,9 +72,13 @@ class CautionsTest {
             "lab's safety rules");
   }
 
-  private static Stream<Path> files(Path folder, String ending) throws IOException {
+  private static Stream<Path> files(Path folder, String ending) {
     try (Stream<Path> files = Files.walk(folder)) {
-      return files.filter(file -> file.toString().endsWith(ending)).sorted().toList().stream();
+      List<Path> found = files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+      assertThat(found).as("files %s in %s", ending, folder).isNotEmpty();
+      return found.stream();
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
     }
   }
 }
