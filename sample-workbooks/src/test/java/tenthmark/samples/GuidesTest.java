@@ -66,14 +66,6 @@ class GuidesTest {
     assertThat(page.blocks("yaml")).allSatisfy(LabsTest::profile);
   }
 
-  @ParameterizedTest
-  @MethodSource("pages")
-  void linksLeadToFiles(MarkdownPage page) {
-    assertThat(page.links())
-        .filteredOn(link -> !link.startsWith("#") && !link.contains("/target/"))
-        .allSatisfy(link -> assertThat(GUIDES.resolve(link.replaceFirst("#.*", ""))).exists());
-  }
-
   @Test
   void picturesAreSmallAndShown() throws IOException {
     List<String> shown = pages().stream().flatMap(page -> page.links().stream()).toList();
