@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.sheet.XNamedRanges;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -33,16 +32,11 @@ class CarryingIT {
   private Workbook workbook;
 
   @BeforeEach
-  void create(Office office) throws Exception {
-    workbook = office.create().addSheet("Timing");
+  void fill(Workbook empty) throws Exception {
+    workbook = empty.addSheet("Timing");
     workbook.set("B2", 0.172).set("C2", 0.001).set("B3", 8.33).set("C3", 0.04);
     workbook.set("Timing.A1", "=Sheet1.B3/10");
     workbook.set("B4", "=4*PI()^2*B2/$Timing.A1^2").set("C4", CARRY);
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    workbook.close();
   }
 
   /** By hand: relative uncertainties of a product of powers add. */

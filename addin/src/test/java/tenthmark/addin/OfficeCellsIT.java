@@ -8,12 +8,10 @@ import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import tenthmark.addin.office.Office;
 import tenthmark.addin.office.OfficeExtension;
 import tenthmark.addin.office.Workbook;
 import tenthmark.measurement.formula.CellAddress;
@@ -31,14 +29,9 @@ class OfficeCellsIT {
   private Cells cells;
 
   @BeforeEach
-  void create(Office office) throws Exception {
-    workbook = office.create().addSheet("Other data");
+  void fill(Workbook empty) throws Exception {
+    workbook = empty.addSheet("Other data");
     cells = block("A1").cells();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    workbook.close();
   }
 
   @Nested

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenthmark.addin.office.Patience;
 import tenthmark.checker.page.Browser;
 
 /** The function reference as it is shipped, in a real headless Chromium. */
@@ -77,12 +78,8 @@ class ReferenceInChromiumIT {
   @Test
   void isReachedAtAFunctionByItsSignpost() throws Exception {
     browser.open(FOLDER.resolve("function-reference/LAB_READING.html").toAbsolutePath(), 1280);
-    String address = address();
-    for (int i = 0; i < 100 && !address.endsWith("#LAB_READING"); i++) {
-      Thread.sleep(50);
-      address = address();
-    }
-    assertThat(address).isEqualTo(PAGE.toUri() + "#LAB_READING");
+    Patience.until(
+        "the page at the function", () -> address().equals(PAGE.toUri() + "#LAB_READING"));
     assertThat(
             browser
                 .evaluate("document.getElementById('LAB_READING').getBoundingClientRect().top")

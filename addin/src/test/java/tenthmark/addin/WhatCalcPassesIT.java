@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XMergeable;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import tenthmark.addin.office.Office;
 import tenthmark.addin.office.OfficeExtension;
 import tenthmark.addin.office.Workbook;
 
@@ -25,13 +23,8 @@ class WhatCalcPassesIT {
   private Workbook workbook;
 
   @BeforeEach
-  void create(Office office) throws Exception {
-    workbook = office.create();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    workbook.close();
+  void use(Workbook empty) {
+    workbook = empty;
   }
 
   @Nested

@@ -3,13 +3,11 @@ package tenthmark.addin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tenthmark.addin.office.Office;
 import tenthmark.addin.office.OfficeExtension;
 import tenthmark.addin.office.Workbook;
 import tenthmark.measurement.catalogue.BadArgument;
@@ -21,13 +19,8 @@ class WhyIT {
   private Workbook workbook;
 
   @BeforeEach
-  void create(Office office) throws Exception {
-    workbook = office.create();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    workbook.close();
+  void use(Workbook empty) {
+    workbook = empty;
   }
 
   @Test

@@ -17,7 +17,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
@@ -25,6 +24,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import tenthmark.addin.office.Office;
 import tenthmark.addin.office.OfficeExtension;
+import tenthmark.addin.office.Patience;
+import tenthmark.addin.office.WindowOnScreen;
 import tenthmark.addin.office.Workbook;
 
 /** The shipped checker, run from the menu on the open document. */
@@ -109,17 +110,18 @@ class CheckIT {
   @Nested
   class CommentsOnCells {
 
-    private FindingsOnScreen window;
+    private WindowOnScreen window;
 
     @BeforeEach
     void check() throws Exception {
       comment("M7", "my own note");
-      window = FindingsOnScreen.open(office, workbook);
+      window = checked(workbook);
     }
 
     @AfterEach
     void closeWindow() throws Exception {
       window.press("Close");
+      window.awaitEnd();
     }
 
     @Test
@@ -142,15 +144,11 @@ class CheckIT {
       window.press(button);
       XModel model = queryInterface(XModel.class, workbook.document());
       XSheetAnnotations annotations = annotations();
-      FindingsOnScreen.await(
+      Patience.until(
+          comments + " comments",
           () ->
-              Optional.of(annotations)
-                  .filter(all -> !model.hasControllersLocked())
-                  .filter(all -> count(all) == comments));
-    }
-
-    private int count(XSheetAnnotations annotations) {
-      return queryInterface(XIndexAccess.class, annotations).getCount();
+              !model.hasControllersLocked()
+                  && queryInterface(XIndexAccess.class, annotations).getCount() == comments);
     }
 
     @Test
@@ -170,29 +168,36 @@ class CheckIT {
 
     @Test
     void goesToTheCellOfAFinding() throws Exception {
-      FindingsOnScreen window = FindingsOnScreen.open(office, workbook);
+      WindowOnScreen window = checked(workbook);
       assertThat(window.texts())
           .anyMatch(text -> text.startsWith("Findings: 11. This is the opinion of a teaching aid"));
       window.choose(3);
-      FindingsOnScreen.await(() -> Optional.of(workbook.cursor()).filter("M9"::equals));
+      Patience.until("the cursor at M9", () -> workbook.cursor().equals("M9"));
       window.press("Close");
-      FindingsOnScreen.await(() -> Optional.of(window).filter(closed -> !closed.isOpen()));
+      window.awaitEnd();
     }
 
     @Test
     void namesEveryControlForScreenReaders() throws Exception {
-      FindingsOnScreen window = FindingsOnScreen.open(office, workbook);
-      assertThat(window.namesOfControls()).hasSize(5).noneMatch(String::isBlank);
+      WindowOnScreen window = checked(workbook);
+      assertThat(window.controls()).hasSize(5).noneMatch(String::isBlank);
       window.press("Close");
+      window.awaitEnd();
     }
 
     @Test
     void closesWithItsDocument() throws Exception {
       Workbook other = office.open(SAMPLES.resolve("first-lab-table-faulty.xlsx"));
-      FindingsOnScreen window = FindingsOnScreen.open(office, other);
+      WindowOnScreen window = checked(other);
       other.close();
-      FindingsOnScreen.await(() -> Optional.of(window).filter(closed -> !closed.isOpen()));
+      window.awaitEnd();
     }
+  }
+
+  /** Chooses the command in the menu and waits for the window of its findings. */
+  private WindowOnScreen checked(Workbook document) throws Exception {
+    document.choose("tenthmark:check");
+    return WindowOnScreen.await(office, "Check This Workbook");
   }
 
   private String said(String command) throws Exception {

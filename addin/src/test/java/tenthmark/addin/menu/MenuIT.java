@@ -12,12 +12,9 @@ import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XStatusListener;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XMultiServiceFactory;
-import com.sun.star.util.URL;
-import com.sun.star.util.XURLTransformer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -34,18 +31,15 @@ import tenthmark.addin.office.Workbook;
 @TestInstance(Lifecycle.PER_CLASS)
 class MenuIT {
 
+  private static final String PROTOCOL = "tenthmark:";
+
   private Office office;
   private Workbook workbook;
 
   @BeforeAll
-  void create(Office running) throws Exception {
+  void use(Office running, Workbook empty) {
     office = running;
-    workbook = office.create();
-  }
-
-  @AfterAll
-  void close() throws Exception {
-    workbook.close();
+    workbook = empty;
   }
 
   static Stream<String> commands() {
@@ -93,21 +87,14 @@ class MenuIT {
               @Override
               public void disposing(EventObject source) {}
             },
-            url(command));
+            office.address(PROTOCOL + command));
     assertThat(states).hasSize(1);
     return states.get(0);
   }
 
   private XDispatch dispatch(String command, XFrame frame) throws Exception {
-    return queryInterface(XDispatchProvider.class, frame).queryDispatch(url(command), "_self", 0);
-  }
-
-  private URL url(String command) throws Exception {
-    URL[] url = {new URL()};
-    url[0].Complete = "tenthmark:" + command;
-    queryInterface(XURLTransformer.class, office.service("com.sun.star.util.URLTransformer"))
-        .parseStrict(url);
-    return url[0];
+    return queryInterface(XDispatchProvider.class, frame)
+        .queryDispatch(office.address(PROTOCOL + command), "_self", 0);
   }
 
   /** The addresses of the commands at a place of the configuration. */

@@ -13,6 +13,8 @@ import com.sun.star.lang.DisposedException;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.XComponentContext;
+import com.sun.star.util.URL;
+import com.sun.star.util.XURLTransformer;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -28,7 +30,7 @@ import java.util.stream.Stream;
 public final class Office implements AutoCloseable {
 
   private static final Duration START = Duration.ofMinutes(3);
-  private static final Duration END = Duration.ofSeconds(10);
+  private static final Duration END = Duration.ofMinutes(1);
   private static final Duration POLL = Duration.ofMillis(20);
 
   private final UserFolder home;
@@ -101,6 +103,15 @@ public final class Office implements AutoCloseable {
   /** A service of the office. */
   public Object service(String name) throws com.sun.star.uno.Exception {
     return context.getServiceManager().createInstanceWithContext(name, context);
+  }
+
+  /** An address with its parts told apart, as commands are asked for. */
+  public URL address(String complete) throws com.sun.star.uno.Exception {
+    URL[] address = {new URL()};
+    address[0].Complete = complete;
+    queryInterface(XURLTransformer.class, service("com.sun.star.util.URLTransformer"))
+        .parseStrict(address);
+    return address[0];
   }
 
   /** What all its processes have used of the processors since the start. */

@@ -25,6 +25,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
 import com.sun.star.util.CloseVetoException;
+import com.sun.star.util.URL;
 import com.sun.star.util.XCloseable;
 import com.sun.star.view.XSelectionSupplier;
 import java.nio.file.Path;
@@ -166,6 +167,21 @@ public final class Workbook implements AutoCloseable {
     XDispatchProvider window = queryInterface(XDispatchProvider.class, frame());
     return (DispatchResultEvent)
         helper.executeDispatch(window, command, "_self", 0, new PropertyValue[0]);
+  }
+
+  /** Chooses a command as a user does, who is spoken to in windows; it may go on afterwards. */
+  public Workbook choose(String command) throws Exception {
+    URL address = office.address(command);
+    queryInterface(XDispatchProvider.class, frame())
+        .queryDispatch(address, "_self", 0)
+        .dispatch(address, new PropertyValue[0]);
+    return this;
+  }
+
+  /** Selects cells. */
+  public Workbook select(String address) throws Exception {
+    queryInterface(XSelectionSupplier.class, frame().getController()).select(range(address));
+    return this;
   }
 
   /** The first of the selected cells, such as {@code B4}. */

@@ -10,16 +10,13 @@ import com.sun.star.frame.DispatchResultState;
 import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.util.XProtectable;
-import com.sun.star.view.XSelectionSupplier;
 import java.util.Arrays;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import tenthmark.addin.office.Office;
 import tenthmark.addin.office.OfficeExtension;
 import tenthmark.addin.office.Workbook;
 
@@ -30,13 +27,8 @@ class RecordTablesIT {
   private Workbook workbook;
 
   @BeforeEach
-  void create(Office office) throws Exception {
-    workbook = office.create();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    workbook.close();
+  void use(Workbook empty) {
+    workbook = empty;
   }
 
   @Nested
@@ -217,8 +209,7 @@ class RecordTablesIT {
   }
 
   private RecordTablesIT at(String cell) throws Exception {
-    queryInterface(XSelectionSupplier.class, workbook.frame().getController())
-        .select(workbook.range(cell));
+    workbook.select(cell);
     return this;
   }
 

@@ -21,6 +21,9 @@ import java.util.concurrent.TimeUnit;
 /** A headless Chromium, driven through its DevTools protocol. */
 public final class Browser implements AutoCloseable {
 
+  /** In seconds: for a loaded machine; a quiet one answers at once. */
+  private static final int PATIENCE = 180;
+
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int TAB = 9;
   private static final String LISTENING = "DevTools listening on ";
@@ -61,7 +64,7 @@ public final class Browser implements AutoCloseable {
         HttpClient.newHttpClient()
             .newWebSocketBuilder()
             .buildAsync(URI.create(address), new Listener(messages))
-            .get(30, TimeUnit.SECONDS);
+            .get(PATIENCE, TimeUnit.SECONDS);
     Browser browser = new Browser(process, socket, messages);
     String target =
         browser.call("Target.createTarget", Map.of("url", "about:blank")).at("/targetId").asText();
@@ -190,7 +193,7 @@ public final class Browser implements AutoCloseable {
     if (!session.isEmpty()) {
       message.put("sessionId", session);
     }
-    socket.sendText(message.toString(), true).get(30, TimeUnit.SECONDS);
+    socket.sendText(message.toString(), true).get(PATIENCE, TimeUnit.SECONDS);
     while (true) {
       JsonNode answer = next();
       if (answer.path("id").asInt() == id) {
@@ -207,7 +210,7 @@ public final class Browser implements AutoCloseable {
   }
 
   private JsonNode next() throws InterruptedException {
-    JsonNode message = messages.poll(30, TimeUnit.SECONDS);
+    JsonNode message = messages.poll(PATIENCE, TimeUnit.SECONDS);
     if (message == null) {
       throw new AssertionError("Chromium does not answer");
     }
