@@ -6,9 +6,13 @@ import java.util.stream.Collectors;
 import tenthmark.checker.report.Program;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.RuleDeclaration;
+import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.measurement.wording.Sentences;
 
 /** The guide to the rules of the checker, in Markdown, from what each rule declares. */
 public final class RulePage {
+
+  private static final Sentences TEXTS = CheckerTexts.english();
 
   private RulePage() {}
 
@@ -41,7 +45,7 @@ public final class RulePage {
 
   private static String row(RuleDeclaration rule) {
     return "| [%1$s](#%1$s) | %2$s | %3$s |\n"
-        .formatted(rule.id(), severity(rule), escaped(rule.looksFor()));
+        .formatted(rule.id(), severity(rule), escaped(TEXTS.say(rule.looksFor())));
   }
 
   private static String section(RuleDeclaration rule) {
@@ -57,10 +61,10 @@ public final class RulePage {
         .formatted(
             rule.id(),
             severity(rule),
-            escaped(rule.looksFor()),
-            escaped(rule.why()),
-            escaped(rule.fix()),
-            escaped(rule.example()));
+            escaped(TEXTS.say(rule.looksFor())),
+            escaped(TEXTS.say(rule.why())),
+            escaped(TEXTS.say(rule.fix())),
+            escaped(TEXTS.say(rule.example())));
   }
 
   private static String severity(RuleDeclaration rule) {

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.report.FileChecker;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
@@ -154,7 +155,7 @@ class CorporaTest {
     if (outcome instanceof Outcome.NotCheckable unknown) {
       return "not checkable: "
           + (unknown.origin().equals(cell.address())
-              ? unknown.reason()
+              ? CheckerTexts.english().say(unknown.reason())
               : "it depends on such a cell");
     }
     if (stored.isEmpty()) {

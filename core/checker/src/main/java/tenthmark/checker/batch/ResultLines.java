@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializerProvider;
@@ -12,6 +13,8 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -19,8 +22,12 @@ import tenthmark.checker.rules.Rule;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.RuleDeclaration;
 import tenthmark.checker.rules.Severity;
+import tenthmark.measurement.wording.Message;
 
-/** Results as lines of JSON: of a rule the id and the severity, a file as it was named. */
+/**
+ * Results as lines of JSON: of a rule the id and the severity, a file as it was named, a sentence
+ * before it is said in a language.
+ */
 final class ResultLines {
 
   private record RuleKey(String id, Severity severity) {}
@@ -39,6 +46,7 @@ final class ResultLines {
                 new SimpleModule()
                     .addSerializer(RuleDeclaration.class, new RuleWriter())
                     .addDeserializer(RuleDeclaration.class, new RuleReader(declared))
+                    .addDeserializer(Message.class, new MessageReader())
                     .addSerializer(Path.class, new PathWriter())
                     .addDeserializer(Path.class, new PathReader()));
   }
@@ -79,6 +87,27 @@ final class ResultLines {
       return rule == null
           ? context.reportInputMismatch(RuleDeclaration.class, "there is no rule %s", key.id())
           : rule.withSeverity(key.severity());
+    }
+  }
+
+  /** What fills a gap is told by its form: a text, a figure with its digits, or a message. */
+  private static final class MessageReader extends JsonDeserializer<Message> {
+    @Override
+    public Message deserialize(JsonParser json, DeserializationContext context) throws IOException {
+      return message(json.readValueAsTree());
+    }
+
+    private static Message message(JsonNode node) {
+      List<Object> gaps = new ArrayList<>();
+      node.path("gaps").forEach(gap -> gaps.add(gap(gap)));
+      return new Message(node.path("key").asText(), gaps);
+    }
+
+    private static Object gap(JsonNode node) {
+      if (node.isTextual()) {
+        return node.asText();
+      }
+      return node.has("digits") ? new Message.Figure(node.path("digits").asText()) : message(node);
     }
   }
 

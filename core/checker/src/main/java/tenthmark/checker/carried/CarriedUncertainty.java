@@ -13,6 +13,7 @@ import tenthmark.measurement.carrying.Quadrature;
 import tenthmark.measurement.carrying.Straight;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Model;
+import tenthmark.measurement.wording.Message;
 
 /**
  * What the recorded uncertainties of its inputs make of a value's.
@@ -27,7 +28,7 @@ public record CarriedUncertainty(
     List<RecordedInput> inputs,
     List<Double> sensitivities,
     Map<Way, Double> sizes,
-    Optional<String> problem) {
+    Optional<Message> problem) {
 
   /** More would take two results each at twice as many corners. */
   private static final int MOST_INPUTS_AT_EXTREMES = 10;
@@ -53,7 +54,7 @@ public record CarriedUncertainty(
     Map<Way, Double> sizes = new EnumMap<>(Way.class);
     halfRange(model, values, uncertainties).ifPresent(size -> sizes.put(Way.EXTREMES, size));
     List<Double> sensitivities = new ArrayList<>();
-    Optional<String> problem = Optional.empty();
+    Optional<Message> problem = Optional.empty();
     try {
       Carried carried = Carried.through(model, values, uncertainties);
       COMBINATIONS.forEach((way, combination) -> sizes.put(way, carried.uncertainty(combination)));
@@ -65,7 +66,7 @@ public record CarriedUncertainty(
       if (sizes.isEmpty()) {
         throw undefined;
       }
-      problem = Optional.of(undefined.getMessage());
+      problem = Optional.of(undefined.said());
     }
     return new CarriedUncertainty(inputs, sensitivities, sizes, problem);
   }

@@ -1,6 +1,7 @@
 package tenthmark.checker.carried;
 
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /**
  * An uncertainty that a student states for a calculated value.
@@ -10,4 +11,4 @@ import tenthmark.measurement.formula.CellAddress;
  * @param place where the uncertainty stands
  * @param uncertainty the number stated, in the unit of the value
  */
-public record Claim(String name, CellAddress value, CellAddress place, double uncertainty) {}
+public record Claim(Message name, CellAddress value, CellAddress place, double uncertainty) {}

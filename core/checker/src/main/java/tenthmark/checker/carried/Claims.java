@@ -19,6 +19,7 @@ import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.wording.Message;
 
 /**
  * Finds the uncertainties that are stated for calculated values: in the records, in the arguments
@@ -121,14 +122,14 @@ final class Claims {
   }
 
   /** The first text of the row to the left of the value, else its place. */
-  private String name(CellAddress value) {
+  private Message name(CellAddress value) {
     return workbook.sheet(value.sheet()).stream()
         .flatMap(sheet -> sheet.row(value.row()).stream())
         .filter(cell -> cell.address().column() < value.column())
         .flatMap(cell -> text(cell).stream())
         .findFirst()
-        .map(text -> "\"" + text + "\"")
-        .orElse("at " + value.place());
+        .map(text -> Message.of("record.named", text))
+        .orElseGet(() -> Message.of("record.at", value.place()));
   }
 
   private static Optional<String> text(Cell cell) {

@@ -2,6 +2,7 @@ package tenthmark.checker.carried;
 
 import java.util.List;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** How an uncertainty that is stated for a calculated value follows from the recorded ones. */
 public sealed interface Derivation {
@@ -36,7 +37,7 @@ public sealed interface Derivation {
   /**
    * The checker cannot follow the value, which is nobody's fault.
    *
-   * @param reason in plain words
+   * @param reason a sentence without its end
    */
-  record NotFollowed(Claim claim, String reason) implements Derivation {}
+  record NotFollowed(Claim claim, Message reason) implements Derivation {}
 }

@@ -100,7 +100,7 @@ public final class Derivations {
     try {
       return followed(claim, others);
     } catch (FormulaException problem) {
-      return Optional.of(new Derivation.NotFollowed(claim, problem.getMessage()));
+      return Optional.of(new Derivation.NotFollowed(claim, problem.said()));
     }
   }
 

@@ -1,6 +1,7 @@
 package tenthmark.checker.carried;
 
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /**
  * A recorded measurement that a value is calculated from.
@@ -10,4 +11,4 @@ import tenthmark.measurement.formula.CellAddress;
  * @param value its value
  * @param uncertainty its recorded uncertainty, zero or greater, in the unit of the value
  */
-public record RecordedInput(String name, CellAddress cell, double value, double uncertainty) {}
+public record RecordedInput(Message name, CellAddress cell, double value, double uncertainty) {}

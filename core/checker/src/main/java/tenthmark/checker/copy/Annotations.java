@@ -12,7 +12,9 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Program;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Finding;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * What an annotated copy adds to a workbook, whatever its format.
@@ -30,6 +32,8 @@ record Annotations(
 
   /** Who wrote the comments. */
   static final String AUTHOR = "Tenthmark checker";
+
+  private static final Sentences TEXTS = CheckerTexts.english();
 
   private static final String SHEET = "Findings";
 
@@ -69,10 +73,10 @@ record Annotations(
             finding.cell().sheet(),
             finding.cell().place(),
             TextReport.word(finding.rule().severity()),
-            finding.found(),
-            finding.expected(),
-            finding.rule().why(),
-            finding.rule().fix())
+            TEXTS.say(finding.found()),
+            TEXTS.say(finding.expected()),
+            TEXTS.say(finding.rule().why()),
+            TEXTS.say(finding.rule().fix()))
         .map(Annotations::writable)
         .toList();
   }
@@ -84,11 +88,11 @@ record Annotations(
         + " "
         + finding.rule().id()
         + "\nFound: "
-        + finding.found()
+        + TEXTS.say(finding.found())
         + "\nExpected: "
-        + finding.expected()
+        + TEXTS.say(finding.expected())
         + "\nHow to fix it: "
-        + finding.rule().fix();
+        + TEXTS.say(finding.rule().fix());
   }
 
   private static String writable(String text) {

@@ -32,6 +32,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -41,6 +42,8 @@ import tenthmark.measurement.wording.Sentences;
 public final class Evaluation {
 
   private static final Outcome BLANK = new Outcome.Known(Value.BLANK);
+
+  private static final String DEPENDS = "reason.depends";
 
   /** What POI gives a cell that leads back to itself. */
   private static final Value CIRCLE = Values.single(ErrorEval.CIRCULAR_REF_ERROR);
@@ -55,7 +58,7 @@ public final class Evaluation {
   private final FormulaGraph graph;
   private final WorkbookEvaluator evaluator;
   private final Map<CellAddress, Outcome> outcomes = new HashMap<>();
-  private final Map<CellAddress, String> sentences = new HashMap<>();
+  private final Map<CellAddress, Message> sentences = new HashMap<>();
   private final OfficeWording wording = new OfficeWording();
   private final Set<CellAddress> changing = new HashSet<>();
   private final Set<CellAddress> throughLab = new HashSet<>();
@@ -101,7 +104,7 @@ public final class Evaluation {
   }
 
   /** The sentence that a LAB function in this cell gave about an argument that it refused. */
-  public Optional<String> sentence(CellAddress address) {
+  public Optional<Message> sentence(CellAddress address) {
     return Optional.ofNullable(sentences.get(address));
   }
 
@@ -289,10 +292,10 @@ public final class Evaluation {
   }
 
   private static Outcome dependent(Cell cell, Outcome.NotCheckable behind) {
-    String reason =
-        "it depends on " + place(behind.origin(), cell.address().sheet()) + ": " + behind.reason();
-    return new Outcome.NotCheckable(
-        behind.reason().startsWith("it depends on") ? behind.reason() : reason, behind.origin());
+    String origin = place(behind.origin(), cell.address().sheet());
+    return behind.reason().key().equals(DEPENDS)
+        ? behind
+        : new Outcome.NotCheckable(Message.of(DEPENDS, origin, behind.reason()), behind.origin());
   }
 
   /** In the wording that gives the stored text, if one does. */
@@ -343,19 +346,19 @@ public final class Evaluation {
             .anyMatch(name -> catalogue.find(name).isPresent());
   }
 
-  private static String reason(Throwable problem) {
+  private static Message reason(Throwable problem) {
     for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
       if (cause instanceof NotImplementedFunctionException unknown) {
-        return NotCheckableException.unknownFunction(unknown.getFunctionName()).getMessage();
+        return NotCheckableException.unknownFunction(unknown.getFunctionName()).said();
       }
       if (cause instanceof NotCheckableException known) {
-        return known.getMessage();
+        return known.said();
       }
     }
     if (problem instanceof StackOverflowError) {
-      return NotCheckableException.tooDeep().getMessage();
+      return NotCheckableException.tooDeep().said();
     }
-    return "the checker cannot calculate the formula (" + problem.getMessage() + ")";
+    return Message.of("reason.formula", String.valueOf(problem.getMessage()));
   }
 
   private static String place(CellAddress address, String from) {

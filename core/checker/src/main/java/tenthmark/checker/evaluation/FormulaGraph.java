@@ -89,7 +89,7 @@ final class FormulaGraph {
   private Set<CellRange> ranges(Ptg[] tokens, String sheet, int depth) {
     OutOfTimeException.ifInterrupted();
     if (depth > DEEPEST_NAME) {
-      throw new NotCheckableException("it uses a name that stands for too many other names");
+      throw NotCheckableException.of("reason.names");
     }
     Set<CellRange> ranges = new LinkedHashSet<>();
     for (Ptg token : tokens) {

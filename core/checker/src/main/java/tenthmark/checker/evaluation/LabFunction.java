@@ -3,15 +3,18 @@ package tenthmark.checker.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
+import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.wording.Message;
 
 /**
  * A worksheet function as the evaluator calls it.
@@ -25,7 +28,7 @@ record LabFunction(
     WorksheetFunction function,
     Cells cells,
     OfficeWording wording,
-    Map<CellAddress, String> sentences)
+    Map<CellAddress, Message> sentences)
     implements FreeRefFunction {
 
   @Override
@@ -38,18 +41,15 @@ record LabFunction(
               : Values.argument(arguments[i], context));
     }
     Value result = call(values);
-    note(result, context);
+    sentence(result, values).ifPresent(sentence -> sentences.put(place(context), sentence));
     return Values.result(result, context);
   }
 
   private Value call(List<Value> values) {
     try {
-      Value result = function.call(values, wording.sentences());
-      // No cell shows the sentence of a fault, only the report does, which is in English.
-      return result instanceof Value.Fault ? function.call(values) : result;
+      return function.call(values, wording.sentences());
     } catch (RuntimeException fault) {
-      String name = function.declaration().displayName();
-      throw new NotCheckableException(name + " failed in the checker: " + fault, fault);
+      throw NotCheckableException.because(fault, "reason.failed", name(), fault);
     }
   }
 
@@ -61,22 +61,38 @@ record LabFunction(
     return parameters.get(Math.min(index, parameters.size() - 1)).form() == Kind.Form.REFERENCE;
   }
 
-  private void note(Value result, OperationEvaluationContext context) {
-    String sentence = sentence(result);
-    if (sentence.startsWith(function.declaration().displayName() + ": ")) {
-      String sheet = context.getWorkbook().getSheetName(context.getSheetIndex());
-      sentences.put(
-          new CellAddress(sheet, context.getColumnIndex(), context.getRowIndex()), sentence);
+  private static CellAddress place(OperationEvaluationContext context) {
+    String sheet = context.getWorkbook().getSheetName(context.getSheetIndex());
+    return new CellAddress(sheet, context.getColumnIndex(), context.getRowIndex());
+  }
+
+  /** A cell shows the sentence of a text as it is; that of a fault is for the report to say. */
+  private Optional<Message> sentence(Value result, List<Value> arguments) {
+    if (result instanceof Value.Table table) {
+      return sentence(table.rows().get(0).get(0), arguments);
+    }
+    if (result instanceof Value.Fault fault && isSentence(fault.reason())) {
+      return Optional.of(refusal(arguments));
+    }
+    return result instanceof Value.Text text && isSentence(text.text())
+        ? Optional.of(Message.verbatim(text.text()))
+        : Optional.empty();
+  }
+
+  private boolean isSentence(String text) {
+    return text.startsWith(name() + ": ");
+  }
+
+  private Message refusal(List<Value> arguments) {
+    try {
+      function.compute(arguments, wording.sentences());
+      throw new IllegalStateException(name() + " refuses and takes the same arguments");
+    } catch (ArgumentException refused) {
+      return Message.of("refusal", name(), refused.said());
     }
   }
 
-  private static String sentence(Value result) {
-    if (result instanceof Value.Table table) {
-      return sentence(table.rows().get(0).get(0));
-    }
-    if (result instanceof Value.Fault fault) {
-      return fault.reason();
-    }
-    return result instanceof Value.Text text ? text.text() : "";
+  private String name() {
+    return function.declaration().displayName();
   }
 }

@@ -38,7 +38,7 @@ final class LineEstimate implements FreeRefFunction {
       return Values.result(
           new Value.Table(statistics ? rows(line, points, throughOrigin) : rows(line)), context);
     } catch (FitException noLine) {
-      throw new NotCheckableException(NAME + ": " + noLine.getMessage(), noLine);
+      throw NotCheckableException.because(noLine, "reason.line", NAME, noLine.said());
     }
   }
 
@@ -53,7 +53,7 @@ final class LineEstimate implements FreeRefFunction {
     double explained = line.slope() * line.slope() * spread;
     double residual = line.residualDeviation() * line.residualDeviation() * line.freedom();
     if (residual <= ROUNDING * explained) {
-      throw new NotCheckableException(NAME + ": the scatter of the points is nothing but rounding");
+      throw NotCheckableException.of("reason.line.rounding", NAME);
     }
     return List.of(
         row(line.slope(), line.intercept()),
@@ -78,7 +78,7 @@ final class LineEstimate implements FreeRefFunction {
             ? numbers(values.get(1))
             : IntStream.rangeClosed(1, ys.size()).mapToObj(x -> (double) x).toList();
     if (xs.size() != ys.size()) {
-      throw new NotCheckableException(NAME + " of several variables is not known to the checker");
+      throw NotCheckableException.of("reason.line.variables", NAME);
     }
     return IntStream.range(0, xs.size())
         .mapToObj(i -> new Point(xs.get(i), ys.get(i), 0, 0))
@@ -99,6 +99,6 @@ final class LineEstimate implements FreeRefFunction {
     if (value instanceof Value.Numeric number) {
       return number.number();
     }
-    throw new NotCheckableException(NAME + " of cells that hold no number");
+    throw NotCheckableException.of("reason.line.numbers", NAME);
   }
 }

@@ -64,7 +64,7 @@ record ModelCell(ModelSheet sheet, Cell cell) implements EvaluationCell {
   public String getStringCellValue() {
     String text = ((Content.Text) content()).text();
     if (text.length() > BoundedText.MOST) {
-      throw NotCheckableException.tooLong("the text in " + address().place(), BoundedText.MOST);
+      throw NotCheckableException.of("reason.long.cell", address().place(), BoundedText.MOST);
     }
     return text;
   }

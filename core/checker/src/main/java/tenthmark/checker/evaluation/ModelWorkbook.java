@@ -86,20 +86,20 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
 
   private Ptg[] parse(String formula, FormulaType type, int sheet, int row) {
     if (formula.isBlank()) {
-      throw new NotCheckableException("the file holds the formula in a form that cannot be read");
+      throw NotCheckableException.of("reason.form");
     }
     if (formula.length() > LONGEST_FORMULA) {
-      throw NotCheckableException.tooLong("the formula", LONGEST_FORMULA);
+      throw NotCheckableException.of("reason.long.formula", LONGEST_FORMULA);
     }
     try {
       String marked = OwnFunctions.marked(formula, type);
       Ptg[] tokens = FormulaParser.parse(marked, this, type, sheet, row);
       if (Stream.of(tokens).filter(ConcatPtg.class::isInstance).count() > MOST_JOINED) {
-        throw new NotCheckableException("it joins more than " + MOST_JOINED + " texts with &");
+        throw NotCheckableException.of("reason.joined", MOST_JOINED);
       }
       if (Stream.of(tokens).anyMatch(UnionPtg.class::isInstance)) {
         // POI gives 0 for some of them.
-        throw new NotCheckableException("it takes several ranges as one");
+        throw NotCheckableException.of("reason.ranges");
       }
       return Precedence.corrected(tokens);
     } catch (NotCheckableException known) {
@@ -196,14 +196,14 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
 
   private void requireThisFile(SheetIdentifier sheet) {
     if (sheet != null && sheet.getBookName() != null) {
-      throw new NotCheckableException("the formula refers to another file, which is never opened");
+      throw NotCheckableException.of("reason.file");
     }
   }
 
   @Override
   public ExternalSheet getExternalSheet(String first, String last, int otherWorkbook) {
     if (first != null && (getSheetIndex(first) < 0 || (last != null && getSheetIndex(last) < 0))) {
-      throw new NotCheckableException("the formula refers to a sheet that does not exist");
+      throw NotCheckableException.of("reason.sheet");
     }
     return last == null || last.equals(first)
         ? new ExternalSheet(null, first)
@@ -232,7 +232,7 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
 
   @Override
   public Table getTable(String name) {
-    throw new NotCheckableException("the formula refers to a named table, " + name);
+    throw NotCheckableException.of("reason.table", name);
   }
 
   @Override

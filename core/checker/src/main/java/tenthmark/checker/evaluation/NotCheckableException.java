@@ -1,32 +1,45 @@
 package tenthmark.checker.evaluation;
 
-/** A formula that the checker cannot follow; the message says why. */
+import tenthmark.measurement.wording.Message;
+
+/** A formula that the checker cannot follow; the sentence says why. */
 final class NotCheckableException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
-  NotCheckableException(String reason) {
-    super(reason);
+  private final transient Message said;
+
+  private NotCheckableException(Message said, Throwable cause) {
+    super(null, cause);
+    this.said = said;
   }
 
-  NotCheckableException(String reason, Throwable cause) {
-    super(reason, cause);
+  static NotCheckableException of(String key, Object... gaps) {
+    return new NotCheckableException(Message.of(key, gaps), null);
+  }
+
+  static NotCheckableException because(Throwable cause, String key, Object... gaps) {
+    return new NotCheckableException(Message.of(key, gaps), cause);
   }
 
   static NotCheckableException unknownFunction(String name) {
-    return new NotCheckableException("the checker does not know the function " + name);
+    return of("reason.function", name);
   }
 
   static NotCheckableException unreadable(RuntimeException cause) {
-    return new NotCheckableException(
-        "the checker cannot read the formula: " + cause.getMessage(), cause);
+    return because(cause, "reason.unreadable", String.valueOf(cause.getMessage()));
   }
 
   static NotCheckableException tooDeep() {
-    return new NotCheckableException("the formula is nested too deeply for the checker");
+    return of("reason.deep");
   }
 
-  static NotCheckableException tooLong(String what, int most) {
-    return new NotCheckableException(what + " is longer than " + most + " characters");
+  Message said() {
+    return said;
+  }
+
+  @Override
+  public String getMessage() {
+    return said.toString();
   }
 }

@@ -2,6 +2,7 @@ package tenthmark.checker.evaluation;
 
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** What recalculating a cell gave. */
 public sealed interface Outcome {
@@ -12,8 +13,8 @@ public sealed interface Outcome {
   /**
    * The checker cannot tell, which is nobody's fault.
    *
-   * @param reason in plain words, for instance "the checker does not know the function LET"
+   * @param reason for instance "the checker does not know the function LET"
    * @param origin the cell where it comes from: this one or one that it depends on
    */
-  record NotCheckable(String reason, CellAddress origin) implements Outcome {}
+  record NotCheckable(Message reason, CellAddress origin) implements Outcome {}
 }

@@ -87,7 +87,7 @@ final class Values {
     }
     if (eval instanceof StringEval text) {
       if (text.getStringValue().length() > BoundedText.MOST) {
-        throw NotCheckableException.tooLong("its text", BoundedText.MOST);
+        throw NotCheckableException.of("reason.long.text", BoundedText.MOST);
       }
       return Value.of(text.getStringValue());
     }
@@ -100,7 +100,7 @@ final class Values {
     if (eval instanceof ErrorEval error) {
       return new Value.Fault(error.getErrorString());
     }
-    throw new NotCheckableException("a value of a kind that the checker does not know");
+    throw NotCheckableException.of("reason.kind");
   }
 
   private static Value table(AreaEval area, OperationEvaluationContext context) {

@@ -13,6 +13,8 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.Severity;
+import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.measurement.wording.Sentences;
 
 /** JUnit XML: each workbook is a test suite, in which each rule is a test case. */
 final class TestReport {
@@ -20,6 +22,8 @@ final class TestReport {
   /** What XML 1.0 (clause 2.2) cannot hold. */
   private static final Pattern UNWRITABLE =
       Pattern.compile("[^\\t\\n\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
+
+  private static final Sentences TEXTS = CheckerTexts.english();
 
   private final XMLStreamWriter xml;
   private final List<String> rules;
@@ -116,7 +120,11 @@ final class TestReport {
   }
 
   private static String line(Finding finding) {
-    return finding.cell() + ": " + finding.found() + "; expected: " + finding.expected();
+    return finding.cell()
+        + ": "
+        + TEXTS.say(finding.found())
+        + "; expected: "
+        + TEXTS.say(finding.expected());
   }
 
   private void attribute(String attribute, String value) throws XMLStreamException {

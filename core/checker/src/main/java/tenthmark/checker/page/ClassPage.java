@@ -33,6 +33,7 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
+import tenthmark.checker.wording.CheckerTexts;
 
 /** The page that an instructor gets about all workbooks. */
 public final class ClassPage {
@@ -130,7 +131,7 @@ public final class ClassPage {
         td(TextReport.word(first.rule().severity())),
         Tables.count(findings.size()),
         Tables.count(workbooks),
-        td(first.rule().looksFor()));
+        td(CheckerTexts.english().say(first.rule().looksFor())));
   }
 
   private DomContent workbooks() {

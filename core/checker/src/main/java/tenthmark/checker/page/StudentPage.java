@@ -36,9 +36,13 @@ import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Rule;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.measurement.wording.Sentences;
 
 /** The page that a student gets about a workbook. It shows nothing from any other workbook. */
 public final class StudentPage {
+
+  private static final Sentences TEXTS = CheckerTexts.english();
 
   private final FileReport report;
   private final Profile profile;
@@ -123,7 +127,7 @@ public final class StudentPage {
   }
 
   private static DomContent rule(Rule rule) {
-    return li(rule.declaration().id() + ": " + rule.declaration().looksFor());
+    return li(rule.declaration().id() + ": " + TEXTS.say(rule.declaration().looksFor()));
   }
 
   private static String size(Contents.SheetSize sheet) {
@@ -169,13 +173,13 @@ public final class StudentPage {
             h4(finding.cell().place() + ": " + severity + " " + finding.rule().id()),
             dl(
                 dt("Found"),
-                dd(finding.found()),
+                dd(TEXTS.say(finding.found())),
                 dt("Expected"),
-                dd(finding.expected()),
+                dd(TEXTS.say(finding.expected())),
                 dt("Why it matters"),
-                dd(finding.rule().why()),
+                dd(TEXTS.say(finding.rule().why())),
                 dt("How to fix it"),
-                dd(finding.rule().fix()),
+                dd(TEXTS.say(finding.rule().fix())),
                 iff(finding.points() > 0, dt("Points lost")),
                 iff(finding.points() > 0, dd(Wording.number(finding.points())))))
         .withClasses("finding", severity);
@@ -216,7 +220,9 @@ public final class StudentPage {
         td(entry.unit()),
         td(
             entry.contributions().entrySet().stream()
-                .map(part -> part.getKey().word() + " " + Wording.number(part.getValue()))
+                .map(
+                    part ->
+                        TEXTS.say(part.getKey().inWords()) + " " + Wording.number(part.getValue()))
                 .collect(Collectors.joining(", "))));
   }
 

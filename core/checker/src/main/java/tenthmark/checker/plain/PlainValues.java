@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.DefinedName;
@@ -59,7 +60,7 @@ record PlainValues(List<CellChange> changes, List<String> notes) {
     if (outcome instanceof Outcome.Known known) {
       return known.value();
     }
-    String reason = ((Outcome.NotCheckable) outcome).reason();
+    String reason = CheckerTexts.english().say(((Outcome.NotCheckable) outcome).reason());
     var stored = Evaluation.stored(cell.content());
     notes.add(
         cell.address()

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import tenthmark.measurement.rounding.DecimalSign;
 import tenthmark.measurement.wording.Language;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** A part of a measurement record, and the words by which a column heading names it. */
@@ -53,9 +54,8 @@ public enum Field {
   }
 
   private List<String> words(Language language) {
-    String key = name().toLowerCase(Locale.ROOT).replace('_', '.');
     Sentences headings = Sentences.of(Field.class, "headings", language, DecimalSign.POINT);
-    return List.of(headings.say(key).split(", "));
+    return List.of(headings.say(key()).split(", "));
   }
 
   /** Whether a column of this field tells measurements from other lists with values. */
@@ -63,8 +63,17 @@ public enum Field {
     return TELLING.contains(this);
   }
 
-  /** The word that a sentence uses. */
+  /** The English word, by which a profile names it. */
   public String word() {
     return words(Language.ENGLISH).get(0);
+  }
+
+  /** The word that a sentence uses. */
+  public Message inWords() {
+    return Message.of("field." + key());
+  }
+
+  private String key() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '.');
   }
 }

@@ -19,6 +19,7 @@ import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.result.RecordText;
+import tenthmark.measurement.wording.Message;
 
 /** One measurement as a student wrote it down, read by its parts. */
 public final class MeasurementRecord {
@@ -53,11 +54,11 @@ public final class MeasurementRecord {
   }
 
   /** How a sentence names the record: by quantity, else by symbol, else by its value's cell. */
-  public String name() {
+  public Message name() {
     return text(Field.QUANTITY)
         .or(() -> text(Field.SYMBOL))
-        .map(text -> "\"" + text + "\"")
-        .orElseGet(() -> "at " + valuePlace().place());
+        .map(text -> Message.of("record.named", text))
+        .orElseGet(() -> Message.of("record.at", valuePlace().place()));
   }
 
   /** Where a part stands, if the table has a place for it. */

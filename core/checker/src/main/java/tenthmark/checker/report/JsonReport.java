@@ -6,9 +6,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import java.util.List;
 import tenthmark.checker.rules.Finding;
+import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.measurement.wording.Sentences;
 
 /** JSON: all files with their findings. */
 public final class JsonReport {
+
+  private static final Sentences TEXTS = CheckerTexts.english();
 
   private JsonReport() {}
 
@@ -53,9 +57,9 @@ public final class JsonReport {
         TextReport.word(finding.rule().severity()),
         finding.cell().sheet(),
         finding.cell().place(),
-        finding.found(),
-        finding.expected(),
-        finding.rule().fix(),
+        TEXTS.say(finding.found()),
+        TEXTS.say(finding.expected()),
+        TEXTS.say(finding.rule().fix()),
         finding.points());
   }
 }

@@ -8,12 +8,16 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.measurement.rounding.Decimals;
+import tenthmark.measurement.wording.Sentences;
 
 /** Plain text: one line for each finding and each file that could not be checked. */
 public final class TextReport {
 
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]+");
+
+  private static final Sentences TEXTS = CheckerTexts.english();
 
   private TextReport() {}
 
@@ -32,11 +36,11 @@ public final class TextReport {
             + " "
             + finding.rule().id()
             + ": "
-            + finding.found()
+            + TEXTS.say(finding.found())
             + "; expected: "
-            + finding.expected()
+            + TEXTS.say(finding.expected())
             + "; to fix: "
-            + finding.rule().fix()
+            + TEXTS.say(finding.rule().fix())
             + cost(finding));
   }
 

@@ -7,20 +7,14 @@ import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
+import tenthmark.measurement.wording.Message;
 
 /** A typed-in value of a quantity that has to be calculated. */
 @AutoService(Rule.class)
 public final class CalculationTypedIn implements ExpectedRecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "calculation-typed-in",
-          Severity.ERROR,
-          "A value that the course expects to be calculated and that refers to no other cell.",
-          "Nobody can follow it back to what was measured, and it does not change with it.",
-          "Write a formula that refers to the cells of the measured values.",
-          "Spring constant 625, or =12.5/0.02, in the cell; =C2/C3 follows the force and "
-              + "the extension.");
+      new RuleDeclaration("calculation-typed-in", Severity.ERROR);
 
   @Override
   public RuleDeclaration declaration() {
@@ -38,11 +32,12 @@ public final class CalculationTypedIn implements ExpectedRecordRule {
             cell ->
                 DECLARATION.finding(
                     cell.address(),
-                    measurement.name()
-                        + (measurement.isFormula(Field.VALUE)
-                            ? " is calculated from typed-in numbers alone"
-                            : " is typed in"),
-                    "a formula that refers to the measured values"));
+                    Message.of(
+                        measurement.isFormula(Field.VALUE)
+                            ? "calculation-typed-in.found.formula"
+                            : "calculation-typed-in.found.number",
+                        measurement.name()),
+                    Message.of("calculation-typed-in.expected")));
   }
 
   /** A formula that cannot be followed gets the benefit of the doubt. */

@@ -11,6 +11,7 @@ import tenthmark.checker.carried.Derivation;
 import tenthmark.checker.carried.RecordedInput;
 import tenthmark.checker.carried.Way;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** A stated uncertainty beside what carrying the recorded ones gives. */
 record CarriedComparison(Derivation.Followed derivation) {
@@ -36,8 +37,8 @@ record CarriedComparison(Derivation.Followed derivation) {
   }
 
   /** Why the checker cannot tell whether a number that fits in no way is wrong. */
-  Optional<String> doubt() {
-    Optional<String> undefined =
+  Optional<Message> doubt() {
+    Optional<Message> undefined =
         derivation.carried().stream().flatMap(carried -> carried.problem().stream()).findFirst();
     double least =
         derivation.carried().stream()
@@ -46,8 +47,7 @@ record CarriedComparison(Derivation.Followed derivation) {
             .min()
             .orElse(0);
     return !derivation.besides().isEmpty() && claim().uncertainty() > least
-        ? Optional.of(
-            "it may include what no record holds: the number in " + places(derivation.besides()))
+        ? Optional.of(Message.of("carried.besides", places(derivation.besides())))
         : undefined;
   }
 
@@ -57,63 +57,63 @@ record CarriedComparison(Derivation.Followed derivation) {
   }
 
   /** What carrying gives, with each input's sensitivity coefficient and uncertainty. */
-  String expected() {
-    List<String> parts = new ArrayList<>();
+  Message expected() {
+    List<Message> parts = new ArrayList<>();
     for (CarriedUncertainty carried : derivation.carried()) {
-      String from = parts.isEmpty() ? "" : "from the measurements behind them ";
-      parts.add(from + sizes(carried));
+      Message sizes = sizes(carried);
+      parts.add(parts.isEmpty() ? sizes : Message.of("carried.behind", sizes));
     }
-    String exact =
-        derivation.exact().isEmpty() ? "" : "; taken as exact: " + places(derivation.exact());
-    return String.join("; ", parts) + exact + without();
+    if (!derivation.exact().isEmpty()) {
+      parts.add(Message.of("carried.exact", places(derivation.exact())));
+    }
+    without().ifPresent(parts::add);
+    return Message.joined("list.further", parts);
   }
 
-  private static String sizes(CarriedUncertainty carried) {
-    List<String> sizes = new ArrayList<>();
+  private static Message sizes(CarriedUncertainty carried) {
+    List<Message> sizes = new ArrayList<>();
     for (Way way : Way.values()) {
       if (carried.sizes().containsKey(way)) {
-        String how =
+        Message size = Numbers.showBriefly(carried.sizes().get(way));
+        sizes.add(
             switch (way) {
-              case STRAIGHT -> way.words() + ": " + contributions(carried);
-              case QUADRATURE -> way.words() + " of the same";
-              case EXTREMES -> way.words();
-            };
-        sizes.add(Numbers.showBriefly(carried.sizes().get(way)) + " (" + how + ")");
+              case STRAIGHT -> Message.of("total.straight", size, contributions(carried));
+              case QUADRATURE -> Message.of("total.quadrature", size);
+              case EXTREMES -> Message.of("carried.extremes", size);
+            });
       }
     }
-    return String.join(" or ", sizes);
+    return Message.joined("list.or", sizes);
   }
 
-  private static String contributions(CarriedUncertainty carried) {
-    List<String> parts = new ArrayList<>();
+  private static Message contributions(CarriedUncertainty carried) {
+    List<Message> parts = new ArrayList<>();
     for (int i = 0; i < carried.inputs().size(); i++) {
       RecordedInput input = carried.inputs().get(i);
       parts.add(
-          input.name()
-              + " "
-              + Numbers.showBriefly(Math.abs(carried.sensitivities().get(i)))
-              + " x "
-              + Numbers.showBriefly(input.uncertainty()));
+          Message.of(
+              "carried.contribution",
+              input.name(),
+              Numbers.showBriefly(Math.abs(carried.sensitivities().get(i))),
+              Numbers.showBriefly(input.uncertainty())));
     }
-    return String.join(" + ", parts);
+    return Message.joined("list.plus", parts);
   }
 
   /** The input without which the number would fit, if there is one. */
-  private String without() {
+  private Optional<Message> without() {
     for (CarriedUncertainty carried : derivation.carried()) {
       for (int i = 0; i < carried.inputs().size() && carried.inputs().size() > 1; i++) {
         for (Way way : List.of(Way.STRAIGHT, Way.QUADRATURE)) {
           double rest = carried.without(i, way);
           if (rest != 0 && Numbers.agreesAsUncertainty(claim().uncertainty(), rest)) {
-            return "; the number fits "
-                + way.words()
-                + " without "
-                + carried.inputs().get(i).name();
+            return Optional.of(
+                Message.of("carried.without", way.inWords(), carried.inputs().get(i).name()));
           }
         }
       }
     }
-    return "";
+    return Optional.empty();
   }
 
   private static String places(List<CellAddress> cells) {

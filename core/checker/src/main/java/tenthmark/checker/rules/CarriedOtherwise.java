@@ -3,24 +3,16 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import tenthmark.checker.carried.Way;
 import tenthmark.checker.course.Course;
+import tenthmark.measurement.wording.Message;
 
 /** A carried uncertainty that is right, but combined in another way than the course's. */
 @AutoService(Rule.class)
 public final class CarriedOtherwise implements Rule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "carried-otherwise",
-          Severity.NOTE,
-          "A carried uncertainty that is right in another way of combining than the course's; "
-              + "found only with a profile, which says what the course's way is.",
-          "Uncertainties that are combined in different ways cannot be compared.",
-          "Nothing need be done; to combine in the course's way, name it in =LAB_CARRY(...).",
-          "The course combines straight, and a sum of 30 mm +/- 0.3 mm and 40 mm +/- 0.4 mm is "
-              + "stated with 0.5 mm, which is the quadrature; straight it is 0.7 mm.");
+      new RuleDeclaration("carried-otherwise", Severity.NOTE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -45,19 +37,14 @@ public final class CarriedOtherwise implements Rule {
   }
 
   private static Finding finding(CarriedComparison comparison, Way own) {
-    String ways =
-        comparison.fitting().stream().map(Way::words).collect(Collectors.joining(" and "));
+    List<Message> ways = comparison.fitting().stream().map(Way::inWords).toList();
     return DECLARATION.finding(
         comparison.claim().place(),
-        "the uncertainty of "
-            + comparison.claim().name()
-            + ", "
-            + Numbers.show(comparison.claim().uncertainty())
-            + ", fits "
-            + ways,
-        "nothing: this is no fault; the course combines "
-            + own.words()
-            + ": "
-            + comparison.expected());
+        Message.of(
+            "carried-otherwise.found",
+            comparison.claim().name(),
+            Numbers.show(comparison.claim().uncertainty()),
+            Message.joined("list.and", ways)),
+        Message.of("carried-otherwise.expected", own.inWords(), comparison.expected()));
   }
 }

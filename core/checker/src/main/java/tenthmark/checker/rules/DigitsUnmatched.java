@@ -10,6 +10,7 @@ import tenthmark.checker.record.StatedResult;
 import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.DigitsRule;
 import tenthmark.measurement.rounding.PowerOfTen;
+import tenthmark.measurement.wording.Message;
 
 /** Digits of a value that do not go with its uncertainty. */
 @AutoService(Rule.class)
@@ -21,15 +22,7 @@ public final class DigitsUnmatched implements RecordRule {
   private static final BigInteger QUARTER = BigInteger.valueOf(25);
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "digits-unmatched",
-          Severity.WARNING,
-          "A stated result with more than two digits of uncertainty, or with a value that does not "
-              + "end at the place where the uncertainty ends.",
-          "Digits beyond the uncertainty say nothing, and missing ones hide what was measured.",
-          "Round with =LAB_RESULT(value; uncertainty; unit). A raw reading to a tenth of a division "
-              + "with an uncertainty of a quarter may keep one decimal less.",
-          "Crank arm 172.375 ± 0.4512 mm is found; 172.4 ± 0.5 mm is right.");
+      new RuleDeclaration("digits-unmatched", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -49,7 +42,11 @@ public final class DigitsUnmatched implements RecordRule {
       return Optional.empty();
     }
     if (result.uncertainty().precision() > MOST_DIGITS) {
-      return finding(measurement, result.field(), result.shown(), tooManyDigits(uncertainty));
+      return finding(
+          measurement,
+          result.field(),
+          Message.verbatim(result.shown()),
+          tooManyDigits(uncertainty));
     }
     int missing = uncertainty.scale() - result.text().value().scale();
     boolean fine = missing == 1 && uncertainty.unscaledValue().mod(QUARTER).signum() == 0;
@@ -58,8 +55,8 @@ public final class DigitsUnmatched implements RecordRule {
         : finding(
             measurement,
             result.field(),
-            result.shown(),
-            "a value that ends where the uncertainty ends");
+            Message.verbatim(result.shown()),
+            Message.of("digits-unmatched.ends"));
   }
 
   /** In bare cells zeros at the end do not show, so only too many digits can be seen. */
@@ -84,26 +81,24 @@ public final class DigitsUnmatched implements RecordRule {
         : finding(
             measurement,
             Field.VALUE,
-            PowerOfTen.show(typed),
-            "at most "
-                + Math.max(decimals, 0)
-                + " decimals beside the uncertainty "
-                + Numbers.show(size.get()));
+            Message.figure(PowerOfTen.show(typed)),
+            Message.of(
+                "digits-unmatched.decimals", Math.max(decimals, 0), Numbers.show(size.get())));
   }
 
-  private static String tooManyDigits(BigDecimal uncertainty) {
-    return "at most two digits of uncertainty: "
-        + PowerOfTen.show(new DigitsRule.Bench().round(uncertainty))
-        + " or "
-        + PowerOfTen.show(new DigitsRule.Fixed(MOST_DIGITS).round(uncertainty));
+  private static Message tooManyDigits(BigDecimal uncertainty) {
+    return Message.of(
+        "digits-unmatched.digits",
+        Message.figure(PowerOfTen.show(new DigitsRule.Bench().round(uncertainty))),
+        Message.figure(PowerOfTen.show(new DigitsRule.Fixed(MOST_DIGITS).round(uncertainty))));
   }
 
   private static Optional<Finding> finding(
-      MeasurementRecord measurement, Field field, String shown, String expected) {
+      MeasurementRecord measurement, Field field, Message shown, Message expected) {
     return Optional.of(
         DECLARATION.finding(
             measurement.placeOrValue(field),
-            "the " + field.word() + " of " + measurement.name() + " is written " + shown,
+            Message.of("digits-unmatched.found", field.inWords(), measurement.name(), shown),
             expected));
   }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.wording.Message;
 
 /** A reading uncertainty on a digital display. */
 @AutoService(Rule.class)
@@ -15,16 +16,7 @@ public final class DisplayReading implements RecordRule {
   private static final Pattern DIGITAL = Pattern.compile("\\bdigital\\b", Pattern.CASE_INSENSITIVE);
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "display-reading",
-          Severity.WARNING,
-          "A reading uncertainty on an instrument with a digital display, as the record or the course's "
-              + "list of apparatus has it.",
-          "Nobody judges a fraction of a mark on a display: its last digit belongs to the "
-              + "instrument.",
-          "Leave the reading blank and give the instrument uncertainty, as with =LAB_DISPLAY(...).",
-          "A gauge shows 2.41 bar and the reading column says 0.005; the reading stays "
-              + "blank and the instrument column holds =LAB_DISPLAY(0.01; 2.41; 1; 2).");
+      new RuleDeclaration("display-reading", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -40,12 +32,8 @@ public final class DisplayReading implements RecordRule {
             size ->
                 DECLARATION.finding(
                     measurement.placeOrValue(Field.READING),
-                    "a reading uncertainty of "
-                        + Numbers.show(size)
-                        + " for "
-                        + measurement.name()
-                        + ", read off a digital display",
-                    "no reading uncertainty"));
+                    Message.of("display-reading.found", Numbers.show(size), measurement.name()),
+                    Message.of("display-reading.expected")));
   }
 
   private static boolean isDisplay(MeasurementRecord measurement) {

@@ -10,6 +10,7 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.wording.Message;
 
 /** A cell in error. */
 @AutoService(Rule.class)
@@ -17,23 +18,16 @@ public final class ErrorCell implements Rule {
 
   private static final Map<String, String> MEANINGS =
       Map.of(
-          "#DIV/0!", "a number that does not divide by zero or by an empty cell",
-          "#VALUE!", "arguments of the right kind, such as numbers where numbers belong",
-          "#REF!", "references to cells that exist",
-          "#NAME?", "names and functions that exist",
-          "#NUM!", "a number that can be computed and is not too large",
-          "#N/A", "a value that can be found",
-          "~CIRCULAR~REF~", "a formula that does not lead back to itself");
+          "#DIV/0!", "error-cell.division",
+          "#VALUE!", "error-cell.kind",
+          "#REF!", "error-cell.reference",
+          "#NAME?", "error-cell.name",
+          "#NUM!", "error-cell.number",
+          "#N/A", "error-cell.missing",
+          "~CIRCULAR~REF~", "error-cell.circle");
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "error-cell",
-          Severity.ERROR,
-          "A cell whose formula gives an error, or a LAB function that refuses an argument.",
-          "Nothing that depends on the cell has a meaning.",
-          "Correct the argument that the message names.",
-          "=LAB_READING(0) is refused because a division is greater than 0; "
-              + "=LAB_READING(0.5) is right for marks half a millimetre apart.");
+      new RuleDeclaration("error-cell", Severity.ERROR);
 
   @Override
   public RuleDeclaration declaration() {
@@ -55,16 +49,16 @@ public final class ErrorCell implements Rule {
   }
 
   /** The error's name, or the sentence that stands in the cell instead of a result. */
-  private static Optional<String> problem(Cell cell, Evaluation evaluation) {
+  private static Optional<Message> problem(Cell cell, Evaluation evaluation) {
     if (!(evaluation.at(cell.address()) instanceof Outcome.Known known)) {
       return Optional.empty();
     }
     if (known.value() instanceof Value.Fault fault) {
-      return Optional.of(fault.reason());
+      return Optional.of(Message.verbatim(fault.reason()));
     }
     return evaluation
         .sentence(cell.address())
-        .filter(sentence -> known.value().equals(new Value.Text(sentence)));
+        .filter(sentence -> known.value().equals(new Value.Text(sentence.toString())));
   }
 
   private static boolean isFirst(Cell cell, Evaluation evaluation) {
@@ -88,15 +82,16 @@ public final class ErrorCell implements Rule {
   }
 
   private static Finding finding(Cell cell, Evaluation evaluation) {
-    String error = problem(cell, evaluation).orElseThrow();
-    String formula =
-        cell.content() instanceof Content.Formula found ? " (=" + found.text() + ")" : "";
-    Optional<String> sentence = evaluation.sentence(cell.address());
+    Message error = problem(cell, evaluation).orElseThrow();
+    Optional<Message> sentence = evaluation.sentence(cell.address());
     return DECLARATION.finding(
         cell.address(),
-        sentence.isPresent() ? sentence.get() + formula : error + formula,
-        sentence.isPresent()
-            ? "arguments that the function allows"
-            : MEANINGS.getOrDefault(error, "a value"));
+        cell.content() instanceof Content.Formula formula
+            ? Message.of("found.formula", sentence.orElse(error), formula.text())
+            : sentence.orElse(error),
+        Message.of(
+            sentence.isPresent()
+                ? "error-cell.arguments"
+                : MEANINGS.getOrDefault(error.toString(), "error-cell.other")));
   }
 }

@@ -1,6 +1,7 @@
 package tenthmark.checker.rules;
 
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /**
  * Something that a rule found in a workbook.
@@ -12,7 +13,7 @@ import tenthmark.measurement.formula.CellAddress;
  * @param points what it costs, zero or greater
  */
 public record Finding(
-    RuleDeclaration rule, CellAddress cell, String found, String expected, double points) {
+    RuleDeclaration rule, CellAddress cell, Message found, Message expected, double points) {
 
   /** The same finding under a rule with another severity, and what it costs. */
   Finding graded(Severity severity, double cost) {

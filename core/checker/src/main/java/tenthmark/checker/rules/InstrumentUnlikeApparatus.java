@@ -5,22 +5,14 @@ import java.util.Optional;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.wording.Message;
 
 /** An instrument uncertainty that is not the maker's. */
 @AutoService(Rule.class)
 public final class InstrumentUnlikeApparatus implements ApparatusRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "instrument-unlike-apparatus",
-          Severity.WARNING,
-          "An instrument uncertainty that does not follow from the maker's specification in the "
-              + "course's list.",
-          "How far an instrument may be off is for its maker to say.",
-          "Take the specification from the list, for a display with =LAB_DISPLAY(resolution; "
-              + "reading; percent; counts).",
-          "4.15 bar with 0.0415 off a gauge specified to 1 % and 2 counts of 0.01 bar; "
-              + "0.0615 bar is right.");
+      new RuleDeclaration("instrument-unlike-apparatus", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -44,13 +36,20 @@ public final class InstrumentUnlikeApparatus implements ApparatusRule {
             size ->
                 DECLARATION.finding(
                     measurement.placeOrValue(Field.INSTRUMENT),
-                    "the instrument uncertainty of "
-                        + measurement.name()
-                        + " is "
-                        + instrument.map(Numbers::show).orElse("missing"),
-                    Numbers.show(size, RecordUnits.text(measurement, Field.INSTRUMENT))
-                        + ", the maker's specification of the "
-                        + apparatus.name()));
+                    found(measurement, instrument),
+                    Message.of(
+                        "instrument-unlike-apparatus.expected",
+                        Numbers.show(size, RecordUnits.text(measurement, Field.INSTRUMENT)),
+                        apparatus.name())));
+  }
+
+  private static Message found(MeasurementRecord measurement, Optional<Double> instrument) {
+    return instrument
+        .map(
+            size ->
+                Message.of(
+                    "instrument-unlike-apparatus.found", measurement.name(), Numbers.show(size)))
+        .orElseGet(() -> Message.of("instrument-unlike-apparatus.missing", measurement.name()));
   }
 
   /** In the unit in which the record gives it. */

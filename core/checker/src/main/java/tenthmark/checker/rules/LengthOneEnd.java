@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
@@ -14,6 +13,7 @@ import tenthmark.checker.unit.MeasurementUnit;
 import tenthmark.checker.unit.UnitReader;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.ScaleReading;
+import tenthmark.measurement.wording.Message;
 
 /** A length whose reading uncertainty counts one end only. */
 @AutoService(Rule.class)
@@ -28,15 +28,7 @@ public final class LengthOneEnd implements RecordRule {
           Pattern.CASE_INSENSITIVE);
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "length-one-end",
-          Severity.WARNING,
-          "A length off a scale whose reading uncertainty counts one end.",
-          "A length has a zero end and a far end, and each is judged by eye.",
-          "Give 2 ends, as in =LAB_READING(division; spacing; 2); if one position was read, say so "
-              + "in the quantity (position, level, displacement).",
-          "A spoke's length off a millimetre scale with =LAB_READING(1; \"fine\") counts "
-              + "one end; =LAB_READING(1; \"fine\"; 2) counts both.");
+      new RuleDeclaration("length-one-end", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -60,11 +52,7 @@ public final class LengthOneEnd implements RecordRule {
                 one ->
                     DECLARATION.finding(
                         measurement.placeOrValue(claim.get()),
-                        "the length "
-                            + measurement.name()
-                            + " has "
-                            + Numbers.show(size)
-                            + " for one end",
+                        Message.of("length-one-end.found", measurement.name(), Numbers.show(size)),
                         expected(size, one, inspection.convention())))
         : Optional.empty();
   }
@@ -91,21 +79,18 @@ public final class LengthOneEnd implements RecordRule {
     return Optional.empty();
   }
 
-  private static String expected(double size, ScaleReading one, Convention convention) {
+  private static Message expected(double size, ScaleReading one, Convention convention) {
     if (Numbers.agreesAsWritten(size, one.uncertainty())) {
-      return Numbers.show(2 * size) + " for two ends (2 x " + Numbers.show(size) + ")";
+      return Message.of("length-one-end.expected", Numbers.show(2 * size), Numbers.show(size));
     }
     double two = 2 * one.uncertainty();
-    return new HalfWidth(two)
-            .contributions(convention)
-            .skip(1)
-            .map(Numbers::show)
-            .collect(Collectors.joining(" or "))
-        + ", the standard uncertainty of two ends ("
-        + Numbers.show(two)
-        + " = 2 x "
-        + Numbers.show(one.uncertainty())
-        + " as a half-width)";
+    List<Message> standard =
+        new HalfWidth(two).contributions(convention).skip(1).map(Numbers::show).toList();
+    return Message.of(
+        "length-one-end.standard",
+        Message.joined("list.or", standard),
+        Numbers.show(two),
+        Numbers.show(one.uncertainty()));
   }
 
   /** Whether the record is of a length between two ends. */

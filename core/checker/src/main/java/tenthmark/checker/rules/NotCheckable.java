@@ -8,21 +8,14 @@ import tenthmark.checker.carried.Derivation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
+import tenthmark.measurement.wording.Message;
 
 /** A formula that the checker cannot calculate, which is no fault. */
 @AutoService(Rule.class)
 public final class NotCheckable implements Rule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "not-checkable",
-          Severity.NOTE,
-          "A formula that the checker cannot calculate or carry an uncertainty through, with the "
-              + "reason.",
-          "The rules leave out this cell and all that depends on it.",
-          "Nothing need be done; look at the cell yourself.",
-          "=LET(r; B4/2; PI()*r^2) is reported with the reason that the checker does not "
-              + "know the function LET.");
+      new RuleDeclaration("not-checkable", Severity.NOTE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -56,14 +49,11 @@ public final class NotCheckable implements Rule {
     return Stream.concat(notFollowed, doubtful);
   }
 
-  private static Finding finding(Claim claim, String reason) {
+  private static Finding finding(Claim claim, Message reason) {
     return DECLARATION.finding(
         claim.place(),
-        "the uncertainty of "
-            + claim.name()
-            + " cannot be compared with the recorded ones: "
-            + reason,
-        "nothing: this is no fault");
+        Message.of("not-checkable.uncertainty", claim.name(), reason),
+        Message.of("no-fault"));
   }
 
   private static boolean isOrigin(Cell cell, Inspection inspection) {
@@ -72,7 +62,7 @@ public final class NotCheckable implements Rule {
   }
 
   private static Finding finding(Cell cell, Inspection inspection) {
-    String reason = ((Outcome.NotCheckable) inspection.evaluation().at(cell.address())).reason();
+    Message reason = ((Outcome.NotCheckable) inspection.evaluation().at(cell.address())).reason();
     long dependents =
         inspection
                 .formulas()
@@ -85,8 +75,9 @@ public final class NotCheckable implements Rule {
             - 1;
     return DECLARATION.finding(
         cell.address(),
-        reason + " (=" + ((Content.Formula) cell.content()).text() + ")",
-        "nothing: this is no fault"
-            + (dependents == 0 ? "" : "; cells that depend on it and are left out: " + dependents));
+        Message.of("found.formula", reason, ((Content.Formula) cell.content()).text()),
+        dependents == 0
+            ? Message.of("no-fault")
+            : Message.of("not-checkable.dependents", dependents));
   }
 }

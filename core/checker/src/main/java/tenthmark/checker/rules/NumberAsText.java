@@ -13,6 +13,7 @@ import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /**
  * Numbers typed as text that formulas refer to. Whether 172,5 is a number depends on the language
@@ -28,17 +29,7 @@ public final class NumberAsText implements Rule {
   private static final Set<String> OTHER_ERRORS = Set.of("#NAME?", "#REF!", "~CIRCULAR~REF~");
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "number-as-text",
-          Severity.NOTE,
-          "A number that is typed as text and that a formula cannot calculate with, often for its "
-              + "decimal sign.",
-          "A program calculates with a decimal comma or a decimal point as its language has it, and "
-              + "shows an error for the other.",
-          "Type the number with the program's own decimal sign, in a cell that is not formatted as "
-              + "text.",
-          "172,5 typed where the program writes 172.5 is a text, and =B4/2 shows #VALUE!; typed as "
-              + "172.5 it is halved.");
+      new RuleDeclaration("number-as-text", Severity.NOTE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -101,11 +92,12 @@ public final class NumberAsText implements Rule {
   }
 
   private static Finding finding(Cell first, int count, Inspection inspection) {
+    String number = text(first, inspection.evaluation()).orElseThrow().strip();
     return DECLARATION.finding(
         first.address(),
-        text(first, inspection.evaluation()).orElseThrow().strip()
-            + " is typed as text"
-            + (count == 1 ? "" : "; numbers typed as text that formulas need: " + count),
-        "a number, so that formulas can calculate with it");
+        count == 1
+            ? Message.of("number-as-text.found.one", number)
+            : Message.of("number-as-text.found.many", number, count),
+        Message.of("number-as-text.expected"));
   }
 }

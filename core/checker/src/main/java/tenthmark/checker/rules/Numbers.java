@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.PowerOfTen;
+import tenthmark.measurement.wording.Message;
 
 /** Numbers as findings compare and show them. */
 final class Numbers {
@@ -16,18 +17,20 @@ final class Numbers {
   private Numbers() {}
 
   /** A number to at most six digits. */
-  static String show(double number) {
-    return PowerOfTen.show(Decimals.shortest(number), DIGITS);
+  static Message show(double number) {
+    return Message.figure(PowerOfTen.show(Decimals.shortest(number), DIGITS));
   }
 
   /** A number to at most six digits with its unit, where it has one. */
-  static String show(double number, String unit) {
-    return unit.isEmpty() || unit.equals("1") ? show(number) : show(number) + " " + unit;
+  static Message show(double number, String unit) {
+    return unit.isEmpty() || unit.equals("1")
+        ? show(number)
+        : Message.of("quantity", show(number), unit);
   }
 
   /** A number to at most three digits, as an uncertainty needs no more. */
-  static String showBriefly(double number) {
-    return PowerOfTen.show(Decimals.shortest(number), FEW_DIGITS);
+  static Message showBriefly(double number) {
+    return Message.figure(PowerOfTen.show(Decimals.shortest(number), FEW_DIGITS));
   }
 
   /** Whether two numbers are the same but for the last bits. */

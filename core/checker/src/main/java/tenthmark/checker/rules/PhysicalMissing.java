@@ -4,21 +4,14 @@ import com.google.auto.service.AutoService;
 import java.util.Optional;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.wording.Message;
 
 /** No physical contribution where the course expects one. */
 @AutoService(Rule.class)
 public final class PhysicalMissing implements ExpectedRecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "physical-missing",
-          Severity.WARNING,
-          "A record without a physical contribution, of a quantity for which the course expects "
-              + "one.",
-          "The object itself has no sharp size: soft edges and parts out of round count too.",
-          "Estimate how far the ends are uncertain and fill it in, as with =LAB_FUZZY(extent).",
-          "Foam grip 128 mm with a reading uncertainty alone; ends soft over 3 mm and 2 "
-              + "mm add 2.5 mm.");
+      new RuleDeclaration("physical-missing", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -42,7 +35,7 @@ public final class PhysicalMissing implements ExpectedRecordRule {
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.PHYSICAL),
-                "the record " + measurement.name() + " has no physical contribution",
-                "one: the course expects it of this quantity"));
+                Message.of("physical-missing.found", measurement.name()),
+                Message.of("physical-missing.expected")));
   }
 }

@@ -4,20 +4,14 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** An expected quantity without any record. */
 @AutoService(Rule.class)
 public final class QuantityMissing implements Rule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "quantity-missing",
-          Severity.ERROR,
-          "A quantity that the course requires and no record has.",
-          "The work is not complete, or the record goes by a name that the course does not list.",
-          "Add the record; if it is there, give it the name or the symbol that the course uses.",
-          "A workbook without a record named foam grip length or with its symbol, which "
-              + "the course requires.");
+      new RuleDeclaration("quantity-missing", Severity.ERROR);
 
   @Override
   public RuleDeclaration declaration() {
@@ -40,10 +34,10 @@ public final class QuantityMissing implements Rule {
   private static Finding finding(CellAddress corner, ExpectedQuantity quantity) {
     return DECLARATION.finding(
         corner,
-        "no record is named \"" + quantity.name() + "\"",
-        "a record of it"
-            + quantity.symbol().map(symbol -> ", symbol " + symbol).orElse("")
-            + ", in "
-            + quantity.unit().text());
+        Message.of("quantity-missing.found", quantity.name()),
+        quantity
+            .symbol()
+            .map(symbol -> Message.of("quantity-missing.symbol", symbol, quantity.unit().text()))
+            .orElseGet(() -> Message.of("quantity-missing.expected", quantity.unit().text())));
   }
 }

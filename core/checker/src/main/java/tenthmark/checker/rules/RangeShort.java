@@ -12,6 +12,7 @@ import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.wording.Message;
 
 /** A range that ends one row before its data do. */
 @AutoService(Rule.class)
@@ -39,16 +40,7 @@ public final class RangeShort implements Rule {
   private static final Set<String> BESIDE = Set.of("SQRT", "ROUND");
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "range-short",
-          Severity.WARNING,
-          "A sum, mean or scatter over typed-in numbers whose range ends although the same series "
-              + "goes on in the next row.",
-          "A row that was added later, or forgotten, does not count.",
-          "Extend the range to the whole series; if a row is left out on purpose, say why and part "
-              + "it from the others by an empty row.",
-          "=AVERAGE(B4:B8) while B9 holds the time of the sixth turn of the wheel; =AVERAGE(B4:B9) "
-              + "takes all six.");
+      new RuleDeclaration("range-short", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -157,7 +149,7 @@ public final class RangeShort implements Rule {
   private static Finding finding(Cell cell, CellAddress missed) {
     return DECLARATION.finding(
         cell.address(),
-        "=" + ((Content.Formula) cell.content()).text() + " leaves out " + missed.place(),
-        "a range that takes " + missed.place() + " in, which goes on with the same series");
+        Message.of("range-short.found", ((Content.Formula) cell.content()).text(), missed.place()),
+        Message.of("range-short.expected", missed.place()));
   }
 }

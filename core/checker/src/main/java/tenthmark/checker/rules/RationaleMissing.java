@@ -8,21 +8,14 @@ import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.Rationale;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** A measured value without a rationale; a calculated one needs none. */
 @AutoService(Rule.class)
 public final class RationaleMissing implements Rule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "rationale-missing",
-          Severity.WARNING,
-          "A measurement without a text that says why its contributions are what they are.",
-          "The reader must be able to judge the uncertainty and not only believe it.",
-          "Write under the record, or in a column Rationale, where each contribution comes from; "
-              + "LAB_RATIONALE makes a first draft.",
-          "Wheel diameter 622 ± 2 mm stands alone; under it belongs: reading 0.5 mm (two "
-              + "ends, fine marks), physical 1.5 mm (the tyre gives way).");
+      new RuleDeclaration("rationale-missing", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -47,7 +40,7 @@ public final class RationaleMissing implements Rule {
     Optional<CellAddress> place = measurement.rationale().map(Rationale::address);
     return DECLARATION.finding(
         place.orElseGet(() -> measurement.placeOrValue(Field.VALUE)),
-        "the record " + measurement.name() + " has no rationale",
-        "a sentence under the record or in a rationale column");
+        Message.of("rationale-missing.found", measurement.name()),
+        Message.of("rationale-missing.expected"));
   }
 }

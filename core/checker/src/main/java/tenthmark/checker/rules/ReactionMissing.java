@@ -12,6 +12,7 @@ import tenthmark.checker.unit.Conversion;
 import tenthmark.checker.unit.MeasurementUnit;
 import tenthmark.checker.unit.UnitReader;
 import tenthmark.measurement.recording.HandTiming;
+import tenthmark.measurement.wording.Message;
 
 /** A time taken by hand whose uncertainty leaves the reaction time out. */
 @AutoService(Rule.class)
@@ -30,15 +31,7 @@ public final class ReactionMissing implements RecordRule {
       Set.of("no", "n", "false", "nein", "falsch", "non", "faux", "falso");
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "reaction-missing",
-          Severity.WARNING,
-          "A time taken by hand, or by a stopwatch of the course's list of apparatus, with a timing "
-              + "contribution smaller than the reaction time, or none.",
-          "Starting and stopping by hand is usually the largest contribution to a time.",
-          "Fill in the timing contribution, for instance with =LAB_HANDTIMED(cycles).",
-          "Ten turns of a wheel, 8.3 s by stopwatch, with 0.005 s of the display alone; "
-              + "the timing column needs =LAB_HANDTIMED(10) too.");
+      new RuleDeclaration("reaction-missing", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -72,10 +65,9 @@ public final class ReactionMissing implements RecordRule {
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.TIMING),
-                "the timing contribution of the hand-timed record "
-                    + measurement.name()
-                    + " is "
-                    + (timing > 0 ? Numbers.show(timing) : "missing"),
+                timing > 0
+                    ? Message.of("reaction-missing.found", measurement.name(), Numbers.show(timing))
+                    : Message.of("reaction-missing.missing", measurement.name()),
                 expected(expected, reaction, cycles, measurement.unit())));
   }
 
@@ -89,15 +81,12 @@ public final class ReactionMissing implements RecordRule {
             .isPresent();
   }
 
-  private static String expected(double size, double reaction, int cycles, String unit) {
-    return Numbers.show(size)
-        + " "
-        + unit
-        + " (reaction time "
-        + Numbers.show(reaction)
-        + " s / "
-        + cycles
-        + (cycles == 1 ? " cycle)" : " cycles)");
+  private static Message expected(double size, double reaction, int cycles, String unit) {
+    return Message.of(
+        cycles == 1 ? "reaction-missing.expected.one" : "reaction-missing.expected.many",
+        Numbers.show(size, unit),
+        Numbers.show(reaction),
+        cycles);
   }
 
   private static boolean isByHand(MeasurementRecord measurement, Inspection inspection) {

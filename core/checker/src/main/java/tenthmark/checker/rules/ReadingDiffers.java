@@ -3,26 +3,19 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
 import tenthmark.measurement.recording.ScaleReading;
+import tenthmark.measurement.wording.Message;
 
 /** A reading uncertainty that does not follow from division, spacing and ends. */
 @AutoService(Rule.class)
 public final class ReadingDiffers implements RecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "reading-differs",
-          Severity.ERROR,
-          "A reading uncertainty that is not division times fraction times ends.",
-          "What an eye can judge follows from the scale, not from a wish.",
-          "Let =LAB_READING(division; spacing; ends) compute it, or correct the division.",
-          "Division 1 mm, fine marks, two ends, and a reading of 0.1 mm; 1 mm x 0.25 x 2 "
-              + "= 0.5 mm is right.");
+      new RuleDeclaration("reading-differs", Severity.ERROR);
 
   @Override
   public RuleDeclaration declaration() {
@@ -50,11 +43,14 @@ public final class ReadingDiffers implements RecordRule {
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.READING),
-                "the reading uncertainty of "
-                    + measurement.name()
-                    + " is "
-                    + reading.map(Numbers::show).orElse("missing"),
+                found(measurement, reading),
                 expected(fitting)));
+  }
+
+  private static Message found(MeasurementRecord measurement, Optional<Double> reading) {
+    return reading
+        .map(size -> Message.of("reading-differs.found", measurement.name(), Numbers.show(size)))
+        .orElseGet(() -> Message.of("reading-differs.missing", measurement.name()));
   }
 
   /** Where a length is said to have one end, two are right too; that is another rule's concern. */
@@ -67,18 +63,16 @@ public final class ReadingDiffers implements RecordRule {
     return ends.flatMap(count -> scale.readings(inspection.convention(), count).stream()).toList();
   }
 
-  private static String expected(List<ScaleReading> fitting) {
-    return fitting.stream()
-        .map(
-            fit ->
-                Numbers.show(fit.uncertainty())
-                    + " (division "
-                    + Numbers.show(fit.division())
-                    + " x fraction "
-                    + Numbers.show(fit.fraction())
-                    + " x ends "
-                    + fit.ends()
-                    + ")")
-        .collect(Collectors.joining(" or "));
+  private static Message expected(List<ScaleReading> fitting) {
+    return Message.joined("list.or", fitting.stream().map(ReadingDiffers::shown).toList());
+  }
+
+  private static Message shown(ScaleReading reading) {
+    return Message.of(
+        "reading-differs.expected",
+        Numbers.show(reading.uncertainty()),
+        Numbers.show(reading.division()),
+        Numbers.show(reading.fraction()),
+        reading.ends());
   }
 }

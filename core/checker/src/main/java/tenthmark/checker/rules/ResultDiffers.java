@@ -6,6 +6,7 @@ import java.util.Optional;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.StatedResult;
+import tenthmark.measurement.wording.Message;
 
 /** A stated result that is not the rounded value and uncertainty of its row. */
 @AutoService(Rule.class)
@@ -14,14 +15,7 @@ public final class ResultDiffers implements RecordRule {
   private static final double ROUNDING = 1e-6;
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "result-differs",
-          Severity.ERROR,
-          "A stated result whose value or uncertainty is not the one of its row, rounded.",
-          "The result is what others copy.",
-          "Let =LAB_RESULT(value; uncertainty; unit) write it from the cells of the row.",
-          "Value 172.375, uncertainty 0.45 and the result 127.4 ± 0.5 mm, with two "
-              + "digits changed over; 172.4 ± 0.5 mm is right.");
+      new RuleDeclaration("result-differs", Severity.ERROR);
 
   @Override
   public RuleDeclaration declaration() {
@@ -42,12 +36,11 @@ public final class ResultDiffers implements RecordRule {
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.RESULT),
-                "the result of " + measurement.name() + " says " + result.get().shown(),
-                "the value "
-                    + Numbers.show(value.get())
-                    + " and the uncertainty "
-                    + Numbers.show(uncertainty.get())
-                    + " of the row, rounded"));
+                Message.of("result-differs.found", measurement.name(), result.get().shown()),
+                Message.of(
+                    "result-differs.expected",
+                    Numbers.show(value.get()),
+                    Numbers.show(uncertainty.get()))));
   }
 
   /** A value is off by at most half a step of its last digit, an uncertainty may be rounded up. */

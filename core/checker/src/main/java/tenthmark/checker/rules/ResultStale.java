@@ -13,6 +13,7 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** A stored result that recalculation does not give. */
 @AutoService(Rule.class)
@@ -23,13 +24,7 @@ public final class ResultStale implements Rule {
   private static final Value UNKNOWN_NAME = new Value.Fault("#NAME?");
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "result-stale",
-          Severity.WARNING,
-          "A formula whose stored result is not what recalculation gives.",
-          "What the sheet shows does not follow from what is written in it.",
-          "Recalculate (Ctrl+Shift+F9 in Calc) and save again.",
-          "=B4/2 shows 86.2 while B4 holds 174; recalculated it gives 87.");
+      new RuleDeclaration("result-stale", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -101,7 +96,9 @@ public final class ResultStale implements Rule {
     Value calculated = ((Outcome.Known) evaluation.at(cell.address())).value();
     return DECLARATION.finding(
         cell.address(),
-        "the stored result " + Values.show(Evaluation.stored(cell.content()).orElseThrow()),
-        Values.show(calculated) + " (=" + ((Content.Formula) cell.content()).text() + ")");
+        Message.of(
+            "result-stale.found", Values.show(Evaluation.stored(cell.content()).orElseThrow())),
+        Message.of(
+            "found.formula", Values.show(calculated), ((Content.Formula) cell.content()).text()));
   }
 }

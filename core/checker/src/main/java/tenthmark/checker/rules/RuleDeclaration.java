@@ -2,19 +2,16 @@ package tenthmark.checker.rules;
 
 import java.util.regex.Pattern;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /**
- * All that is said once about a rule.
+ * What a rule is. What is said about it stands once in each language, in {@code rules.properties}
+ * and the files beside it, under the rule's id.
  *
  * @param id plain words with hyphens; frozen from the first release
  * @param severity how grave its findings are
- * @param looksFor what it looks for, one sentence
- * @param why why that matters, one sentence
- * @param fix how to put it right, one sentence
- * @param example a case and how it is right; names and numbers are invented
  */
-public record RuleDeclaration(
-    String id, Severity severity, String looksFor, String why, String fix, String example) {
+public record RuleDeclaration(String id, Severity severity) {
 
   private static final Pattern ID = Pattern.compile("[a-z]+(?:-[a-z]+)*");
 
@@ -25,13 +22,33 @@ public record RuleDeclaration(
     }
   }
 
+  /** What it looks for, one sentence. */
+  public Message looksFor() {
+    return Message.of(id + ".looks-for");
+  }
+
+  /** Why that matters, one sentence. */
+  public Message why() {
+    return Message.of(id + ".why");
+  }
+
+  /** How to put it right, one sentence. */
+  public Message fix() {
+    return Message.of(id + ".fix");
+  }
+
+  /** A case and how it is right; names and numbers are invented. */
+  public Message example() {
+    return Message.of(id + ".example");
+  }
+
   /** The same rule with another severity. */
   public RuleDeclaration withSeverity(Severity other) {
-    return new RuleDeclaration(id, other, looksFor, why, fix, example);
+    return new RuleDeclaration(id, other);
   }
 
   /** A finding of this rule, which costs nothing. */
-  public Finding finding(CellAddress cell, String found, String expected) {
+  public Finding finding(CellAddress cell, Message found, Message expected) {
     return new Finding(this, cell, found, expected, 0);
   }
 }

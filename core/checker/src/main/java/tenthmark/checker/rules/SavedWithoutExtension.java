@@ -8,6 +8,7 @@ import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.wording.Message;
 
 /** A file that was last saved where LAB functions could not be called. */
 @AutoService(Rule.class)
@@ -19,17 +20,7 @@ public final class SavedWithoutExtension implements Rule {
   private static final Value PARAMETER_ERROR = new Value.Fault("Err:504");
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "saved-without-extension",
-          Severity.NOTE,
-          "A file that was saved where the LAB functions could not be called, for lack of the "
-              + "extension or of Java: it spells them in lower case, or stores #NAME? or Err:504 "
-              + "for results that can be calculated.",
-          "The formulas are whole and were checked, but the stored results are lost or old.",
-          "Open the file where the extension and Java are installed, recalculate (Ctrl+Shift+F9) and "
-              + "save.",
-          "A formula reads =tenthmark.lab.total(G4:H4) and its cell shows #NAME?; opened "
-              + "and saved with the extension it shows 0.45.");
+      new RuleDeclaration("saved-without-extension", Severity.NOTE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -45,10 +36,8 @@ public final class SavedWithoutExtension implements Rule {
         : List.of(
             DECLARATION.finding(
                 marked.get(0).address(),
-                "the file was saved by a program without the extension or without Java; cells"
-                    + " concerned: "
-                    + marked.size(),
-                "results stored by a program that has both"));
+                Message.of("saved-without-extension.found", marked.size()),
+                Message.of("saved-without-extension.expected")));
   }
 
   /** Whether a workbook was last saved where LAB functions could not be called. */

@@ -8,21 +8,14 @@ import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
 import tenthmark.measurement.recording.Spacing;
+import tenthmark.measurement.wording.Message;
 
 /** A division or a spacing that the instrument does not have. */
 @AutoService(Rule.class)
 public final class ScaleUnlikeApparatus implements ApparatusRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "scale-unlike-apparatus",
-          Severity.WARNING,
-          "A division, a display's last digit or a spacing of marks that is not the one in the "
-              + "course's list of apparatus.",
-          "The reading uncertainty follows from it.",
-          "Look at the instrument again, and at the unit of the division.",
-          "A length in cm with a division of 1 off a rule marked in millimetres; 0.1 is "
-              + "right.");
+      new RuleDeclaration("scale-unlike-apparatus", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -51,16 +44,15 @@ public final class ScaleUnlikeApparatus implements ApparatusRule {
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(field),
-                "the "
-                    + field.word()
-                    + " of "
-                    + measurement.name()
-                    + " is "
-                    + Numbers.show(stated.get()),
-                Numbers.show(listed.get(), RecordUnits.text(measurement, field))
-                    + ", as the "
-                    + apparatus.name()
-                    + " has"));
+                Message.of(
+                    "scale-unlike-apparatus.found",
+                    field.inWords(),
+                    measurement.name(),
+                    Numbers.show(stated.get())),
+                Message.of(
+                    "scale-unlike-apparatus.expected",
+                    Numbers.show(listed.get(), RecordUnits.text(measurement, field)),
+                    apparatus.name())));
   }
 
   private static String word(Spacing spacing) {
@@ -76,7 +68,8 @@ public final class ScaleUnlikeApparatus implements ApparatusRule {
             listed ->
                 DECLARATION.finding(
                     measurement.placeOrValue(Field.SPACING),
-                    "the spacing of " + measurement.name() + " is " + word(stated.get()),
-                    word(listed) + ", as the marks of the " + apparatus.name() + " are"));
+                    Message.of(
+                        "scale-unlike-apparatus.spacing", measurement.name(), word(stated.get())),
+                    Message.of("scale-unlike-apparatus.marks", word(listed), apparatus.name())));
   }
 }

@@ -18,6 +18,7 @@ import tenthmark.measurement.line.FitException;
 import tenthmark.measurement.line.Line;
 import tenthmark.measurement.line.LineFit;
 import tenthmark.measurement.line.Point;
+import tenthmark.measurement.wording.Message;
 
 /** A slope whose uncertainty is smaller than the scatter of its points allows. */
 @AutoService(Rule.class)
@@ -27,17 +28,7 @@ public final class SlopeTooSure implements RecordRule {
       Pattern.compile("(?:(?:LAB_)?SLOPE|LINEST)\\([^(),]+,[^(),]+\\)", Pattern.CASE_INSENSITIVE);
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "slope-too-sure",
-          Severity.WARNING,
-          "A record whose value is =SLOPE(...) or =LAB_SLOPE(...) of two ranges and whose "
-              + "uncertainty is smaller than the standard uncertainty by the scatter of the points "
-              + "about the line.",
-          "Points that scatter leave the slope open by at least that much, whatever each one "
-              + "states.",
-          "Let =LAB_SLOPEERROR(x; y) compute it from the same ranges.",
-          "The spring rate =SLOPE(C4:C9;B4:B9) is stated with 0.01 N/mm; the points about the line "
-              + "make 0.03 N/mm.");
+      new RuleDeclaration("slope-too-sure", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -56,16 +47,12 @@ public final class SlopeTooSure implements RecordRule {
         ? Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.UNCERTAINTY),
-                "the uncertainty of the slope "
-                    + measurement.name()
-                    + " is "
-                    + Numbers.show(stated.get()),
-                "at least "
-                    + Numbers.showBriefly(line.get().slopeUncertainty())
-                    + ", the standard uncertainty by the scatter of the "
-                    + (line.get().freedom() + 2)
-                    + " points about the line of slope "
-                    + Numbers.show(line.get().slope())))
+                Message.of("slope-too-sure.found", measurement.name(), Numbers.show(stated.get())),
+                Message.of(
+                    "slope-too-sure.expected",
+                    Numbers.showBriefly(line.get().slopeUncertainty()),
+                    line.get().freedom() + 2,
+                    Numbers.show(line.get().slope()))))
         : Optional.empty();
   }
 

@@ -4,19 +4,14 @@ import com.google.auto.service.AutoService;
 import java.util.Optional;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.wording.Message;
 
 /** A record without symbol in a table that has a column for it. */
 @AutoService(Rule.class)
 public final class SymbolMissing implements RecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "symbol-missing",
-          Severity.NOTE,
-          "A record without a symbol in a table that has a column for symbols.",
-          "Formulas in the report refer to quantities by their symbols.",
-          "Write the symbol that the report uses.",
-          "The column Symbol of the wheel's diameter is empty; the report calls it d.");
+      new RuleDeclaration("symbol-missing", Severity.NOTE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -31,8 +26,8 @@ public final class SymbolMissing implements RecordRule {
         ? Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.SYMBOL),
-                "the record " + measurement.name() + " has no symbol",
-                "a symbol, as the column's heading says"))
+                Message.of("symbol-missing.found", measurement.name()),
+                Message.of("symbol-missing.expected")))
         : Optional.empty();
   }
 }

@@ -6,26 +6,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.recording.Combine;
+import tenthmark.measurement.wording.Message;
 
 /** A total that its contributions do not make, combined in either way. */
 @AutoService(Rule.class)
 public final class TotalDiffers implements RecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "total-differs",
-          Severity.ERROR,
-          "A total uncertainty that is neither the sum of its contributions nor the root of their "
-              + "squares' sum.",
-          "A total that leaves a contribution out, or counts one twice, misleads.",
-          "Let =LAB_TOTAL(...) compute the total over all contributions of the row.",
-          "Contributions 0.25 and 0.2 with a total of 0.25; 0.45 (straight) or 0.32 "
-              + "(quadrature) is right.");
+      new RuleDeclaration("total-differs", Severity.ERROR);
 
   @Override
   public RuleDeclaration declaration() {
@@ -50,7 +42,7 @@ public final class TotalDiffers implements RecordRule {
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.UNCERTAINTY),
-                "the total of " + measurement.name() + " is " + Numbers.show(total.get()),
+                Message.of("total-differs.found", measurement.name(), Numbers.show(total.get())),
                 expected(contributions, sizes)));
   }
 
@@ -67,16 +59,20 @@ public final class TotalDiffers implements RecordRule {
     return exactOnly ? Numbers.same(total, exact) : Numbers.agreesAsWritten(total, exact);
   }
 
-  private static String expected(Map<Field, Double> contributions, List<Double> sizes) {
-    String parts =
+  private static Message expected(Map<Field, Double> contributions, List<Double> sizes) {
+    List<Message> parts =
         contributions.entrySet().stream()
-            .map(part -> part.getKey().word() + " " + Numbers.show(part.getValue()))
-            .collect(Collectors.joining(" + "));
-    return Numbers.show(Combine.STRAIGHT.total(sizes))
-        + " (straight: "
-        + parts
-        + ") or "
-        + Numbers.show(Combine.QUADRATURE.total(sizes))
-        + " (quadrature of the same)";
+            .map(
+                part ->
+                    Message.of(
+                        "contribution", part.getKey().inWords(), Numbers.show(part.getValue())))
+            .toList();
+    return Message.of(
+        "list.or",
+        Message.of(
+            "total.straight",
+            Numbers.show(Combine.STRAIGHT.total(sizes)),
+            Message.joined("list.plus", parts)),
+        Message.of("total.quadrature", Numbers.show(Combine.QUADRATURE.total(sizes))));
   }
 }

@@ -11,6 +11,7 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.wording.Message;
 
 /** A total whose range leaves a column of contributions out that is still empty in its row. */
 @AutoService(Rule.class)
@@ -19,15 +20,7 @@ public final class TotalShort implements RecordRule {
   private static final Set<String> TOTALS = Set.of("LAB_TOTAL", "SUM", "SUMSQ", "SQRT", "ROUND");
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "total-short",
-          Severity.WARNING,
-          "A total over a range of contributions that leaves out a column of contributions which is "
-              + "empty or zero in this row.",
-          "The total stays too small once the column is filled in.",
-          "Extend the range over all columns of contributions.",
-          "=LAB_TOTAL(G4:H4) while the column Instrument is I; =LAB_TOTAL(G4:I4) counts it as soon "
-              + "as it is filled.");
+      new RuleDeclaration("total-short", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -82,12 +75,11 @@ public final class TotalShort implements RecordRule {
   private static Finding finding(MeasurementRecord measurement, Cell total, Field field) {
     return DECLARATION.finding(
         total.address(),
-        "the total of "
-            + measurement.name()
-            + ", ="
-            + ((Content.Formula) total.content()).text()
-            + ", leaves out the column "
-            + field.word(),
-        "a range that takes " + measurement.placeOrValue(field).place() + " in, empty as it is");
+        Message.of(
+            "total-short.found",
+            measurement.name(),
+            ((Content.Formula) total.content()).text(),
+            field.inWords()),
+        Message.of("total-short.expected", measurement.placeOrValue(field).place()));
   }
 }

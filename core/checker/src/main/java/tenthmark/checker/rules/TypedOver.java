@@ -13,6 +13,7 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** A typed-in number or text where the cells around it have formulas. */
 @AutoService(Rule.class)
@@ -21,15 +22,7 @@ public final class TypedOver implements Rule {
   private static final List<Field> COMPUTED = List.of(Field.UNCERTAINTY, Field.RESULT);
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "typed-over",
-          Severity.WARNING,
-          "A typed-in number or text where the same column of other records, or both neighbours, "
-              + "have the same formula.",
-          "A typed-in result stays as it is when the measurement is corrected.",
-          "Copy the formula from a neighbouring cell.",
-          "The totals of six records are =LAB_TOTAL(...) and that of the seventh is a "
-              + "typed-in 0.45; copied from the row above, the formula computes it.");
+      new RuleDeclaration("typed-over", Severity.WARNING);
 
   @Override
   public RuleDeclaration declaration() {
@@ -48,7 +41,7 @@ public final class TypedOver implements Rule {
         .sheets()
         .flatMap(sheet -> sheet.cells().filter(cell -> isHole(sheet, cell, inspection)))
         .filter(cell -> !inTables.contains(cell.address()))
-        .forEach(cell -> findings.add(finding(cell, "the formula of the cells on both sides")));
+        .forEach(cell -> findings.add(finding(cell, Message.of("typed-over.sides"))));
     return findings;
   }
 
@@ -63,11 +56,7 @@ public final class TypedOver implements Rule {
     }
     return typed.stream()
         .flatMap(record -> record.cell(field).stream())
-        .map(
-            cell ->
-                finding(
-                    cell,
-                    "a formula, as in the " + field.word() + " of " + formulas + " other records"))
+        .map(cell -> finding(cell, Message.of("typed-over.column", field.inWords(), formulas)))
         .toList();
   }
 
@@ -86,11 +75,11 @@ public final class TypedOver implements Rule {
     return form.isPresent() && form.equals(other.flatMap(inspection.evaluation()::relativeForm));
   }
 
-  private static Finding finding(Cell cell, String expected) {
-    String content =
+  private static Finding finding(Cell cell, Message expected) {
+    Message content =
         cell.content() instanceof Content.Number number
-            ? "the typed-in number " + Numbers.show(number.value())
-            : "a typed-in text";
+            ? Message.of("typed-over.number", Numbers.show(number.value()))
+            : Message.of("typed-over.text");
     return DECLARATION.finding(cell.address(), content, expected);
   }
 }

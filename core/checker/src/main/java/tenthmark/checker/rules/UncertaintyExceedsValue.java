@@ -4,20 +4,14 @@ import com.google.auto.service.AutoService;
 import java.util.Optional;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.wording.Message;
 
 /** An uncertainty larger than its value. */
 @AutoService(Rule.class)
 public final class UncertaintyExceedsValue implements RecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "uncertainty-exceeds-value",
-          Severity.NOTE,
-          "An uncertainty that is larger than the value, which is not zero.",
-          "It may be right, but often a unit or a decimal point went wrong.",
-          "Check the units and the decimal points of the value and the contributions.",
-          "A foam grip of 5.1 with an uncertainty of 30: the value is in centimetres and "
-              + "the uncertainty in millimetres.");
+      new RuleDeclaration("uncertainty-exceeds-value", Severity.NOTE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -36,11 +30,9 @@ public final class UncertaintyExceedsValue implements RecordRule {
         ? Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.UNCERTAINTY),
-                "the uncertainty of "
-                    + measurement.name()
-                    + " is "
-                    + Numbers.show(uncertainty.get()),
-                "no more than the value, " + Numbers.show(value.get()) + ", in most measurements"))
+                Message.of(
+                    "found.uncertainty", measurement.name(), Numbers.show(uncertainty.get())),
+                Message.of("uncertainty-exceeds-value.expected", Numbers.show(value.get()))))
         : Optional.empty();
   }
 }

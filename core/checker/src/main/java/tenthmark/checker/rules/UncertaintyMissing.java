@@ -7,21 +7,14 @@ import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.StatedResult;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** A record without uncertainty. */
 @AutoService(Rule.class)
 public final class UncertaintyMissing implements RecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "uncertainty-missing",
-          Severity.ERROR,
-          "A value without an uncertainty, be it measured or a calculated one that no other value "
-              + "is calculated from.",
-          "Without it nobody can tell how far the value can be trusted.",
-          "Fill in the contributions and their total, for instance with LAB_TOTAL.",
-          "Crank arm 172.5 mm and an empty uncertainty; =LAB_TOTAL(G4:H4) over the "
-              + "contributions of the row fills it.");
+      new RuleDeclaration("uncertainty-missing", Severity.ERROR);
 
   @Override
   public RuleDeclaration declaration() {
@@ -38,8 +31,8 @@ public final class UncertaintyMissing implements RecordRule {
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.UNCERTAINTY),
-                "the record " + measurement.name() + " has no uncertainty",
-                "an uncertainty in the unit of the value"));
+                Message.of("uncertainty-missing.found", measurement.name()),
+                Message.of("uncertainty-missing.expected")));
   }
 
   /** A calculated value that others are calculated from; those are as uncertain as the measured. */

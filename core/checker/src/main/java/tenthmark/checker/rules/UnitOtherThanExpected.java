@@ -6,19 +6,14 @@ import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.unit.Conversion;
 import tenthmark.checker.unit.UnitText;
+import tenthmark.measurement.wording.Message;
 
 /** Another unit of the right dimension. */
 @AutoService(Rule.class)
 public final class UnitOtherThanExpected implements ExpectedRecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "unit-other-than-expected",
-          Severity.NOTE,
-          "A unit that is not the one in which the course expects the quantity, but converts to it.",
-          "Results of a class are easier to compare in one unit; nothing is wrong with another.",
-          "Convert the value and the uncertainty if the course asks for its own unit.",
-          "Crank arm 17.25 cm where the course expects mm; 172.5 mm is the same.");
+      new RuleDeclaration("unit-other-than-expected", Severity.NOTE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -37,10 +32,11 @@ public final class UnitOtherThanExpected implements ExpectedRecordRule {
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.UNIT),
-                measurement.name() + " is " + Numbers.show(value.get(), measurement.unit()),
-                "the same in "
-                    + wanted.text()
-                    + ": "
-                    + Numbers.show(conversion.get().value(value.get()), wanted.text())));
+                Message.of(
+                    "found.is", measurement.name(), Numbers.show(value.get(), measurement.unit())),
+                Message.of(
+                    "unit-other-than-expected.expected",
+                    wanted.text(),
+                    Numbers.show(conversion.get().value(value.get()), wanted.text()))));
   }
 }

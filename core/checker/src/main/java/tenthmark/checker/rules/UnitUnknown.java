@@ -6,19 +6,14 @@ import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.unit.UnitText;
+import tenthmark.measurement.wording.Message;
 
 /** A unit that the checker cannot read. */
 @AutoService(Rule.class)
 public final class UnitUnknown implements ExpectedRecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "unit-unknown",
-          Severity.NOTE,
-          "A unit of an expected quantity that the checker does not know, with the reason.",
-          "The record cannot be converted, so it is not compared with what the course expects.",
-          "Write the unit with its symbols, such as kg·m² or J/(kg·K), or look at it yourself.",
-          "Heat capacity in J/kg·K, which can be read in two ways; J/(kg·K) cannot.");
+      new RuleDeclaration("unit-unknown", Severity.NOTE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -33,8 +28,8 @@ public final class UnitUnknown implements ExpectedRecordRule {
         ? Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.UNIT),
-                "the unit of " + measurement.name() + " is not known: " + unknown.reason(),
-                expected.quantity().unit().text() + " or a unit that converts to it"))
+                Message.of("unit-unknown.found", measurement.name(), unknown.reason()),
+                Message.of("expected.unit", expected.quantity().unit().text())))
         : Optional.empty();
   }
 }

@@ -7,20 +7,14 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.wording.Message;
 
 /** Contributions of one sum in several units. */
 @AutoService(Rule.class)
 public final class UnitsMixed implements RecordRule {
 
   private static final RuleDeclaration DECLARATION =
-      new RuleDeclaration(
-          "units-mixed",
-          Severity.ERROR,
-          "Contributions to one total that are written in different units.",
-          "Sizes in different units cannot be added.",
-          "Write the value and every contribution of a record in one unit.",
-          "A value in cm, the reading in mm and the physical contribution in cm; all "
-              + "three in mm is right.");
+      new RuleDeclaration("units-mixed", Severity.ERROR);
 
   @Override
   public RuleDeclaration declaration() {
@@ -43,8 +37,13 @@ public final class UnitsMixed implements RecordRule {
     return Optional.of(
         DECLARATION.finding(
             measurement.placeOrValue(other),
-            "the record " + measurement.name() + " mixes the units " + String.join(" and ", units),
-            own.isEmpty() ? "one unit" : "every contribution in " + own));
+            Message.of(
+                "units-mixed.found",
+                measurement.name(),
+                Message.joined("list.and", units.stream().map(Message::verbatim).toList())),
+            own.isEmpty()
+                ? Message.of("units-mixed.one")
+                : Message.of("units-mixed.expected", own)));
   }
 
   /**

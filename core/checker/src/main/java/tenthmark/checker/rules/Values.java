@@ -3,6 +3,7 @@ package tenthmark.checker.rules;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.PowerOfTen;
+import tenthmark.measurement.wording.Message;
 
 /** Values as findings show them. */
 final class Values {
@@ -12,14 +13,17 @@ final class Values {
 
   private Values() {}
 
-  static String show(Value value) {
+  static Message show(Value value) {
     if (value instanceof Value.Numeric number) {
-      return PowerOfTen.show(Decimals.shortest(number.number()), DIGITS);
+      return Message.figure(PowerOfTen.show(Decimals.shortest(number.number()), DIGITS));
     }
     if (value instanceof Value.Text text) {
       String whole = text.text();
-      return "\"" + (whole.length() > LONGEST ? whole.substring(0, LONGEST) + "..." : whole) + "\"";
+      return Message.of(
+          "value.text", whole.length() > LONGEST ? whole.substring(0, LONGEST) + "..." : whole);
     }
-    return value instanceof Value.Fault fault ? fault.reason() : "nothing";
+    return value instanceof Value.Fault fault
+        ? Message.verbatim(fault.reason())
+        : Message.of("value.nothing");
   }
 }

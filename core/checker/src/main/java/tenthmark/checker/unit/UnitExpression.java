@@ -2,6 +2,7 @@ package tenthmark.checker.unit;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenthmark.measurement.wording.Message;
 
 /**
  * Products, quotients and powers of symbols, in the uniform spelling. After a solidus the next
@@ -10,12 +11,18 @@ import java.util.regex.Pattern;
  */
 final class UnitExpression {
 
-  /** No unit, with the reason as message. */
+  /** No unit, with the reason. */
   static final class Unreadable extends Exception {
     private static final long serialVersionUID = 1L;
 
-    private Unreadable(String reason) {
-      super(reason);
+    private final transient Message said;
+
+    private Unreadable(String key, String what) {
+      this.said = Message.of(key, what);
+    }
+
+    Message said() {
+      return said;
     }
   }
 
@@ -46,8 +53,7 @@ final class UnitExpression {
     while (place < text.length() && text.charAt(place) != ')') {
       boolean divides = accept('/');
       if (!divides && divided) {
-        throw new Unreadable(
-            "\"" + text + "\" can be read in two ways; put the denominator in brackets");
+        throw new Unreadable("unit.ambiguous", text);
       }
       if (!divides && !accept('·') && !accept(' ') && text.charAt(place) != '(') {
         throw unreadableHere();
@@ -66,7 +72,7 @@ final class UnitExpression {
     if (accept('(')) {
       MeasurementUnit inner = product();
       if (!accept(')')) {
-        throw new Unreadable("a bracket is not closed in \"" + text + "\"");
+        throw new Unreadable("unit.bracket", text);
       }
       return inner;
     }
@@ -77,7 +83,7 @@ final class UnitExpression {
     place = symbol.end();
     return symbols
         .unit(symbol.group())
-        .orElseThrow(() -> new Unreadable("\"" + symbol.group() + "\" is no known unit"));
+        .orElseThrow(() -> new Unreadable("unit.symbol", symbol.group()));
   }
 
   private int exponent() {
@@ -98,9 +104,8 @@ final class UnitExpression {
   }
 
   private Unreadable unreadableHere() {
-    return new Unreadable(
-        place < text.length()
-            ? "\"" + text.substring(place) + "\" does not belong in a unit"
-            : "\"" + text + "\" ends too early");
+    return place < text.length()
+        ? new Unreadable("unit.stray", text.substring(place))
+        : new Unreadable("unit.short", text);
   }
 }

@@ -1,6 +1,7 @@
 package tenthmark.checker.unit;
 
 import java.util.Optional;
+import tenthmark.measurement.wording.Message;
 
 /** What a unit's text was read as. */
 public sealed interface UnitText {
@@ -16,7 +17,7 @@ public sealed interface UnitText {
    *
    * @param reason a sentence without its end
    */
-  record Unknown(String text, String reason) implements UnitText {}
+  record Unknown(String text, Message reason) implements UnitText {}
 
   /** The unit, if it is known. */
   default Optional<MeasurementUnit> known() {

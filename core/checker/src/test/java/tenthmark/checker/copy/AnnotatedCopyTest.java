@@ -45,6 +45,7 @@ import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
 
 /** Students and numbers are invented. */
 class AnnotatedCopyTest {
@@ -64,7 +65,10 @@ class AnnotatedCopyTest {
                         .rules()
                         .get(0)
                         .declaration()
-                        .finding(cell, "=1+1 is <found>", "& expected"))
+                        .finding(
+                            cell,
+                            Message.verbatim("=1+1 is <found>"),
+                            Message.verbatim("& expected")))
             .toList();
     return FileReport.checked(file, Contents.NONE, findings);
   }

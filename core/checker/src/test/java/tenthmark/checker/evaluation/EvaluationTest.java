@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Grid;
@@ -20,8 +21,11 @@ import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Sentences;
 
 class EvaluationTest {
+
+  private static final Sentences ENGLISH = CheckerTexts.english();
 
   private static final Catalogue CATALOGUE = Catalogue.load();
 
@@ -38,7 +42,7 @@ class EvaluationTest {
   private static String reason(Evaluation evaluation, int column, int row) {
     Outcome outcome = evaluation.at(new CellAddress("Wheel", column, row));
     assertThat(outcome).isInstanceOf(Outcome.NotCheckable.class);
-    return ((Outcome.NotCheckable) outcome).reason();
+    return ENGLISH.say(((Outcome.NotCheckable) outcome).reason());
   }
 
   @Nested
@@ -81,7 +85,7 @@ class EvaluationTest {
       Evaluation evaluation = evaluated(Grid.sheet("Wheel").row(0, "=1+LAB_READING(A1)"));
 
       assertThat(value(evaluation, 1, 0)).isEqualTo(new Value.Fault("#VALUE!"));
-      assertThat(evaluation.sentence(new CellAddress("Wheel", 1, 0)))
+      assertThat(evaluation.sentence(new CellAddress("Wheel", 1, 0)).map(ENGLISH::say))
           .contains("LAB_READING: division is 0; it must be a number greater than zero.");
     }
 
@@ -112,7 +116,7 @@ class EvaluationTest {
       if (shown.isEmpty()) {
         assertThat(value(evaluation, 1, 0)).isEqualTo(Value.of(1e299));
       } else {
-        assertThat(evaluation.sentence(new CellAddress("Wheel", 1, 0)).orElse(""))
+        assertThat(evaluation.sentence(new CellAddress("Wheel", 1, 0)).map(ENGLISH::say).orElse(""))
             .contains("division is " + shown + "; it must be");
       }
     }
@@ -352,7 +356,8 @@ class EvaluationTest {
           .isEqualTo(new Outcome.Known(Value.of(0.5)));
       assertThat(evaluation.at(new CellAddress("Sheet1", 4, 6)))
           .isEqualTo(new Outcome.Known(Value.of(3)));
-      assertThat(evaluation.sentence(new CellAddress("Sheet1", 4, 4)).orElseThrow())
+      assertThat(
+              evaluation.sentence(new CellAddress("Sheet1", 4, 4)).map(ENGLISH::say).orElseThrow())
           .startsWith("LAB_READING: division is 0");
     }
   }

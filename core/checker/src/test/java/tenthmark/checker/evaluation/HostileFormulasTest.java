@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Bounded;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.UnreadableFileException;
@@ -57,7 +58,8 @@ class HostileFormulasTest {
   private static void notCheckable(Outcome outcome, String reason) {
     assertThat(outcome)
         .isInstanceOfSatisfying(
-            Outcome.NotCheckable.class, unknown -> assertThat(unknown.reason()).isEqualTo(reason));
+            Outcome.NotCheckable.class,
+            unknown -> assertThat(CheckerTexts.english().say(unknown.reason())).isEqualTo(reason));
   }
 
   @Nested

@@ -27,8 +27,7 @@ class FileCheckerTest {
         new Rule() {
           @Override
           public RuleDeclaration declaration() {
-            return new RuleDeclaration(
-                "broken", Severity.ERROR, "Nothing.", "None.", "None.", "None.");
+            return new RuleDeclaration("broken", Severity.ERROR);
           }
 
           @Override

@@ -24,7 +24,7 @@ class CellsAndFilesTest {
 
       assertThat(finding.rule().id()).isEqualTo("error-cell");
       assertThat(finding.cell().place()).isEqualTo("B1");
-      assertThat(finding.found())
+      assertThat(Findings.found(finding))
           .isEqualTo(
               "LAB_READING: division is 0; it must be a number greater than zero."
                   + " (=LAB_READING(A1))");
@@ -46,13 +46,13 @@ class CellsAndFilesTest {
       Finding finding =
           Findings.only(Grid.sheet("Data").row(0.5, "=LAB_TOTAL(A1:A3)").row("soft").row(0.1));
 
-      assertThat(finding.found()).contains("row 2").contains("the text \"soft\"");
+      assertThat(Findings.found(finding)).contains("row 2").contains("the text \"soft\"");
     }
 
     @ParameterizedTest
     @CsvSource({"=1/0, #DIV/0!", "=A9:A10+\"x\", #VALUE!", "=SQRT(-1), #NUM!", "=#REF!+1, #REF!"})
     void namesTheErrorOfTheSpreadsheet(String formula, String name) {
-      assertThat(Findings.only(Grid.sheet("Data").row(formula)).found()).startsWith(name);
+      assertThat(Findings.found(Findings.only(Grid.sheet("Data").row(formula)))).startsWith(name);
     }
 
     @Test
@@ -79,9 +79,9 @@ class CellsAndFilesTest {
               Grid.sheet("Data").row("172,5", "=A1*2").row("1,5", "=A2*2").row("−2,5E3", "=A3*2"));
 
       assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
-      assertThat(finding.found())
+      assertThat(Findings.found(finding))
           .isEqualTo("172,5 is typed as text; numbers typed as text that formulas need: 3");
-      assertThat(finding.rule().fix()).contains("decimal sign");
+      assertThat(Findings.fix(finding)).contains("decimal sign");
     }
 
     @Test
@@ -160,9 +160,9 @@ class CellsAndFilesTest {
       Finding finding = Findings.only(Grid.sheet("Data").row(1, 2, "=LOGEST(A1:B1)", "=C1+1"));
 
       assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
-      assertThat(finding.found())
+      assertThat(Findings.found(finding))
           .isEqualTo("the checker does not know the function LOGEST (=LOGEST(A1:B1))");
-      assertThat(finding.expected())
+      assertThat(Findings.expected(finding))
           .isEqualTo("nothing: this is no fault; cells that depend on it and are left out: 1");
     }
   }
@@ -211,7 +211,7 @@ class CellsAndFilesTest {
               "E6 error-cell",
               "E8 error-cell");
       assertThat(findings.get(0).rule().severity()).isEqualTo(Severity.NOTE);
-      assertThat(findings.get(0).rule().fix()).contains("Ctrl+Shift+F9");
+      assertThat(Findings.fix(findings.get(0))).contains("Ctrl+Shift+F9");
     }
 
     @Test

@@ -25,8 +25,8 @@ class CompletenessTest {
       assertThat(finding.cell().toString()).isEqualTo("Records.D2");
       assertThat(finding.rule().id()).isEqualTo("uncertainty-missing");
       assertThat(finding.rule().severity()).isEqualTo(Severity.ERROR);
-      assertThat(finding.found()).isEqualTo("the record \"Arm\" has no uncertainty");
-      assertThat(finding.expected()).isEqualTo("an uncertainty in the unit of the value");
+      assertThat(Findings.found(finding)).isEqualTo("the record \"Arm\" has no uncertainty");
+      assertThat(Findings.expected(finding)).isEqualTo("an uncertainty in the unit of the value");
     }
 
     @Test

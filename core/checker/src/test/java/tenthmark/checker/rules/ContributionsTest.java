@@ -27,8 +27,8 @@ class ContributionsTest {
 
       assertThat(finding.cell().place()).isEqualTo("F2");
       assertThat(finding.rule().id()).isEqualTo("total-differs");
-      assertThat(finding.found()).isEqualTo("the total of \"Grip\" is 0.6");
-      assertThat(finding.expected())
+      assertThat(Findings.found(finding)).isEqualTo("the total of \"Grip\" is 0.6");
+      assertThat(Findings.expected(finding))
           .isEqualTo("0.7 (straight: reading 0.3 + physical 0.4) or 0.5 (quadrature of the same)");
     }
 
@@ -94,7 +94,7 @@ class ContributionsTest {
 
       assertThat(finding.rule().id()).isEqualTo("reading-differs");
       assertThat(finding.cell().place()).isEqualTo("G2");
-      assertThat(finding.expected()).isEqualTo(expected);
+      assertThat(Findings.expected(finding)).isEqualTo(expected);
     }
 
     @Test
@@ -181,7 +181,7 @@ class ContributionsTest {
                   .row("Spoke", 291.3, "mm", 1, "fine", 1, 0.25, 0.25, REASON));
 
       assertThat(finding.rule().id()).isEqualTo("length-one-end");
-      assertThat(finding.expected()).isEqualTo("0.5 for two ends (2 x 0.25)");
+      assertThat(Findings.expected(finding)).isEqualTo("0.5 for two ends (2 x 0.25)");
     }
 
     @ParameterizedTest
@@ -218,8 +218,9 @@ class ContributionsTest {
                   "convention: standard")
               .get(0);
 
-      assertThat(finding.found()).isEqualTo("the length \"Crank arm\" has 0.144338 for one end");
-      assertThat(finding.expected())
+      assertThat(Findings.found(finding))
+          .isEqualTo("the length \"Crank arm\" has 0.144338 for one end");
+      assertThat(Findings.expected(finding))
           .isEqualTo(
               "0.204124 or 0.288675, the standard uncertainty of two ends (0.5 = 2 x 0.25 as a"
                   + " half-width)");
@@ -276,7 +277,7 @@ class ContributionsTest {
 
       assertThat(finding.rule().id()).isEqualTo("display-reading");
       assertThat(finding.cell().place()).isEqualTo("D2");
-      assertThat(finding.found())
+      assertThat(Findings.found(finding))
           .isEqualTo("a reading uncertainty of 0.05 for \"Spoke\", read off a digital display");
     }
 
@@ -346,7 +347,7 @@ class ContributionsTest {
 
       assertThat(finding.rule().id()).isEqualTo("reaction-missing");
       assertThat(finding.cell().place()).isEqualTo("E2");
-      assertThat(finding.expected()).isEqualTo("0.2 s (reaction time 0.2 s / 1 cycle)");
+      assertThat(Findings.expected(finding)).isEqualTo("0.2 s (reaction time 0.2 s / 1 cycle)");
     }
 
     @Test
@@ -420,8 +421,8 @@ class ContributionsTest {
 
       assertThat(finding.rule().id()).isEqualTo("units-mixed");
       assertThat(finding.cell().place()).isEqualTo("C2");
-      assertThat(finding.found()).isEqualTo("the record \"Arm\" mixes the units cm and mm");
-      assertThat(finding.expected()).isEqualTo("every contribution in cm");
+      assertThat(Findings.found(finding)).isEqualTo("the record \"Arm\" mixes the units cm and mm");
+      assertThat(Findings.expected(finding)).isEqualTo("every contribution in cm");
     }
 
     @Test

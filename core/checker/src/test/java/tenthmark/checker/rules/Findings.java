@@ -4,12 +4,16 @@ import java.util.List;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.profile.ProfileReader;
 import tenthmark.checker.profile.ProfileText;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
+import tenthmark.measurement.wording.Sentences;
 
 /** What the rules find in a workbook, as tests compare it. */
 final class Findings {
+
+  private static final Sentences ENGLISH = CheckerTexts.english();
 
   private static final Catalogue FUNCTIONS = Catalogue.load();
   private static final RuleCatalogue RULES = RuleCatalogue.load();
@@ -67,6 +71,21 @@ final class Findings {
 
   static String brief(Finding finding) {
     return finding.cell().place() + " " + finding.rule().id();
+  }
+
+  /** What was found, in English. */
+  static String found(Finding finding) {
+    return ENGLISH.say(finding.found());
+  }
+
+  /** What was expected, in English. */
+  static String expected(Finding finding) {
+    return ENGLISH.say(finding.expected());
+  }
+
+  /** How to put it right, in English. */
+  static String fix(Finding finding) {
+    return ENGLISH.say(finding.rule().fix());
   }
 
   /** The one finding of a workbook. */

@@ -41,7 +41,7 @@ class RangesAndLinesTest {
     void namesTheCellLeftOut() {
       Finding finding = Findings.only(times().row().row("mean", "=AVERAGE(B2:B5)"));
 
-      assertThat(finding.found()).isEqualTo("=AVERAGE(B2:B5) leaves out B6");
+      assertThat(Findings.found(finding)).isEqualTo("=AVERAGE(B2:B5) leaves out B6");
     }
 
     @Test
@@ -126,7 +126,7 @@ class RangesAndLinesTest {
 
       assertThat(finding.rule().id()).isEqualTo("total-short");
       assertThat(finding.cell().place()).isEqualTo("G2");
-      assertThat(finding.found()).endsWith("leaves out the column instrument");
+      assertThat(Findings.found(finding)).endsWith("leaves out the column instrument");
     }
 
     @Test
@@ -176,7 +176,7 @@ class RangesAndLinesTest {
 
       assertThat(finding.rule().id()).isEqualTo("slope-too-sure");
       assertThat(finding.cell().place()).isEqualTo("D10");
-      assertThat(finding.expected()).startsWith("at least 0.0248,").contains("6 points");
+      assertThat(Findings.expected(finding)).startsWith("at least 0.0248,").contains("6 points");
     }
 
     @ParameterizedTest

@@ -64,7 +64,8 @@ class ResultsTest {
 
       assertThat(finding.rule().id()).isEqualTo("digits-unmatched");
       assertThat(finding.cell().place()).isEqualTo("B2");
-      assertThat(finding.expected()).isEqualTo("at most 2 decimals beside the uncertainty 0.5");
+      assertThat(Findings.expected(finding))
+          .isEqualTo("at most 2 decimals beside the uncertainty 0.5");
     }
 
     @Test
@@ -139,8 +140,8 @@ class ResultsTest {
 
       assertThat(finding.rule().id()).isEqualTo("typed-over");
       assertThat(finding.cell().place()).isEqualTo("E3");
-      assertThat(finding.found()).isEqualTo("the typed-in number 0.5");
-      assertThat(finding.expected())
+      assertThat(Findings.found(finding)).isEqualTo("the typed-in number 0.5");
+      assertThat(Findings.expected(finding))
           .isEqualTo("a formula, as in the uncertainty of 3 other records");
     }
 
@@ -175,8 +176,8 @@ class ResultsTest {
       Finding finding = Findings.only(Grid.sheet("Data").row(2, new Stored("=A1*3", 7)));
 
       assertThat(finding.rule().id()).isEqualTo("result-stale");
-      assertThat(finding.found()).isEqualTo("the stored result 7");
-      assertThat(finding.expected()).isEqualTo("6 (=A1*3)");
+      assertThat(Findings.found(finding)).isEqualTo("the stored result 7");
+      assertThat(Findings.expected(finding)).isEqualTo("6 (=A1*3)");
     }
 
     @Test

@@ -33,15 +33,4 @@ class RuleCatalogueTest {
             "not-checkable",
             "number-as-text");
   }
-
-  @Test
-  void holdsWholeSentences() {
-    for (Rule rule : catalogue.rules()) {
-      RuleDeclaration declaration = rule.declaration();
-      assertThat(declaration.looksFor()).as(declaration.id()).endsWith(".");
-      assertThat(declaration.why()).as(declaration.id()).endsWith(".");
-      assertThat(declaration.fix()).as(declaration.id()).endsWith(".");
-      assertThat(declaration.example()).as(declaration.id()).endsWith(".");
-    }
-  }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Stream;
 import tenthmark.measurement.rounding.DecimalSign;
 
 /**
@@ -16,11 +17,11 @@ public final class Sentences {
   private static final ResourceBundle.Control THIS_LANGUAGE_OR_ENGLISH =
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
-  private final ResourceBundle bundle;
+  private final List<ResourceBundle> bundles;
   private final DecimalSign decimalSign;
 
-  private Sentences(ResourceBundle bundle, DecimalSign decimalSign) {
-    this.bundle = bundle;
+  private Sentences(List<ResourceBundle> bundles, DecimalSign decimalSign) {
+    this.bundles = bundles;
     this.decimalSign = decimalSign;
   }
 
@@ -48,7 +49,13 @@ public final class Sentences {
             language == Language.ENGLISH ? Locale.ROOT : Locale.forLanguageTag(language.code()),
             owner.getClassLoader(),
             THIS_LANGUAGE_OR_ENGLISH);
-    return new Sentences(bundle, decimalSign);
+    return new Sentences(List.of(bundle), decimalSign);
+  }
+
+  /** These texts, and for keys that are not among them those of another module. */
+  public Sentences and(Sentences others) {
+    return new Sentences(
+        Stream.of(bundles, others.bundles).flatMap(List::stream).toList(), decimalSign);
   }
 
   /** A text in every language, as a worksheet function may have written it in any office. */
@@ -60,12 +67,20 @@ public final class Sentences {
 
   /** Whether there is a sentence with this key. */
   public boolean knows(String key) {
-    return bundle.containsKey(key);
+    return bundles.stream().anyMatch(bundle -> bundle.containsKey(key));
   }
 
   /** The sentence with this key, its numbered gaps filled in. */
   public String say(String key, String... gaps) {
-    return new MessageFormat(bundle.getString(key), Locale.ROOT).format(gaps);
+    return new MessageFormat(text(key), Locale.ROOT).format(gaps);
+  }
+
+  private String text(String key) {
+    return bundles.stream()
+        .filter(bundle -> bundle.containsKey(key))
+        .findFirst()
+        .orElse(bundles.get(0))
+        .getString(key);
   }
 
   /** A sentence with all that is in its gaps. */
