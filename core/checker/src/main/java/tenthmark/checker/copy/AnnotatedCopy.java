@@ -9,8 +9,7 @@ import tenthmark.checker.report.FileReport;
 
 /**
  * A copy of a student's workbook with a comment on each cell that has findings and a findings sheet
- * in front (in .xls at the end). Values, formulas and styles of all cells stay as they are; the
- * original is only read.
+ * in front. Values, formulas and styles of all cells stay as they are; the original is only read.
  */
 public final class AnnotatedCopy {
 

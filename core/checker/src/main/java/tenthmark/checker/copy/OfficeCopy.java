@@ -13,6 +13,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.ClientAnchor;
@@ -24,7 +26,6 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.usermodel.Workbook;
-import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -49,7 +50,14 @@ final class OfficeCopy {
   }
 
   static byte[] xls(Path original, Annotations annotations) throws IOException {
-    return annotated(original, annotations);
+    try (POIFSFileSystem container = new POIFSFileSystem(original.toFile(), true);
+        HSSFWorkbook workbook = new HSSFWorkbook(container)) {
+      new OfficeCopy(workbook).annotate(annotations);
+      XlsSheets.putLastInFront(workbook);
+      ByteArrayOutputStream copy = new ByteArrayOutputStream();
+      workbook.write(copy);
+      return copy.toByteArray();
+    }
   }
 
   /** The document properties stay the student's: POI would name itself and the time of day. */
@@ -80,14 +88,16 @@ final class OfficeCopy {
   private static byte[] annotated(Path original, Annotations annotations) throws IOException {
     ByteArrayOutputStream copy = new ByteArrayOutputStream();
     try (InputStream stream = Files.newInputStream(original);
-        Workbook workbook = WorkbookFactory.create(stream)) {
-      new OfficeCopy(workbook).annotate(annotations);
+        XSSFWorkbook workbook = new XSSFWorkbook(stream)) {
+      Sheet findings = new OfficeCopy(workbook).annotate(annotations);
+      workbook.setSheetOrder(findings.getSheetName(), 0);
       workbook.write(copy);
     }
     return copy.toByteArray();
   }
 
-  private void annotate(Annotations annotations) {
+  /** The findings sheet, which is the last one and the one that is shown. */
+  private Sheet annotate(Annotations annotations) {
     annotations
         .comments()
         .forEach(
@@ -96,7 +106,12 @@ final class OfficeCopy {
                     workbook.getSheet(cell.sheet()),
                     new CellAddress(cell.row(), cell.column()),
                     text));
-    findings(annotations);
+    Sheet findings = findings(annotations);
+    int place = workbook.getSheetIndex(findings);
+    workbook.setActiveSheet(place);
+    workbook.setSelectedTab(place);
+    workbook.setFirstVisibleTab(0);
+    return findings;
   }
 
   /** A comment of the student's stays alone on its cell: it may be one of a thread. */
@@ -114,7 +129,7 @@ final class OfficeCopy {
     }
   }
 
-  private void findings(Annotations annotations) {
+  private Sheet findings(Annotations annotations) {
     List<String> names =
         IntStream.range(0, workbook.getNumberOfSheets()).mapToObj(workbook::getSheetName).toList();
     Sheet sheet = workbook.createSheet(Annotations.sheetName(names));
@@ -137,18 +152,7 @@ final class OfficeCopy {
     for (int column = 0; column < WIDTHS.length; column++) {
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }
-    show(sheet);
-  }
-
-  /** In front; at the end in .xls, where POI loses references between sheets that it moves. */
-  private void show(Sheet sheet) {
-    if (workbook instanceof XSSFWorkbook) {
-      workbook.setSheetOrder(sheet.getSheetName(), 0);
-    }
-    int place = workbook.getSheetIndex(sheet);
-    workbook.setActiveSheet(place);
-    workbook.setSelectedTab(place);
-    workbook.setFirstVisibleTab(0);
+    return sheet;
   }
 
   private CellStyle style(boolean bold) {
