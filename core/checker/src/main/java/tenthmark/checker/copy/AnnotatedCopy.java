@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import tenthmark.checker.opendocument.ContentCopy;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.workbook.Limits;
+import tenthmark.checker.workbook.UnreadableFileException;
+import tenthmark.checker.workbook.WorkbookFile;
 
 /**
  * A copy of a student's workbook with a comment on each cell that has findings and a findings sheet
@@ -16,11 +19,15 @@ public final class AnnotatedCopy {
   private AnnotatedCopy() {}
 
   /**
-   * The copy of the workbook that a report is about, in the workbook's own format.
+   * The copy of the workbook that a report is about, in the workbook's own format. The file is read
+   * within the limits once more before a document is built of all that is in it, for it may be
+   * another by now, or its report one of an earlier check.
    *
+   * @throws UnreadableFileException if it is no longer within the limits
    * @throws UncheckedIOException if there is something in it that cannot be annotated
    */
-  public static byte[] of(FileReport report) {
+  public static byte[] of(FileReport report, Limits limits) throws UnreadableFileException {
+    WorkbookFile.read(report.file(), limits);
     Annotations annotations = Annotations.of(report);
     Path original = report.file();
     try {
@@ -30,10 +37,16 @@ public final class AnnotatedCopy {
       return ContentCopy.isPossible(original)
           ? ContentCopy.of(original, content -> new ContentAnnotator(content).annotate(annotations))
           : OfficeCopy.xlsx(original, annotations);
+    } catch (StackOverflowError deep) {
+      throw failure("its parts are nested too deeply", deep);
     } catch (IOException | RuntimeException problem) {
       // POI reports what it cannot change by many unchecked exceptions.
-      throw new UncheckedIOException(
-          new IOException("the workbook cannot be annotated: " + problem, problem));
+      throw failure(problem.toString(), problem);
     }
+  }
+
+  private static UncheckedIOException failure(String reason, Throwable cause) {
+    return new UncheckedIOException(
+        new IOException("the workbook cannot be annotated: " + reason, cause));
   }
 }

@@ -4,7 +4,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -28,6 +27,7 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import tenthmark.checker.workbook.XlsxDocument;
 
 /** Annotates .xlsx, .xlsm and .xls files through POI. */
 final class OfficeCopy {
@@ -87,8 +87,7 @@ final class OfficeCopy {
 
   private static byte[] annotated(Path original, Annotations annotations) throws IOException {
     ByteArrayOutputStream copy = new ByteArrayOutputStream();
-    try (InputStream stream = Files.newInputStream(original);
-        XSSFWorkbook workbook = new XSSFWorkbook(stream)) {
+    try (XSSFWorkbook workbook = XlsxDocument.open(original)) {
       Sheet findings = new OfficeCopy(workbook).annotate(annotations);
       workbook.setSheetOrder(findings.getSheetName(), 0);
       workbook.write(copy);

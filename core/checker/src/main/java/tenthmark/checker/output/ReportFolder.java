@@ -93,7 +93,8 @@ public final class ReportFolder {
   /** The copy is made within the same limits as the check: a file may cost no more twice. */
   private byte[] annotated(FileReport report) throws IOException {
     try {
-      return TimeLimit.within(checker.limits().time(), () -> AnnotatedCopy.of(report));
+      return TimeLimit.within(
+          checker.limits().time(), () -> AnnotatedCopy.of(report, checker.limits()));
     } catch (UnreadableFileException problem) {
       if (problem.getCause() instanceof OutOfMemoryError full) {
         // The batch gives the file another turn.

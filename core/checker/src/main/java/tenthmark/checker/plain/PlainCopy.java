@@ -40,16 +40,26 @@ public record PlainCopy(long replaced, List<String> notes) {
             () -> PlainValues.of(WorkbookFile.read(source), Catalogue.load()));
     Path unfinished = target.resolveSibling(target.getFileName() + ".part");
     try {
-      if (isOpenDocument(source)) {
-        Files.write(unfinished, PlainOds.of(source, values.changes()));
-      } else {
-        PlainXlsx.write(source, unfinished, values.changes());
-      }
+      copy(source, unfinished, values.changes());
       Files.move(unfinished, target);
     } finally {
       Files.deleteIfExists(unfinished);
     }
     return new PlainCopy(values.replaced(), List.copyOf(values.notes()));
+  }
+
+  private static void copy(Path source, Path target, List<CellChange> changes)
+      throws IOException, UnreadableFileException {
+    try {
+      if (isOpenDocument(source)) {
+        Files.write(target, PlainOds.of(source, changes));
+      } else {
+        PlainXlsx.write(source, target, changes);
+      }
+    } catch (RuntimeException | StackOverflowError problem) {
+      // POI reports what it cannot change by many unchecked exceptions.
+      throw new UnreadableFileException("the workbook cannot be copied: " + problem, problem);
+    }
   }
 
   private static boolean isOpenDocument(Path source) throws IOException, UnreadableFileException {

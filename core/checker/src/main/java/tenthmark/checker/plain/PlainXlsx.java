@@ -1,7 +1,6 @@
 package tenthmark.checker.plain;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
+import tenthmark.checker.workbook.XlsxDocument;
 import tenthmark.measurement.catalogue.Value;
 
 /**
@@ -25,8 +25,7 @@ final class PlainXlsx {
   private PlainXlsx() {}
 
   static void write(Path source, Path target, List<CellChange> changes) throws IOException {
-    try (InputStream input = Files.newInputStream(source);
-        XSSFWorkbook workbook = new XSSFWorkbook(input);
+    try (XSSFWorkbook workbook = XlsxDocument.open(source);
         OutputStream output = Files.newOutputStream(target)) {
       changes.forEach(change -> apply(change, workbook));
       workbook.write(output);

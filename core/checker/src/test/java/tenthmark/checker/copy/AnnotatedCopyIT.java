@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Finding;
+import tenthmark.checker.workbook.Limits;
 import tenthmark.measurement.formula.CellAddress;
 
 /** What a real headless Calc reads in annotated copies. */
@@ -46,7 +47,7 @@ class AnnotatedCopyIT {
   void haveTheFindingsTheCommentsAndEqualValues(String name) throws Exception {
     FileReport report = FileChecker.load().check(SAVED.resolve(name));
     Path copy = folder.resolve("copy-" + name);
-    Files.write(copy, AnnotatedCopy.of(report));
+    Files.write(copy, AnnotatedCopy.of(report, Limits.DEFAULT));
     Path original = Files.copy(SAVED.resolve(name), folder.resolve(name));
 
     Elements annotated = tables(copy);
@@ -63,7 +64,7 @@ class AnnotatedCopyIT {
   void showACommentOnTheCellItIsAbout() throws Exception {
     FileReport report = FileChecker.load().check(SAVED.resolve("faulty-lab-table.ods"));
     Path copy = folder.resolve("copy.ods");
-    Files.write(copy, AnnotatedCopy.of(report));
+    Files.write(copy, AnnotatedCopy.of(report, Limits.DEFAULT));
 
     Set<CellAddress> commented =
         tables(copy).select("office|annotation").stream()

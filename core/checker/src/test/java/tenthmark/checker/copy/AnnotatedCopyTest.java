@@ -42,6 +42,7 @@ import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.formula.CellAddress;
@@ -73,8 +74,9 @@ class AnnotatedCopyTest {
     return FileReport.checked(file, Contents.NONE, findings);
   }
 
-  private Path copy(FileReport report) throws IOException {
-    return Files.write(folder.resolve("copy-" + report.name()), AnnotatedCopy.of(report));
+  private Path copy(FileReport report) throws Exception {
+    return Files.write(
+        folder.resolve("copy-" + report.name()), AnnotatedCopy.of(report, Limits.DEFAULT));
   }
 
   @Nested
@@ -119,10 +121,10 @@ class AnnotatedCopyTest {
     @ValueSource(strings = {"faulty-lab-table.ods", "faulty-lab-table.xlsx"})
     void equalWorkbooksGiveEqualBytes(String name) throws Exception {
       FileReport report = FileChecker.load().check(Path.of(SAVED + name));
-      byte[] first = AnnotatedCopy.of(report);
+      byte[] first = AnnotatedCopy.of(report, Limits.DEFAULT);
       Thread.sleep(2100);
 
-      assertThat(AnnotatedCopy.of(report)).isEqualTo(first);
+      assertThat(AnnotatedCopy.of(report, Limits.DEFAULT)).isEqualTo(first);
     }
 
     @ParameterizedTest

@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.workbook.Limits;
 
 /** The findings sheet in front of an .xls workbook. Students and numbers are invented. */
 class XlsCopyTest {
@@ -144,7 +145,8 @@ class XlsCopyTest {
       before = content(original);
     }
 
-    try (HSSFWorkbook copy = open(AnnotatedCopy.of(FileChecker.load().check(file)))) {
+    try (HSSFWorkbook copy =
+        open(AnnotatedCopy.of(FileChecker.load().check(file), Limits.DEFAULT))) {
       assertThat(copy).extracting(sheet -> sheet.getSheetName()).isEqualTo(sheets);
       assertThat(content(copy)).isEqualTo(before);
     }
@@ -153,7 +155,9 @@ class XlsCopyTest {
   @Test
   void isTheSheetThatIsShownAndTheOnlyOneSelected() throws Exception {
     try (HSSFWorkbook copy =
-        open(AnnotatedCopy.of(nothingFound(SAVED.resolve("sheets-and-charts.xls"))))) {
+        open(
+            AnnotatedCopy.of(
+                nothingFound(SAVED.resolve("sheets-and-charts.xls")), Limits.DEFAULT))) {
       assertThat(copy.getActiveSheetIndex()).isZero();
       assertThat(copy.getFirstVisibleTab()).isZero();
       assertThat(copy.getSelectedTabs()).containsExactly(0);
@@ -207,7 +211,7 @@ class XlsCopyTest {
     }
 
     try (HSSFWorkbook original = open(Files.readAllBytes(file));
-        HSSFWorkbook copy = open(AnnotatedCopy.of(nothingFound(file)))) {
+        HSSFWorkbook copy = open(AnnotatedCopy.of(nothingFound(file), Limits.DEFAULT))) {
       assertThat(copy.getSheetName(0)).isEqualTo("Findings");
       assertThat(content(copy))
           .isEqualTo(content(original))
