@@ -8,6 +8,7 @@ import tenthmark.addin.document.SheetCells;
 import tenthmark.addin.document.Spreadsheet;
 import tenthmark.addin.menu.RefusalException;
 import tenthmark.addin.menu.Workplace;
+import tenthmark.addin.window.Latest;
 import tenthmark.addin.window.Place;
 import tenthmark.addin.window.Window;
 import tenthmark.measurement.wording.Sentences;
@@ -24,7 +25,8 @@ public final class FindingsWindow {
   private final List<Finding> findings;
   private final Window window;
 
-  private FindingsWindow(Workplace workplace, List<Finding> findings, Optional<Path> profile)
+  private FindingsWindow(
+      Workplace workplace, List<Finding> findings, Optional<Path> profile, Window.Action help)
       throws Exception {
     this.workplace = workplace;
     this.document = workplace.spreadsheet();
@@ -33,31 +35,39 @@ public final class FindingsWindow {
     this.window = new Window(workplace, workplace.title(), 320, 214);
     addFindings(profile);
     addButtons();
+    window.onHelp(help);
   }
 
   /**
-   * Shows findings in a window to a user, and says them to a program.
+   * Shows findings in a window to a user, instead of those that were shown before, and says them to
+   * a program.
    *
    * @param profile the course's profile, if they were found by one
+   * @param help what the help key opens
    */
-  public static void show(Workplace workplace, List<Finding> findings, Optional<Path> profile)
+  public static void show(
+      Workplace workplace, List<Finding> findings, Optional<Path> profile, Window.Action help)
       throws Exception {
+    Latest latest = new Latest(workplace);
+    if (workplace.conversation().canShowWindows()) {
+      latest.end();
+    }
     if (findings.isEmpty()) {
       workplace.conversation().tell(workplace.texts().say("check.nothing"));
     } else if (workplace.conversation().canShowWindows()) {
-      open(workplace, findings, profile);
+      FindingsWindow shown = new FindingsWindow(workplace, findings, profile, help);
+      latest.is(shown.window);
+      shown.open();
     } else {
       FindingTexts lines = new FindingTexts(workplace.texts());
       findings.forEach(finding -> workplace.conversation().tell(lines.inOneLine(finding)));
     }
   }
 
-  private static void open(Workplace workplace, List<Finding> findings, Optional<Path> profile)
-      throws Exception {
-    FindingsWindow shown = new FindingsWindow(workplace, findings, profile);
-    shown.window.show();
-    shown.window.choose(LIST, 0);
-    shown.window.focus(LIST);
+  private void open() {
+    window.show();
+    window.choose(LIST, 0);
+    window.focus(LIST);
   }
 
   private void addFindings(Optional<Path> profile) throws Exception {

@@ -7,6 +7,8 @@ import com.sun.star.awt.XActionListener;
 import com.sun.star.awt.XItemListener;
 import com.sun.star.awt.XKeyHandler;
 import com.sun.star.awt.XTopWindowListener;
+import com.sun.star.document.DocumentEvent;
+import com.sun.star.document.XDocumentEventListener;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XEventListener;
 import java.util.function.BooleanSupplier;
@@ -50,6 +52,17 @@ final class Listeners {
     @Override
     public boolean keyReleased(KeyEvent event) {
       return false;
+    }
+
+    @Override
+    public void disposing(EventObject source) {}
+  }
+
+  record OfDocuments(Consumer<DocumentEvent> then) implements XDocumentEventListener {
+
+    @Override
+    public void documentEventOccured(DocumentEvent event) {
+      then.accept(event);
     }
 
     @Override

@@ -157,8 +157,13 @@ public final class Window implements AutoCloseable {
               return here;
             });
     toolkit.addKeyHandler(help);
+    whenClosed(() -> toolkit.removeKeyHandler(help));
+  }
+
+  /** Lets something be done when the window is closed. */
+  void whenClosed(Runnable action) {
     queryInterface(XComponent.class, dialog)
-        .addEventListener(new Listeners.OfEnd(event -> toolkit.removeKeyHandler(help)));
+        .addEventListener(new Listeners.OfEnd(event -> action.run()));
   }
 
   /** Puts the keyboard into a control. */

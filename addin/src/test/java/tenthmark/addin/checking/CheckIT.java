@@ -186,6 +186,22 @@ class CheckIT {
     }
 
     @Test
+    void isReplacedByTheFindingsOfTheNextCheck() throws Exception {
+      WindowOnScreen window = checked(workbook);
+      workbook.set("Records.G5", 2).choose("tenthmark:check");
+      Patience.until(
+          "the findings of the next check",
+          () -> window.count() == 1 && window.texts().get(1).startsWith("Findings: 10."));
+      try (Workbook other = office.open(SAMPLES.resolve("first-lab-table-faulty.xlsx"))) {
+        other.choose("tenthmark:check");
+        Patience.until("the findings of both documents", () -> window.count() == 2);
+      }
+      Patience.until("the findings of the first one alone", () -> window.count() == 1);
+      window.press("Close");
+      window.awaitEnd();
+    }
+
+    @Test
     void closesWithItsDocument() throws Exception {
       Workbook other = office.open(SAMPLES.resolve("first-lab-table-faulty.xlsx"));
       WindowOnScreen window = checked(other);

@@ -7,7 +7,10 @@ import com.sun.star.accessibility.XAccessible;
 import com.sun.star.accessibility.XAccessibleAction;
 import com.sun.star.accessibility.XAccessibleContext;
 import com.sun.star.accessibility.XAccessibleSelection;
+import com.sun.star.awt.KeyEvent;
 import com.sun.star.awt.XExtendedToolkit;
+import com.sun.star.awt.XToolkitRobot;
+import com.sun.star.awt.XTopWindow;
 import com.sun.star.lang.IndexOutOfBoundsException;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +52,12 @@ public final class WindowOnScreen {
 
   /** Waits until no window has the title any more. */
   public void awaitEnd() throws Exception {
-    Patience.until("the end of the window " + title, () -> windows().isEmpty());
+    Patience.until("the end of the window " + title, () -> count() == 0);
+  }
+
+  /** How many windows have the title; to be asked for with patience. */
+  public int count() throws IndexOutOfBoundsException {
+    return windows().size();
   }
 
   /** The names of all that is in it. */
@@ -74,6 +82,16 @@ public final class WindowOnScreen {
             button,
             is(AccessibleRole.PUSH_BUTTON).and(part -> part.getAccessibleName().equals(button)));
     queryInterface(XAccessibleAction.class, found).doAccessibleAction(0);
+  }
+
+  /** Presses a key in it and lets it go. */
+  public void type(short key) throws Exception {
+    KeyEvent event = new KeyEvent();
+    event.Source = Patience.await("the window " + title, () -> peers().stream().findFirst());
+    event.KeyCode = key;
+    XToolkitRobot keyboard = queryInterface(XToolkitRobot.class, toolkit);
+    keyboard.keyPress(event);
+    keyboard.keyRelease(event);
   }
 
   /** Chooses a line of its list, from 0. */
@@ -114,13 +132,22 @@ public final class WindowOnScreen {
   }
 
   private List<XAccessibleContext> windows() throws IndexOutOfBoundsException {
-    List<XAccessibleContext> windows = new ArrayList<>();
+    return peers().stream().flatMap(peer -> accessible(peer).stream()).toList();
+  }
+
+  private List<XTopWindow> peers() throws IndexOutOfBoundsException {
+    List<XTopWindow> peers = new ArrayList<>();
     for (int i = 0; i < toolkit.getTopWindowCount(); i++) {
-      context(queryInterface(XAccessible.class, toolkit.getTopWindow(i)))
-          .filter(window -> window.getAccessibleName().equals(title))
-          .ifPresent(windows::add);
+      XTopWindow peer = toolkit.getTopWindow(i);
+      if (accessible(peer).filter(part -> part.getAccessibleName().equals(title)).isPresent()) {
+        peers.add(peer);
+      }
     }
-    return windows;
+    return peers;
+  }
+
+  private static Optional<XAccessibleContext> accessible(XTopWindow peer) {
+    return context(queryInterface(XAccessible.class, peer));
   }
 
   private static void collect(XAccessibleContext part, List<XAccessibleContext> parts)

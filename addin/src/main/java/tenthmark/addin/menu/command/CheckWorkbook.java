@@ -3,6 +3,7 @@ package tenthmark.addin.menu.command;
 import com.google.auto.service.AutoService;
 import com.sun.star.uno.Exception;
 import java.io.IOException;
+import java.util.Optional;
 import tenthmark.addin.checking.Checker;
 import tenthmark.addin.checking.FindingsWindow;
 import tenthmark.addin.menu.Command;
@@ -20,6 +21,12 @@ public final class CheckWorkbook implements Command {
   @Override
   public void run(Workplace workplace) throws Exception, IOException {
     Checker checker = new Checker(workplace, ExtensionFolder.of(workplace));
-    checker.check(findings -> FindingsWindow.show(workplace, findings, checker.profile()));
+    checker.check(
+        findings ->
+            FindingsWindow.show(
+                workplace,
+                findings,
+                checker.profile(),
+                () -> OpenReference.open(workplace, Optional.empty())));
   }
 }
