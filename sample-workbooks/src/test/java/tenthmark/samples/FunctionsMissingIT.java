@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import tenthmark.addin.office.Office;
 import tenthmark.addin.office.Profile;
@@ -62,6 +63,24 @@ class FunctionsMissingIT {
     assertThat(notice(withThem, file)).as("with extension and Java").isEmpty();
     assertThat(notice(withoutExtension, file)).as("without extension").isEqualTo(SENTENCE);
     assertThat(notice(withoutJava, file)).as("without Java").isEqualTo(SENTENCE);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aTableFromTheMenuSaysItToo(Format format) throws Exception {
+    try (Workbook table = withThem.create()) {
+      table.dispatch("tenthmark:new-table");
+      table.set("A2", "Spoke").set("B2", "s").set("C2", 264).set("D2", "mm");
+      table.set("E2", 1).set("G2", 2).set("P2", "fine marks");
+      assertThat(table.shown("A6")).as("with extension and Java").isEmpty();
+      Path saved = table.save("from-the-menu", format);
+      assertThat(Saved.findings(FileChecker.load(), saved)).isEmpty();
+      for (Office office : List.of(withoutExtension, withoutJava)) {
+        try (Workbook there = office.open(saved)) {
+          assertThat(there.shown("A6")).isEqualTo(SENTENCE);
+        }
+      }
+    }
   }
 
   @Test

@@ -8,6 +8,7 @@ import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.CellInsertMode;
 import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XSheetAnnotation;
@@ -27,6 +28,7 @@ import com.sun.star.uno.Exception;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The cells of one sheet; columns and rows are counted from 0. */
@@ -116,6 +118,23 @@ public final class SheetCells {
             .queryContentCells((short) ANY_CONTENT)
             .getCount()
         == 0;
+  }
+
+  /** Whether one of its formulas, in English, holds a text. */
+  public boolean hasFormulaWith(String text) throws Exception {
+    XIndexAccess formulas =
+        queryInterface(
+            XIndexAccess.class,
+            queryInterface(XCellRangesQuery.class, sheet)
+                .queryContentCells((short) CellFlags.FORMULA));
+    for (int i = 0; i < formulas.getCount(); i++) {
+      String[][] rows =
+          queryInterface(XCellRangeFormula.class, formulas.getByIndex(i)).getFormulaArray();
+      if (Arrays.stream(rows).flatMap(Arrays::stream).anyMatch(formula -> formula.contains(text))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Moves what lies in and below a rectangle down, to make room. */

@@ -1,8 +1,10 @@
 package tenthmark.addin.table;
 
 import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import tenthmark.addin.document.SheetCells;
 
 /**
@@ -35,14 +37,18 @@ record RecordTable(SheetCells sheet, int left, int top, int records) {
     return top + RECORD_HEIGHT * records;
   }
 
-  /** Whether it begins with our headings, so that a record of ours fits in. */
-  boolean hasOurHeadings() throws Exception {
+  /**
+   * The words that it is written in, if its headings are ours, so that a record of ours fits in.
+   */
+  Optional<TableWords> words() throws Exception {
+    List<String> headings = new ArrayList<>();
     for (Column column : Column.values()) {
-      if (!sheet.shown(place(column), top).equals(column.heading())) {
-        return false;
-      }
+      headings.add(sheet.shown(place(column), top));
     }
-    return true;
+    return TableWords.inEveryLanguage()
+        .filter(
+            words -> headings.equals(Arrays.stream(Column.values()).map(words::heading).toList()))
+        .findFirst();
   }
 
   /** The same table with one more record at its end. */
@@ -57,15 +63,15 @@ record RecordTable(SheetCells sheet, int left, int top, int records) {
   }
 
   /** Writes the headings. */
-  void writeHeadings() throws Exception {
+  void writeHeadings(TableWords words) throws Exception {
     for (Column column : Column.values()) {
-      put(column, top, column.heading());
+      put(column, top, words.heading(column));
     }
     Look.heading(sheet.range(left, top, right(), top));
   }
 
   /** Writes the last record, with its formulas and nothing measured yet. */
-  void writeLastRecord() throws Exception {
+  void writeLastRecord(TableWords words) throws Exception {
     int row = bottom() - RECORD_HEIGHT + 1;
     look(row);
     Formulas formulas = new Formulas(this, row);
@@ -76,10 +82,10 @@ record RecordTable(SheetCells sheet, int left, int top, int records) {
     }
     for (int i = 0; i < CONTRIBUTIONS.size(); i++) {
       Column kind = CONTRIBUTIONS.get(i);
-      put(Column.KIND, row + i, kind.heading().toLowerCase(Locale.ROOT));
+      put(Column.KIND, row + i, words.kind(kind));
       put(Column.SIZE, row + i, formulas.resolved("=SUM({" + kind + "})"));
     }
-    put(Column.QUANTITY, row + 1, "Rationale");
+    put(Column.QUANTITY, row + 1, words.rationale());
     put(Column.SYMBOL, row + 1, formulas.resolved(RATIONALE));
   }
 

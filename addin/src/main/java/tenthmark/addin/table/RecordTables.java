@@ -9,6 +9,7 @@ import tenthmark.addin.document.Spreadsheet;
 import tenthmark.addin.menu.RefusalException;
 import tenthmark.addin.table.TableNames.Named;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Language;
 
 /** Begins record tables in a spreadsheet and adds records to them. */
 public final class RecordTables {
@@ -20,8 +21,9 @@ public final class RecordTables {
     this.document = document;
   }
 
-  /** Begins a table with one record at the selected cell, as one step. */
-  public void begin(String title) throws Exception {
+  /** Begins a table in a language with one record at the selected cell, as one step. */
+  public void begin(String title, Language language) throws Exception {
+    TableWords words = new TableWords(language);
     CellRangeAddress cursor = cursor();
     SheetCells sheet = changeable(cursor.Sheet);
     RecordTable table = new RecordTable(sheet, cursor.StartColumn, cursor.StartRow, 1);
@@ -35,9 +37,10 @@ public final class RecordTables {
         title,
         () -> {
           setWidths(table);
-          table.writeHeadings();
-          table.writeLastRecord();
+          table.writeHeadings(words);
+          table.writeLastRecord(words);
           new TableNames(document).add(table);
+          Notice.add(document, table, language);
         });
     selectLastRecord(table);
   }
@@ -49,9 +52,8 @@ public final class RecordTables {
     TableNames names = new TableNames(document);
     Named found =
         at(cursor, names.on(cursor.Sheet)).orElseThrow(() -> new RefusalException("record.none"));
-    if (!found.table().hasOurHeadings()) {
-      throw new RefusalException("record.other-table");
-    }
+    TableWords words =
+        found.table().words().orElseThrow(() -> new RefusalException("record.other-table"));
     RecordTable longer = found.table().longer();
     if (!sheet.reaches(longer.right(), longer.bottom())) {
       throw new RefusalException("table.no-room");
@@ -60,7 +62,7 @@ public final class RecordTables {
         title,
         () -> {
           makeRoom(longer);
-          longer.writeLastRecord();
+          longer.writeLastRecord(words);
           names.set(longer, found.ending());
         });
     selectLastRecord(longer);

@@ -7,6 +7,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import tenthmark.measurement.catalogue.Catalogue;
+import tenthmark.measurement.wording.Sentences;
 
 /** A sample workbook being written: its styles, and new sheets in one look. */
 public final class SampleBook {
@@ -15,11 +16,6 @@ public final class SampleBook {
   public static final String CAUTION =
       "A teaching aid, with invented numbers: not for calibration, safety or legal decisions. Work"
           + " on brakes and tyres follows the maker's manual and the lab's safety rules.";
-
-  private static final String FUNCTIONS_MISSING =
-      "The LAB functions are missing here: they need LibreOffice Calc with the extension"
-          + " tenthmark.oxt, and Java 17 or newer switched on in Tools, Options, LibreOffice,"
-          + " Advanced.";
 
   private static final int CHARACTER = 256;
 
@@ -72,7 +68,9 @@ public final class SampleBook {
   public void noticeIfFunctionsAreMissing(SheetWriter sheet, String address) {
     sheet.put(
         address,
-        "=IF(ISERROR(LAB_HANDTIMED()),\"" + FUNCTIONS_MISSING + "\",\"\")",
+        "=IF(ISERROR(LAB_HANDTIMED()),\""
+            + Sentences.english().say("functions.missing")
+            + "\",\"\")",
         styles.warning());
   }
 

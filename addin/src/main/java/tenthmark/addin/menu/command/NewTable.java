@@ -17,6 +17,7 @@ public final class NewTable implements Command {
 
   @Override
   public void run(Workplace workplace) throws Exception {
-    new RecordTables(workplace.spreadsheet()).begin(workplace.title());
+    new RecordTables(workplace.spreadsheet())
+        .begin(workplace.title(), workplace.locale().language());
   }
 }
