@@ -88,6 +88,18 @@ class LauncherIT {
   }
 
   @Test
+  void opensFilesOfAnyNameInTheLocaleOfCron() throws Exception {
+    Path file = folder.resolve("Grüße 1.ods");
+    Files.copy(Path.of("../../sample-workbooks/workbooks/first-lab-table.ods"), file);
+
+    Run run = run(SCRIPT, Map.of("LC_ALL", "", "LANG", ""), "check", file.toString());
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains(file + ": 0 errors");
+    assertThat(run.status()).isZero();
+  }
+
+  @Test
   void saysThatJavaIsMissing() throws Exception {
     Run run = run(SCRIPT, Map.of("TENTHMARK_JAVA", "/nowhere/java"), "--version");
 
