@@ -78,7 +78,7 @@ class NeighboursTest {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of(heap, "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path")));
-    command.addAll(List.of(Main.class.getName(), "check", "--time-limit", "120"));
+    command.addAll(List.of(Main.class.getName(), "check", "--time-limit", "600"));
     command.addAll(List.of("--threads", String.valueOf(threads), handedIn.toString()));
     Process process =
         new ProcessBuilder(command)
@@ -86,7 +86,7 @@ class NeighboursTest {
             .redirectOutput(output.toFile())
             .start();
     try {
-      assertThat(process.waitFor(5, TimeUnit.MINUTES)).isTrue();
+      assertThat(process.waitFor(20, TimeUnit.MINUTES)).isTrue();
     } finally {
       process.destroyForcibly();
     }

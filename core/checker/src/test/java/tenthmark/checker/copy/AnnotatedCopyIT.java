@@ -103,7 +103,7 @@ class AnnotatedCopyIT {
             .redirectOutput(folder.resolve("soffice.log").toFile());
     builder.environment().put("HOME", home.toString());
     Process calc = builder.start();
-    assertThat(calc.waitFor(120, TimeUnit.SECONDS)).isTrue();
+    assertThat(calc.waitFor(5, TimeUnit.MINUTES)).isTrue();
     String name = file.getFileName().toString();
     Path document = saved.resolve(name.substring(0, name.lastIndexOf('.')) + ".ods");
     assertThat(document).exists();

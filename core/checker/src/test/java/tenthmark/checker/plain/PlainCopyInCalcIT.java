@@ -99,7 +99,7 @@ class PlainCopyInCalcIT {
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
     builder.environment().put("HOME", folder.toString());
     Process process = builder.redirectOutput(folder.resolve("log").toFile()).start();
-    assertThat(process.waitFor(3, TimeUnit.MINUTES)).isTrue();
+    assertThat(process.waitFor(5, TimeUnit.MINUTES)).isTrue();
     Path saved = folder.resolve("saved/plain.ods");
     assertThat(saved).as(Files.readString(folder.resolve("log"))).exists();
     return saved;

@@ -8,12 +8,16 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.time.Duration;
 
 /** Reads hostile files as a batch does, and looks that neither memory nor the file suffers. */
 public final class Bounded {
 
   /** What may be allocated for one file, garbage included; the heap for a batch has 512 MiB. */
   private static final long MOST_BYTES = 1200L << 20;
+
+  /** More than a loaded machine needs; that time is limited at all has tests of its own. */
+  public static final Limits PATIENT = Limits.DEFAULT.withTime(Duration.ofMinutes(5));
 
   private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
@@ -29,7 +33,7 @@ public final class Bounded {
   }
 
   public static <T> T evaluated(Path file, Work<T> work) throws Exception {
-    return evaluated(file, Limits.DEFAULT, work);
+    return evaluated(file, PATIENT, work);
   }
 
   public static <T> T evaluated(Path file, Limits limits, Work<T> work) throws Exception {
@@ -53,7 +57,7 @@ public final class Bounded {
   }
 
   public static void refused(Path file, String line) {
-    refused(file, Limits.DEFAULT, line);
+    refused(file, PATIENT, line);
   }
 
   public static void refused(Path file, Limits limits, String line) {

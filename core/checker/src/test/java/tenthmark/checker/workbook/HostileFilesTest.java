@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.measurement.formula.CellAddress;
 
 /** Files made to do harm, or damaged in the oddest ways. */
-@Timeout(60)
+@Timeout(300)
 class HostileFilesTest {
 
   private static final String DAMAGED = "the file is damaged or cut short";
