@@ -147,9 +147,10 @@ class RecordTablesIT {
       TableWords words = new TableWords(language);
       at("A1").done("new-table");
       List<String> tooNarrow = new ArrayList<>();
-      for (int i = 0; i < Column.values().length; i++) {
-        int width = width(new CellAddress("", i, 0).place());
-        for (String word : words.heading(Column.values()[i]).split(" ", -1)) {
+      List<Column> columns = List.of(Column.values());
+      for (Column column : columns) {
+        int width = width(new CellAddress("", columns.indexOf(column), 0).place());
+        for (String word : words.heading(column).split(" ", -1)) {
           int needed = widthOf(word, FontWeight.BOLD);
           if (needed > width) {
             tooNarrow.add(word + " needs " + needed + " and has " + width);
