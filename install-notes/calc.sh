@@ -38,6 +38,14 @@ need_chromium() {
   return 1
 }
 
+# Another spreadsheet program, in which the tests look at the samples.
+need_gnumeric() {
+  command -v ssconvert >/dev/null && return
+  install_packages gnumeric && return
+  echo "install Gnumeric, then run this again" >&2
+  return 1
+}
+
 # unopkg refuses to run as root, so root hands office commands to an unprivileged user.
 as_student() {
   if [ "$(id -u)" = 0 ]; then
