@@ -45,19 +45,6 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
   /** Each joint copies the text before it, so that very many take very long. */
   private static final int MOST_JOINED = 255;
 
-  /** One formula with every kind of token. */
-  private static final String EVERY_KIND =
-      "(1+2.5-A1*$B$2/3^2%&\"a\"<>IF(TRUE,#N/A,-SUM(A1:B2,,{1,2;\"a\",TRUE},+1)))=(A1<A2)"
-          + "+(A1>A2)+(A1<=A2)+(A1>=A2)+SUM((A1,B2),A1:B2 B2,A1:INDEX(A1,1),#REF!)+LINEST(A1)";
-
-  static {
-    // Were a class of POI first met at the end of a stack that a deeply nested formula used up, the
-    // virtual machine would refuse that class to all later files.
-    ModelWorkbook empty = new ModelWorkbook(new Workbook(List.of(), List.of()), new OwnFunctions());
-    FormulaParser.parse(
-        OwnFunctions.marked(EVERY_KIND, FormulaType.ARRAY), empty, FormulaType.ARRAY, -1, 0);
-  }
-
   private final Workbook workbook;
   private final UDFFinder functions;
   private final List<ModelSheet> sheets;

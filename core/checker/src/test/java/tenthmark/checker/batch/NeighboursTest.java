@@ -13,7 +13,7 @@ import tenthmark.checker.cli.Main;
 import tenthmark.checker.workbook.Grid;
 import tenthmark.checker.workbook.XlsxFile;
 
-/** Batches in a virtual machine of their own, one of whose files exhausts its memory or stack. */
+/** Batches in a virtual machine of their own, one of whose files exhausts its memory. */
 class NeighboursTest {
 
   private static final int NEIGHBOURS = 8;
@@ -44,20 +44,6 @@ class NeighboursTest {
     many(100_000).write(handedIn.resolve("other.xlsx"));
 
     assertThat(check("-Xmx48m", 2)).contains("2 files checked, 0 errors, 0 warnings, 0 notes");
-  }
-
-  /** Every depth, so that one just fits the stack and leaves none for what comes after. */
-  @Test
-  void ofAFileThatExhaustsTheStackAreCheckedAllTheSame() throws Exception {
-    StringBuilder cells = new StringBuilder();
-    for (int depth = 4000; depth > 0; depth -= 2) {
-      cells.append("<c><f>" + "(".repeat(depth) + "7" + ")".repeat(depth) + "</f></c>");
-    }
-    XlsxFile.cells(cells.toString()).write(handedIn.resolve("deep.xlsx"));
-    Path next =
-        faulty().row("Half of it", "=(B2+0)/2", "mm", 0.25).xlsx(handedIn.resolve("next.xlsx"));
-
-    assertThat(check("-Xmx256m", 1)).contains(next + ": " + FAULTY);
   }
 
   private static Grid faulty() {
