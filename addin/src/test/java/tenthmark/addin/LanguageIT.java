@@ -3,13 +3,16 @@ package tenthmark.addin;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.EnumSource.Mode;
 import tenthmark.addin.office.Office;
+import tenthmark.addin.office.Patience;
 import tenthmark.addin.office.Profile;
+import tenthmark.addin.office.WindowOnScreen;
 import tenthmark.addin.office.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Declaration;
@@ -68,6 +71,27 @@ class LanguageIT {
       assertThat(workbook.error("A6")).isEqualTo(502);
       assertThat(workbook.shown("A7"))
           .startsWith("LAB_READING: division ist -0,5; erlaubt ist eine Zahl größer als null.");
+    }
+  }
+
+  @Test
+  void theCheckerSpeaksTheLanguageOfTheOffice() throws Exception {
+    Profile french = Profile.withExtension().inLanguage("fr").inLocale("fr-FR");
+    try (Office office = Office.start(french);
+        Workbook workbook =
+            office.open(
+                Path.of("../sample-workbooks/workbooks").resolve("first-lab-table-faulty.ods"))) {
+      assertThat((String) workbook.dispatch("tenthmark:check").Result)
+          .contains("Records.D11 – erreur : l’unité manque pour « Crank arm, mass »")
+          .contains("Records.M7 – erreur : le total de « Foam grip, length » est 0,5");
+      workbook.choose("tenthmark:check");
+      WindowOnScreen window = WindowOnScreen.await(office, "Vérifier ce classeur");
+      window.choose(1);
+      Patience.until(
+          "the finding in French",
+          () -> window.texts().stream().anyMatch(text -> text.contains("Attendu : ")));
+      window.press("Fermer");
+      window.awaitEnd();
     }
   }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.WorkbookFile;
 
@@ -55,7 +56,8 @@ class CautionsTest {
     Path workbook = Saved.WORKBOOKS.resolve("first-lab-table-faulty.ods");
     FileChecker checker = FileChecker.load();
     FileReport report = checker.check(workbook);
-    ReportFolder reports = new ReportFolder(folder, List.of(workbook), checker);
+    ReportFolder reports =
+        new ReportFolder(folder, List.of(workbook), checker, CheckerTexts.english());
     reports.write(report);
     reports.writeClass(List.of(report));
 

@@ -57,6 +57,7 @@ public final class Checker {
 
   private List<String> arguments(Path file) {
     List<String> arguments = new ArrayList<>(List.of("check", "--format", "json"));
+    arguments.addAll(List.of("--language", workplace.texts().language().code()));
     arguments.addAll(List.of("--threads", "1"));
     arguments.addAll(List.of("--time-limit", Long.toString(LONGEST_FOR_THE_FILE.toSeconds())));
     profile().ifPresent(course -> arguments.addAll(List.of("--profile", course.toString())));

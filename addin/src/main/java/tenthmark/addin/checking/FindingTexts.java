@@ -2,7 +2,7 @@ package tenthmark.addin.checking;
 
 import tenthmark.measurement.wording.Sentences;
 
-/** Findings in words. What was found and expected is in the checker's English. */
+/** Findings in words; the checker says in the same language what was found and expected. */
 final class FindingTexts {
 
   private final Sentences texts;

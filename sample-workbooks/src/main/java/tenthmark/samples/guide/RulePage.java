@@ -38,7 +38,7 @@ public final class RulePage {
         %s\
         """
         .formatted(
-            Program.CAUTION,
+            Program.caution(TEXTS),
             rules.stream().map(RulePage::row).collect(Collectors.joining()),
             rules.stream().map(RulePage::section).collect(Collectors.joining("\n")));
   }

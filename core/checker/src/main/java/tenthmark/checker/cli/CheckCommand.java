@@ -24,7 +24,9 @@ import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Severity;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
+import tenthmark.measurement.wording.Sentences;
 
 /** {@code check FILES|FOLDERS}. */
 @Command(
@@ -45,7 +47,8 @@ import tenthmark.checker.workbook.Limits;
       "  tenthmark-checker check --profile course.yaml --out feedback handed-in",
       "  tenthmark-checker check --changed-only --out feedback handed-in",
       "  tenthmark-checker check --quiet --time-limit 5 --threads 1 handed-in",
-      "  tenthmark-checker check --format json handed-in"
+      "  tenthmark-checker check --format json handed-in",
+      "  tenthmark-checker check --language de --out feedback handed-in"
     })
 final class CheckCommand implements Callable<Integer> {
 
@@ -72,6 +75,8 @@ final class CheckCommand implements Callable<Integer> {
       description =
           "A course's expectations and severities (YAML). \"profile init\" writes one to start from.")
   private Path profile;
+
+  @Mixin private LanguageOption language;
 
   @Mixin private OutOption out;
 
@@ -137,19 +142,22 @@ final class CheckCommand implements Callable<Integer> {
   private int check(Profile course) throws IOException {
     Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(timeLimit));
     FileChecker checker = FileChecker.load(course, limits);
-    List<WorkbookPaths.Entry> entries = out.begin(WorkbookPaths.under(paths), checker);
+    Sentences texts = CheckerTexts.in(language.language().orElse(course.language()));
+    List<WorkbookPaths.Entry> entries = out.begin(WorkbookPaths.under(paths), checker, texts);
     Optional<Path> results = results();
     return results.isPresent()
-        ? check(entries, checker, results.get())
-        : check(entries, checker::check, report -> {});
+        ? check(entries, checker, texts, results.get())
+        : check(entries, checker::check, texts, report -> {});
   }
 
-  private int check(List<WorkbookPaths.Entry> entries, FileChecker checker, Path results)
+  private int check(
+      List<WorkbookPaths.Entry> entries, FileChecker checker, Sentences texts, Path results)
       throws IOException {
     Basis basis = Basis.of(new Version().getVersion()[0], Optional.ofNullable(profile));
     try (EarlierResults earlier =
         EarlierResults.open(results, basis, checker.rules(), changedOnly)) {
-      int status = check(entries, file -> earlier.report(file, checker::check), earlier::keep);
+      int status =
+          check(entries, file -> earlier.report(file, checker::check), texts, earlier::keep);
       if (changedOnly) {
         spec.commandLine()
             .getErr()
@@ -165,9 +173,10 @@ final class CheckCommand implements Callable<Integer> {
   private int check(
       List<WorkbookPaths.Entry> entries,
       Function<Path, FileReport> checker,
+      Sentences texts,
       Consumer<FileReport> keep) {
     List<Job> jobs = entries.stream().map(entry -> job(entry, checker)).toList();
-    CheckOutput output = output(jobs.size());
+    CheckOutput output = output(jobs.size(), texts);
     new Batch(threads).run(jobs, keep.andThen(output::file));
     output.end();
     boolean written = out.end(output.reports(), spec.commandLine().getErr());
@@ -186,11 +195,11 @@ final class CheckCommand implements Callable<Integer> {
                     .orElseGet(() -> checker.apply(file))));
   }
 
-  private CheckOutput output(int files) {
+  private CheckOutput output(int files, Sentences texts) {
     PrintWriter err = spec.commandLine().getErr();
     Optional<Progress> progress =
         Terminal.find().filter(console -> !quiet).map(console -> new Progress(err, files));
-    return new CheckOutput(format, quiet, spec.commandLine().getOut(), err, progress);
+    return new CheckOutput(format, quiet, texts, spec.commandLine().getOut(), err, progress);
   }
 
   private static int status(List<FileReport> reports) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.JsonReport;
 import tenthmark.checker.report.TextReport;
+import tenthmark.measurement.wording.Sentences;
 
 /** What a check prints: results to standard output, messages and progress to standard error. */
 final class CheckOutput {
@@ -19,15 +20,22 @@ final class CheckOutput {
 
   private final Format format;
   private final boolean quiet;
+  private final Sentences texts;
   private final PrintWriter out;
   private final PrintWriter err;
   private final Optional<Progress> progress;
   private final List<FileReport> reports = new ArrayList<>();
 
   CheckOutput(
-      Format format, boolean quiet, PrintWriter out, PrintWriter err, Optional<Progress> progress) {
+      Format format,
+      boolean quiet,
+      Sentences texts,
+      PrintWriter out,
+      PrintWriter err,
+      Optional<Progress> progress) {
     this.format = format;
     this.quiet = quiet;
+    this.texts = texts;
     this.out = out;
     this.err = err;
     this.progress = progress;
@@ -40,8 +48,9 @@ final class CheckOutput {
     if (report.problem().isPresent()) {
       err.println(TextReport.failure(report));
     } else if (format == Format.TEXT && !quiet) {
-      TextReport.lines(report).forEach(out::println);
-      out.println(TextReport.summary(report));
+      TextReport text = new TextReport(texts);
+      text.lines(report).forEach(out::println);
+      out.println(text.summary(report));
     }
     progress.ifPresent(Progress::step);
     progress.ifPresent(Progress::show);
@@ -50,7 +59,10 @@ final class CheckOutput {
   /** Prints what is to be said about all files. */
   void end() {
     progress.ifPresent(Progress::clear);
-    out.println(format == Format.JSON ? JsonReport.write(reports) : TextReport.summary(reports));
+    out.println(
+        format == Format.JSON
+            ? JsonReport.write(reports, texts)
+            : new TextReport(texts).summary(reports));
   }
 
   /** The reports, in the order of the files. */

@@ -4,6 +4,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -11,6 +12,8 @@ import picocli.CommandLine.Spec;
 import tenthmark.checker.rules.Rule;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.RuleDeclaration;
+import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.measurement.wording.Language;
 
 /** {@code explain RULE}. */
 @Command(
@@ -26,7 +29,10 @@ import tenthmark.checker.rules.RuleDeclaration;
       "0:the rule is explained",
       "2:there is no such rule, or the command line is wrong"
     },
-    footer = "  tenthmark-checker explain total-differs")
+    footer = {
+      "  tenthmark-checker explain total-differs",
+      "  tenthmark-checker explain --language de total-differs"
+    })
 final class ExplainCommand implements Callable<Integer> {
 
   /** The ids, offered by shell completion. */
@@ -45,6 +51,8 @@ final class ExplainCommand implements Callable<Integer> {
       completionCandidates = Ids.class)
   private String id;
 
+  @Mixin private LanguageOption language;
+
   @Override
   public Integer call() {
     List<Rule> rules = RuleCatalogue.load().rules();
@@ -58,7 +66,9 @@ final class ExplainCommand implements Callable<Integer> {
                     new ParameterException(
                         spec.commandLine(),
                         "there is no rule " + id + "; rules are " + String.join(", ", new Ids())));
-    RuleText.lines(rule).forEach(spec.commandLine().getOut()::println);
+    new RuleText(CheckerTexts.in(language.language().orElse(Language.ENGLISH)))
+        .lines(rule)
+        .forEach(spec.commandLine().getOut()::println);
     return 0;
   }
 }

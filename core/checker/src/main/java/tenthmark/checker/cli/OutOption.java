@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.measurement.wording.Sentences;
 
 /** {@code --out DIR}: the reports that are written into a folder, if one is given. */
 final class OutOption {
@@ -34,14 +35,15 @@ final class OutOption {
   }
 
   /** Begins the reports on these workbooks; what already lies in the folder is left out. */
-  List<WorkbookPaths.Entry> begin(List<WorkbookPaths.Entry> entries, FileChecker checker) {
+  List<WorkbookPaths.Entry> begin(
+      List<WorkbookPaths.Entry> entries, FileChecker checker, Sentences texts) {
     if (folder == null) {
       return entries;
     }
     List<WorkbookPaths.Entry> workbooks =
         entries.stream().filter(entry -> !ReportFolder.holds(folder, entry.path())).toList();
     List<Path> files = workbooks.stream().map(WorkbookPaths.Entry::path).toList();
-    reports = Optional.of(new ReportFolder(folder, files, checker));
+    reports = Optional.of(new ReportFolder(folder, files, checker, texts));
     return workbooks;
   }
 

@@ -2,10 +2,13 @@ package tenthmark.checker.cli;
 
 import java.io.PrintWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tenthmark.checker.rules.Rule;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.measurement.wording.Language;
 
 /** {@code rules}. */
 @Command(
@@ -15,16 +18,19 @@ import tenthmark.checker.rules.RuleCatalogue;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     exitCodeList = {"0:the rules are printed", "2:the command line is wrong"},
-    footer = "  tenthmark-checker rules")
+    footer = {"  tenthmark-checker rules", "  tenthmark-checker rules --language fr"})
 final class RulesCommand implements Runnable {
 
   @Spec private CommandSpec spec;
 
+  @Mixin private LanguageOption language;
+
   @Override
   public void run() {
     PrintWriter out = spec.commandLine().getOut();
+    RuleText text = new RuleText(CheckerTexts.in(language.language().orElse(Language.ENGLISH)));
     for (Rule rule : RuleCatalogue.load().rules()) {
-      RuleText.lines(rule.declaration()).forEach(out::println);
+      text.lines(rule.declaration()).forEach(out::println);
       out.println();
     }
   }

@@ -9,6 +9,7 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.checker.workbook.WorkbookFile;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * A copy of a student's workbook with a comment on each cell that has findings and a findings sheet
@@ -23,12 +24,14 @@ public final class AnnotatedCopy {
    * within the limits once more before a document is built of all that is in it, for it may be
    * another by now, or its report one of an earlier check.
    *
+   * @param texts what is said of findings, in one language
    * @throws UnreadableFileException if it is no longer within the limits
    * @throws UncheckedIOException if there is something in it that cannot be annotated
    */
-  public static byte[] of(FileReport report, Limits limits) throws UnreadableFileException {
+  public static byte[] of(FileReport report, Sentences texts, Limits limits)
+      throws UnreadableFileException {
     WorkbookFile.read(report.file(), limits);
-    Annotations annotations = Annotations.of(report);
+    Annotations annotations = Annotations.of(report, texts);
     Path original = report.file();
     try {
       if (FileMagic.valueOf(original.toFile()) == FileMagic.OLE2) {

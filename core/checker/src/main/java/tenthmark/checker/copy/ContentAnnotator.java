@@ -161,7 +161,7 @@ final class ContentAnnotator {
 
   private Element findings(Annotations annotations, List<String> taken) {
     Element table = element(TABLE, "table:table");
-    table.setAttributeNS(TABLE, "table:name", Annotations.sheetName(taken));
+    table.setAttributeNS(TABLE, "table:name", annotations.sheetName(taken));
     for (int column = 0; column < WIDTHS.length; column++) {
       Element width = element(TABLE, "table:table-column");
       width.setAttributeNS(TABLE, "table:style-name", STYLE_PREFIX + "column-" + (column + 1));
@@ -172,7 +172,7 @@ final class ContentAnnotator {
     }
     if (!annotations.rows().isEmpty()) {
       row(table, List.of(""), false);
-      row(table, Annotations.HEADINGS, true);
+      row(table, annotations.headings(), true);
     }
     annotations.rows().forEach(texts -> row(table, texts, false));
     return table;

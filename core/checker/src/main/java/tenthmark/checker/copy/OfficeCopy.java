@@ -131,7 +131,7 @@ final class OfficeCopy {
   private Sheet findings(Annotations annotations) {
     List<String> names =
         IntStream.range(0, workbook.getNumberOfSheets()).mapToObj(workbook::getSheetName).toList();
-    Sheet sheet = workbook.createSheet(Annotations.sheetName(names));
+    Sheet sheet = workbook.createSheet(annotations.sheetName(names));
     CellStyle plain = style(false);
     CellStyle bold = style(true);
     int next = 0;
@@ -143,7 +143,7 @@ final class OfficeCopy {
       }
     }
     if (!annotations.rows().isEmpty()) {
-      row(sheet, ++next, Annotations.HEADINGS, bold);
+      row(sheet, ++next, annotations.headings(), bold);
     }
     for (List<String> row : annotations.rows()) {
       row(sheet, ++next, row, plain);

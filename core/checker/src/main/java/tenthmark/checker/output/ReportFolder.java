@@ -19,6 +19,7 @@ import tenthmark.checker.report.JsonReport;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * The folder that reports are written to: {@code workbooks/} with a folder for each workbook, laid
@@ -34,16 +35,19 @@ public final class ReportFolder {
   private final Path folder;
   private final Path root;
   private final FileChecker checker;
+  private final Sentences texts;
 
   /**
    * @param folder is made if it does not exist
    * @param files all workbooks, by which the layout is found
    * @param checker by which they are checked
+   * @param texts what the reports say, in one language
    */
-  public ReportFolder(Path folder, List<Path> files, FileChecker checker) {
+  public ReportFolder(Path folder, List<Path> files, FileChecker checker, Sentences texts) {
     this.folder = folder.toAbsolutePath().normalize();
     this.root = commonFolder(files);
     this.checker = checker;
+    this.texts = texts;
   }
 
   /** Whether a file lies in the folder, so that it is a report and no student's workbook. */
@@ -54,7 +58,7 @@ public final class ReportFolder {
   /** Writes what the student gets about a workbook; may be called from several threads. */
   public void write(FileReport report) throws IOException {
     Path own = own(report.file());
-    write(own.resolve(PAGE), StudentPage.of(report, checker.profile(), checker.rules()));
+    write(own.resolve(PAGE), StudentPage.of(report, checker.profile(), checker.rules(), texts));
     if (report.problem().isEmpty()) {
       write(own.resolve(report.name()), annotated(report));
     }
@@ -64,10 +68,10 @@ public final class ReportFolder {
   public void writeClass(List<FileReport> reports) throws IOException {
     write(
         folder.resolve("class.html"),
-        ClassPage.of(reports, checker.profile().course(), this::name, this::link));
+        ClassPage.of(reports, checker.profile().course(), texts, this::name, this::link));
     write(folder.resolve("gradebook.csv"), Gradebook.write(reports, this::name));
-    write(folder.resolve("findings.json"), JsonReport.write(reports));
-    write(folder.resolve("junit.xml"), TestReport.write(reports, rules(), this::name));
+    write(folder.resolve("findings.json"), JsonReport.write(reports, texts));
+    write(folder.resolve("junit.xml"), TestReport.write(reports, rules(), texts, this::name));
   }
 
   /** The rules that the course applies. */
@@ -94,7 +98,7 @@ public final class ReportFolder {
   private byte[] annotated(FileReport report) throws IOException {
     try {
       return TimeLimit.within(
-          checker.limits().time(), () -> AnnotatedCopy.of(report, checker.limits()));
+          checker.limits().time(), () -> AnnotatedCopy.of(report, texts, checker.limits()));
     } catch (UnreadableFileException problem) {
       if (problem.getCause() instanceof OutOfMemoryError full) {
         // The batch gives the file another turn.

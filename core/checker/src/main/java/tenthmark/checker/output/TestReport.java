@@ -13,7 +13,7 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.Severity;
-import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** JUnit XML: each workbook is a test suite, in which each rule is a test case. */
@@ -23,26 +23,32 @@ final class TestReport {
   private static final Pattern UNWRITABLE =
       Pattern.compile("[^\\t\\n\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
 
-  private static final Sentences TEXTS = CheckerTexts.english();
-
   private final XMLStreamWriter xml;
   private final List<String> rules;
+  private final Sentences texts;
   private final Function<Path, String> name;
 
-  private TestReport(XMLStreamWriter xml, RuleCatalogue rules, Function<Path, String> name) {
+  private TestReport(
+      XMLStreamWriter xml, RuleCatalogue rules, Sentences texts, Function<Path, String> name) {
     this.xml = xml;
     this.rules = rules.rules().stream().map(rule -> rule.declaration().id()).toList();
+    this.texts = texts;
     this.name = name;
   }
 
-  /** The whole document. */
-  static String write(List<FileReport> reports, RuleCatalogue rules, Function<Path, String> name) {
+  /**
+   * The whole document.
+   *
+   * @param texts what is said of findings, in one language
+   */
+  static String write(
+      List<FileReport> reports, RuleCatalogue rules, Sentences texts, Function<Path, String> name) {
     StringWriter text = new StringWriter();
     try {
       XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
       xml.writeStartDocument("UTF-8", "1.0");
       xml.writeStartElement("testsuites");
-      TestReport report = new TestReport(xml, rules, name);
+      TestReport report = new TestReport(xml, rules, texts, name);
       for (FileReport workbook : reports) {
         report.suite(workbook);
       }
@@ -115,16 +121,13 @@ final class TestReport {
         .toList();
   }
 
-  private static String lines(List<Finding> findings) {
-    return writable(findings.stream().map(TestReport::line).collect(Collectors.joining("\n")));
+  private String lines(List<Finding> findings) {
+    return writable(findings.stream().map(this::line).collect(Collectors.joining("\n")));
   }
 
-  private static String line(Finding finding) {
-    return finding.cell()
-        + ": "
-        + TEXTS.say(finding.found())
-        + "; expected: "
-        + TEXTS.say(finding.expected());
+  private String line(Finding finding) {
+    return texts.say(
+        Message.of("test.finding", finding.cell(), finding.found(), finding.expected()));
   }
 
   private void attribute(String attribute, String value) throws XMLStreamException {

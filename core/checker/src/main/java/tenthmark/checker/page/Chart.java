@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 import tenthmark.checker.classroom.Distribution;
 import tenthmark.checker.classroom.Distribution.Value;
 import tenthmark.checker.course.AcceptedValue;
+import tenthmark.measurement.wording.Message;
 
 /**
  * The values of a distribution with their error bars, one above the other by size, beside the
@@ -40,14 +41,16 @@ final class Chart {
 
   private final String id;
   private final Distribution distribution;
+  private final Wording wording;
   private final List<Value> values;
   private final double step;
   private final double low;
   private final double high;
 
-  private Chart(String id, Distribution distribution) {
+  private Chart(String id, Distribution distribution, Wording wording) {
     this.id = id;
     this.distribution = distribution;
+    this.wording = wording;
     this.values =
         distribution.values().stream().sorted(Comparator.comparing(Value::value)).toList();
     this.step = Math.min(STEP, TALLEST / values.size());
@@ -64,13 +67,13 @@ final class Chart {
    *
    * @param id unique on the page
    */
-  static DomContent of(String id, Distribution distribution) {
-    return new Chart(id, distribution).svg();
+  static DomContent of(String id, Distribution distribution, Wording wording) {
+    return new Chart(id, distribution, wording).svg();
   }
 
   /** How many values are drawn as triangles at the edge. */
-  static long outside(Distribution distribution) {
-    Chart chart = new Chart("", distribution);
+  static long outside(Distribution distribution, Wording wording) {
+    Chart chart = new Chart("", distribution, wording);
     return chart.values.stream().filter(value -> !chart.isInside(value.value())).count();
   }
 
@@ -123,15 +126,18 @@ final class Chart {
   }
 
   private String description() {
-    return Wording.counted(values.size(), "value")
-        + " from "
-        + Wording.number(values.get(0).value())
-        + " to "
-        + Wording.number(values.get(values.size() - 1).value())
-        + " "
-        + distribution.unit()
-        + Wording.accepted(distribution).map(text -> "; " + text).orElse("")
-        + ". The table below holds each value.";
+    Message range =
+        Wording.counted(
+            "class.values",
+            values.size(),
+            Wording.figure(values.get(0).value()),
+            Wording.figure(values.get(values.size() - 1).value()),
+            distribution.unit());
+    return wording.say(
+        "class.chart",
+        Wording.accepted(distribution)
+            .map(value -> Message.of("list.further", range, Message.of("class.accepted", value)))
+            .orElse(range));
   }
 
   private DomContent accepted(AcceptedValue accepted, double height) {
@@ -194,7 +200,7 @@ final class Chart {
                     tag("g")
                         .with(
                             line("axis", x(tick.doubleValue()), y, x(tick.doubleValue()), y + 5),
-                            label(x(tick.doubleValue()), y + 19, Wording.number(tick)))));
+                            label(x(tick.doubleValue()), y + 19, wording.number(tick)))));
   }
 
   private static ContainerTag<?> label(double x, double y, String text) {

@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tenthmark.checker.classroom.Distribution;
 import tenthmark.checker.classroom.SharedData;
 import tenthmark.checker.course.Course;
@@ -33,23 +34,26 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
-import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.measurement.wording.Sentences;
 
 /** The page that an instructor gets about all workbooks. */
 public final class ClassPage {
 
   private final List<FileReport> reports;
   private final Course course;
+  private final Wording wording;
   private final Function<Path, String> name;
   private final Function<Path, String> link;
 
   private ClassPage(
       List<FileReport> reports,
       Course course,
+      Wording wording,
       Function<Path, String> name,
       Function<Path, String> link) {
     this.reports = reports;
     this.course = course;
+    this.wording = wording;
     this.name = name;
     this.link = link;
   }
@@ -58,37 +62,43 @@ public final class ClassPage {
    * The page as one HTML file.
    *
    * @param reports on all workbooks, in their order
+   * @param texts what the page says, in one language
    * @param name how a workbook is called
    * @param link from this page to the workbook's own
    */
   public static String of(
       List<FileReport> reports,
       Course course,
+      Sentences texts,
       Function<Path, String> name,
       Function<Path, String> link) {
-    ClassPage page = new ClassPage(reports, course, name, link);
-    return Page.of("Class report", page.top(), page.main());
+    ClassPage page = new ClassPage(reports, course, new Wording(texts), name, link);
+    return Page.of(texts.say("class.title"), page.top(), page.main(), texts);
   }
 
   private DomContent top() {
     return header(
-        h1("Class report"),
+        h1(wording.say("class.title")),
         iff(!course.name().isEmpty(), p(course.name())),
-        p(TextReport.summary(reports) + "."));
+        p(new TextReport(wording.texts()).summary(reports) + "."));
   }
 
   private DomContent main() {
     return div(
         nav(ul(
-                li(a("Findings by rule").withHref("#rules")),
-                li(a("Workbooks").withHref("#workbooks")),
-                li(a("Values of the class").withHref("#quantities")),
-                li(a("Equal raw data").withHref("#shared"))))
-            .attr("aria-label", "Contents"),
+                li(a(wording.say("class.rules")).withHref("#rules")),
+                li(a(wording.say("class.workbooks")).withHref("#workbooks")),
+                li(a(wording.say("class.quantities")).withHref("#quantities")),
+                li(a(wording.say("class.shared")).withHref("#shared"))))
+            .attr("aria-label", wording.say("page.contents")),
         rules(),
         workbooks(),
         quantities(),
         shared());
+  }
+
+  private List<String> columns(String... keys) {
+    return Stream.of(keys).map(key -> wording.say(key)).toList();
   }
 
   private DomContent rules() {
@@ -107,12 +117,17 @@ public final class ClassPage {
             .map(entry -> rule(entry.getValue()))
             .toList();
     return section(
-            h2("Findings by rule"),
+            h2(wording.say("class.rules")),
             rows.isEmpty()
-                ? p("None of the rules found anything.").withClass("kind")
+                ? p(wording.say("class.rules.none")).withClass("kind")
                 : Tables.scrolling(
-                    "Rules, the most frequent first",
-                    List.of("Rule", "Severity", "Findings", "Workbooks", "Looks for"),
+                    wording.say("class.rules.caption"),
+                    columns(
+                        "heading.rule",
+                        "heading.severity",
+                        "report.findings",
+                        "heading.workbooks",
+                        "heading.looks-for"),
                     rows))
         .withId("rules");
   }
@@ -128,18 +143,24 @@ public final class ClassPage {
             .count();
     return tr(
         td(first.rule().id()).withClass("word"),
-        td(TextReport.word(first.rule().severity())),
+        td(wording.say(first.rule().severity().inWords())),
         Tables.count(findings.size()),
         Tables.count(workbooks),
-        td(CheckerTexts.english().say(first.rule().looksFor())));
+        td(wording.say(first.rule().looksFor())));
   }
 
   private DomContent workbooks() {
     return section(
-            h2("Workbooks"),
+            h2(wording.say("class.workbooks")),
             Tables.scrolling(
-                "Workbooks in the order of their names",
-                List.of("Workbook", "Errors", "Warnings", "Notes", "Points lost", "Records"),
+                wording.say("class.workbooks.caption"),
+                columns(
+                    "heading.workbook",
+                    "heading.errors",
+                    "heading.warnings",
+                    "heading.notes",
+                    "report.points",
+                    "heading.records"),
                 reports.stream().map(this::workbook).toList()))
         .withId("workbooks");
   }
@@ -149,7 +170,7 @@ public final class ClassPage {
     return report
         .problem()
         .<DomContent>map(
-            problem -> tr(linked, td("could not be checked: " + problem).attr("colspan", "5")))
+            problem -> tr(linked, td(wording.say("class.unchecked", problem)).attr("colspan", "5")))
         .orElseGet(
             () ->
                 tr(
@@ -157,7 +178,7 @@ public final class ClassPage {
                     Tables.count(report.count(Severity.ERROR)),
                     Tables.count(report.count(Severity.WARNING)),
                     Tables.count(report.count(Severity.NOTE)),
-                    td(Wording.number(report.pointsLost())).withClass("number"),
+                    td(wording.number(report.pointsLost())).withClass("number"),
                     Tables.count(report.contents().records().size())));
   }
 
@@ -168,14 +189,12 @@ public final class ClassPage {
   private DomContent quantities() {
     List<Distribution> distributions = Distribution.of(reports, course);
     return section(
-            h2("Values of the class"),
+            h2(wording.say("class.quantities")),
             p(
                 course.quantities().isEmpty()
-                    ? "No profile names the expected quantities: shown is what at least "
-                        + Distribution.LEAST
-                        + " workbooks record under the same name and unit."
-                    : "Shown are the quantities that the profile expects, in its units."),
-            iff(distributions.isEmpty(), p("There is none.")),
+                    ? wording.say("class.quantities.common", Distribution.LEAST)
+                    : wording.say("class.quantities.expected")),
+            iff(distributions.isEmpty(), p(wording.say("class.quantities.none"))),
             each(
                 IntStream.range(0, distributions.size()).boxed().toList(),
                 index -> quantity("quantity-" + (index + 1), distributions.get(index))))
@@ -184,58 +203,47 @@ public final class ClassPage {
 
   private DomContent quantity(String id, Distribution distribution) {
     String heading =
-        distribution.quantity()
-            + (distribution.unit().isEmpty() ? "" : " in " + distribution.unit());
-    long outside = Chart.outside(distribution);
+        distribution.unit().isEmpty()
+            ? distribution.quantity()
+            : wording.say("class.quantity", distribution.quantity(), distribution.unit());
+    long outside = Chart.outside(distribution, wording);
     return section(
         h3(heading),
         p(
             Wording.accepted(distribution)
-                .map(text -> "The dashed line is the " + text + "; its uncertainty is shaded.")
-                .orElse("The profile gives no accepted value.")),
-        Chart.of(id, distribution),
-        iff(
-            outside > 0,
-            p(
-                Wording.counted(outside, "value")
-                    + " far from the others, drawn as a triangle at the edge: see the table.")),
+                .map(value -> wording.say("class.accepted.line", value))
+                .orElseGet(() -> wording.say("class.accepted.none"))),
+        Chart.of(id, distribution, wording),
+        iff(outside > 0, p(wording.say(Wording.counted("class.outside", outside)))),
         details(
-            summary("Table of " + Wording.counted(distribution.values().size(), "value")),
+            summary(wording.say(Wording.counted("class.table", distribution.values().size()))),
             Tables.scrolling(
                 heading,
-                List.of("Workbook", "Value", "Uncertainty"),
+                columns("heading.workbook", "heading.number", "heading.size"),
                 distribution.values().stream().map(this::value).toList())));
   }
 
   private DomContent value(Distribution.Value value) {
     return tr(
         td(toPage(value.file())),
-        td(Wording.number(value.value())).withClass("number"),
-        Tables.number(value.uncertainty()));
+        td(wording.number(value.value())).withClass("number"),
+        Tables.number(value.uncertainty(), wording));
   }
 
   private DomContent shared() {
     List<SharedData> pairs = SharedData.of(reports);
     return section(
-            h2("Equal raw data"),
+            h2(wording.say("class.shared")),
             p(
-                "Pairs of workbooks in which at least "
-                    + SharedData.LEAST
-                    + " different typed-in numbers of at least "
-                    + SharedData.DIGITS
-                    + " digits are equal and in the same order, and make up at least half of such"
-                    + " numbers in one of the two. Numbers that more than a quarter of the class"
-                    + " (and more than "
-                    + SharedData.FEW
-                    + " workbooks) hold are taken to be given and are left out."),
-            p(
-                "This is an observation, not an accusation: partners at one bench share their"
-                    + " readings, and a task may give them."),
+                wording.say(
+                    "class.shared.what", SharedData.LEAST, SharedData.DIGITS, SharedData.FEW)),
+            p(wording.say("class.shared.observation")),
             pairs.isEmpty()
-                ? p("There is no such pair.")
+                ? p(wording.say("class.shared.none"))
                 : Tables.scrolling(
-                    "Pairs with equal raw data",
-                    List.of("Workbook", "Workbook", "Equal numbers", "Which"),
+                    wording.say("class.shared.caption"),
+                    columns(
+                        "heading.workbook", "heading.workbook", "heading.numbers", "heading.which"),
                     pairs.stream().map(this::pair).toList()))
         .withId("shared");
   }
@@ -245,6 +253,6 @@ public final class ClassPage {
         td(toPage(pair.one())),
         td(toPage(pair.other())),
         Tables.count(pair.numbers().size()),
-        td(pair.numbers().stream().map(Wording::number).collect(Collectors.joining(", "))));
+        td(pair.numbers().stream().map(wording::number).collect(Collectors.joining(", "))));
   }
 }

@@ -18,6 +18,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import tenthmark.checker.report.Program;
+import tenthmark.measurement.wording.Sentences;
 
 /** What every page has: one file that needs nothing from elsewhere and no script. */
 final class Page {
@@ -28,7 +29,7 @@ final class Page {
   private Page() {}
 
   /** A whole document. */
-  static String of(String heading, DomContent header, DomContent main) {
+  static String of(String heading, DomContent header, DomContent main, Sentences texts) {
     return TagCreator.document(
             html(
                     head(
@@ -40,11 +41,11 @@ final class Page {
                         title(heading),
                         style(rawHtml(look()))),
                     body(
-                        a("Skip to the content").withClass("skip").withHref("#content"),
+                        a(texts.say("page.skip")).withClass("skip").withHref("#content"),
                         header,
                         TagCreator.main(main).withId("content").attr("tabindex", "-1"),
-                        footer(p(Program.CAUTION), p("Written by " + Program.stamp() + "."))))
-                .withLang("en"))
+                        footer(p(Program.caution(texts)), p(Program.written(texts)))))
+                .withLang(texts.language().code()))
         + "\n";
   }
 

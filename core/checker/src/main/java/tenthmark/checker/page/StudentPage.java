@@ -28,30 +28,44 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.RecordSummary;
-import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Finding;
-import tenthmark.checker.rules.Rule;
 import tenthmark.checker.rules.RuleCatalogue;
-import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.checker.rules.RuleDeclaration;
+import tenthmark.checker.rules.Severity;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** The page that a student gets about a workbook. It shows nothing from any other workbook. */
 public final class StudentPage {
 
-  private static final Sentences TEXTS = CheckerTexts.english();
+  private static final List<Message> COLUMNS =
+      Stream.of(
+              "heading.sheet",
+              "heading.place",
+              "heading.quantity",
+              "heading.symbol",
+              "heading.number",
+              "heading.size",
+              "heading.unit",
+              "heading.contributions")
+          .map(Message::of)
+          .toList();
 
   private final FileReport report;
   private final Profile profile;
   private final RuleCatalogue rules;
+  private final Wording wording;
 
-  private StudentPage(FileReport report, Profile profile, RuleCatalogue rules) {
+  private StudentPage(FileReport report, Profile profile, RuleCatalogue rules, Wording wording) {
     this.report = report;
     this.profile = profile;
     this.rules = profile.grading().applied(rules);
+    this.wording = wording;
   }
 
   /**
@@ -59,171 +73,164 @@ public final class StudentPage {
    *
    * @param profile by which the workbook was checked
    * @param rules all rules
+   * @param texts what the page says, in one language
    */
-  public static String of(FileReport report, Profile profile, RuleCatalogue rules) {
-    StudentPage page = new StudentPage(report, profile, rules);
-    return Page.of("Feedback on " + report.name(), page.top(), page.main());
+  public static String of(
+      FileReport report, Profile profile, RuleCatalogue rules, Sentences texts) {
+    StudentPage page = new StudentPage(report, profile, rules, new Wording(texts));
+    return Page.of(page.title(), page.top(), page.main(), texts);
+  }
+
+  private String title() {
+    return wording.say("page.title", report.name());
   }
 
   private DomContent top() {
     String course = profile.course().name();
-    return header(
-        h1("Feedback on " + report.name()), iff(!course.isEmpty(), p(course)), p(summaryLine()));
+    return header(h1(title()), iff(!course.isEmpty(), p(course)), p(wording.say(outcome())));
   }
 
-  private String summaryLine() {
+  private Message outcome() {
     if (report.problem().isPresent()) {
-      return "This workbook could not be checked.";
+      return Message.of("page.unchecked");
     }
-    return Wording.severities(report)
-        + " in "
-        + Wording.counted(report.contents().records().size(), "measurement record")
-        + ".";
+    int records = report.contents().records().size();
+    return Message.of(
+        records == 1 ? "page.summary.one" : "page.summary.many",
+        Wording.severities(report),
+        records);
   }
 
   private DomContent main() {
     return report
         .problem()
-        .map(StudentPage::unchecked)
+        .map(this::unchecked)
         .orElseGet(() -> div(contentsList(), checked(), findings(), records()));
   }
 
-  private static DomContent unchecked(String problem) {
+  private DomContent unchecked(String problem) {
     return section(
-        h2("Why it could not be checked"),
-        p("The checker says: " + problem + "."),
-        p("Open the file in your spreadsheet program, save it again and hand it in once more."));
+        h2(wording.say("page.unchecked.why")),
+        p(wording.say("page.unchecked.problem", problem)),
+        p(wording.say("page.unchecked.again")));
   }
 
   private DomContent contentsList() {
     return nav(ul(
-            li(a("What was checked").withHref("#checked")),
+            li(a(wording.say("page.checked")).withHref("#checked")),
             li(
-                a("Findings").withHref("#findings"),
+                a(wording.say("report.findings")).withHref("#findings"),
                 iff(
                     !bySheet().isEmpty(),
                     ul(each(bySheet().keySet(), sheet -> li(toSheet(sheet)))))),
-            li(a("Measurement records").withHref("#records"))))
-        .attr("aria-label", "Contents");
+            li(a(wording.say("page.records")).withHref("#records"))))
+        .attr("aria-label", wording.say("page.contents"));
   }
 
   private DomContent toSheet(String sheet) {
-    return a("Sheet " + sheet).withHref("#" + id(sheet));
+    return a(wording.say("page.sheet", sheet)).withHref("#" + id(sheet));
   }
 
   private DomContent checked() {
     return section(
-            h2("What was checked"),
+            h2(wording.say("page.checked")),
             ul(
                 each(report.contents().sheets(), sheet -> li(size(sheet))),
-                li(
-                    "All formulas were recalculated. What could not be recalculated is said below,"
-                        + " and it is no fault of yours."),
-                li(Wording.convention(profile.course().convention()))),
+                li(wording.say("page.recalculated")),
+                li(wording.say(Wording.convention(profile.course().convention())))),
             details(
-                summary(Wording.counted(rules.rules().size(), "rule") + " were applied"),
-                ul(each(rules.rules(), StudentPage::rule))))
+                summary(wording.say(Wording.counted("page.rules", rules.rules().size()))),
+                ul(each(rules.rules(), rule -> rule(rule.declaration())))))
         .withId("checked");
   }
 
-  private static DomContent rule(Rule rule) {
-    return li(rule.declaration().id() + ": " + TEXTS.say(rule.declaration().looksFor()));
+  private DomContent rule(RuleDeclaration rule) {
+    return li(wording.say("page.rule", rule.id(), rule.looksFor()));
   }
 
-  private static String size(Contents.SheetSize sheet) {
-    return "Sheet "
-        + sheet.name()
-        + (sheet.hidden() ? " (hidden): " : ": ")
-        + Wording.counted(sheet.cells(), "cell")
-        + ", of which "
-        + Wording.counted(sheet.formulas(), "formula")
-        + ".";
+  private String size(Contents.SheetSize sheet) {
+    return wording.say(
+        sheet.hidden() ? "page.sheet.hidden" : "page.sheet.size",
+        sheet.name(),
+        Wording.counted("page.cells", sheet.cells()),
+        Wording.counted("page.formulas", sheet.formulas()));
   }
 
   private DomContent findings() {
     return section(
-            h2("Findings"),
-            report.findings().isEmpty() ? nothingFound() : p(meaning()),
+            h2(wording.say("report.findings")),
+            report.findings().isEmpty() ? nothingFound() : p(wording.say("page.meaning")),
             each(
                 bySheet().entrySet(),
                 sheet ->
                     section(
-                        h3("Sheet " + sheet.getKey()).withId(id(sheet.getKey())),
-                        each(sheet.getValue(), StudentPage::finding))))
+                        h3(wording.say("page.sheet", sheet.getKey())).withId(id(sheet.getKey())),
+                        each(sheet.getValue(), this::finding))))
         .withId("findings");
   }
 
   private DomContent nothingFound() {
-    String line =
-        report.contents().records().isEmpty()
-            ? "Nothing was found to mend, but no measurement record was recognised either. A record"
-                + " is recognised by its headings, such as quantity, value, unit and uncertainty."
-            : "Well done: none of the rules found anything to mend.";
-    return p(line).withClass("kind");
+    boolean none = report.contents().records().isEmpty();
+    return p(wording.say(none ? "page.no-findings" : "report.well-done")).withClass("kind");
   }
 
-  private static String meaning() {
-    return "An error is wrong or missing, a warning is probably wrong, and a note is worth knowing"
-        + " but no fault.";
-  }
-
-  private static DomContent finding(Finding finding) {
-    String severity = TextReport.word(finding.rule().severity());
+  private DomContent finding(Finding finding) {
+    Severity severity = finding.rule().severity();
     return article(
-            h4(finding.cell().place() + ": " + severity + " " + finding.rule().id()),
+            h4(
+                wording.say(
+                    "page.finding",
+                    finding.cell().place(),
+                    severity.inWords(),
+                    finding.rule().id())),
             dl(
-                dt("Found"),
-                dd(TEXTS.say(finding.found())),
-                dt("Expected"),
-                dd(TEXTS.say(finding.expected())),
-                dt("Why it matters"),
-                dd(TEXTS.say(finding.rule().why())),
-                dt("How to fix it"),
-                dd(TEXTS.say(finding.rule().fix())),
-                iff(finding.points() > 0, dt("Points lost")),
-                iff(finding.points() > 0, dd(Wording.number(finding.points())))))
-        .withClasses("finding", severity);
+                dt(wording.say("heading.found")),
+                dd(wording.say(finding.found())),
+                dt(wording.say("heading.expected")),
+                dd(wording.say(finding.expected())),
+                dt(wording.say("heading.why")),
+                dd(wording.say(finding.rule().why())),
+                dt(wording.say("heading.fix")),
+                dd(wording.say(finding.rule().fix())),
+                iff(finding.points() > 0, dt(wording.say("report.points"))),
+                iff(finding.points() > 0, dd(wording.number(finding.points())))))
+        .withClasses("finding", severity.id());
   }
 
   private DomContent records() {
     List<RecordSummary> records = report.contents().records();
     return section(
-            h2("Measurement records"),
-            p(
-                "This is how the checker understood your tables. If a record is missing or"
-                    + " misread, look at the headings of its table."),
+            h2(wording.say("page.records")),
+            p(wording.say("page.understood")),
             records.isEmpty()
-                ? p("No measurement record was recognised.")
+                ? p(wording.say("page.no-records"))
                 : Tables.scrolling(
-                    "Recognised measurement records",
-                    List.of(
-                        "Sheet",
-                        "Value in",
-                        "Quantity",
-                        "Symbol",
-                        "Value",
-                        "Uncertainty",
-                        "Unit",
-                        "Contributions"),
-                    records.stream().map(StudentPage::row).toList()))
+                    wording.say("page.records.caption"),
+                    COLUMNS.stream().map(wording::say).toList(),
+                    records.stream().map(this::row).toList()))
         .withId("records");
   }
 
-  private static DomContent row(RecordSummary entry) {
+  private DomContent row(RecordSummary entry) {
     return tr(
         td(entry.place().sheet()),
         td(entry.place().place()),
         td(entry.quantity()),
         td(entry.symbol()),
-        Tables.number(entry.value()),
-        Tables.number(entry.uncertainty()),
+        Tables.number(entry.value(), wording),
+        Tables.number(entry.uncertainty(), wording),
         td(entry.unit()),
         td(
             entry.contributions().entrySet().stream()
                 .map(
                     part ->
-                        TEXTS.say(part.getKey().inWords()) + " " + Wording.number(part.getValue()))
-                .collect(Collectors.joining(", "))));
+                        Message.of(
+                            "contribution",
+                            part.getKey().inWords(),
+                            Wording.figure(part.getValue())))
+                .reduce((list, next) -> Message.of("list.next", list, next))
+                .map(wording::say)
+                .orElse("")));
   }
 
   private Map<String, List<Finding>> bySheet() {

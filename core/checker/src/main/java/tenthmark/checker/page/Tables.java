@@ -36,8 +36,8 @@ final class Tables {
   }
 
   /** A number, or an empty cell. */
-  static DomContent number(Optional<Double> number) {
-    return td(number.map(Wording::number).orElse("")).withClass("number");
+  static DomContent number(Optional<Double> number, Wording wording) {
+    return td(number.map(wording::number).orElse("")).withClass("number");
   }
 
   /** How many of something. */

@@ -1,71 +1,104 @@
 package tenthmark.checker.page;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tenthmark.checker.classroom.Distribution;
 import tenthmark.checker.report.FileReport;
-import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Severity;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.PowerOfTen;
+import tenthmark.measurement.wording.Message;
+import tenthmark.measurement.wording.Sentences;
 
-/** Words and numbers as pages show them. */
-final class Wording {
+/**
+ * Words and numbers as pages show them.
+ *
+ * @param texts what is said, in one language
+ */
+record Wording(Sentences texts) {
 
   private static final int DIGITS = 6;
 
-  private Wording() {}
+  /** What is said, with what fills its gaps. */
+  String say(String key, Object... gaps) {
+    return say(Message.of(key, gaps));
+  }
 
-  /** A number to at most six digits. */
-  static String number(double number) {
-    return number(Decimals.shortest(number));
+  /** What is said. */
+  String say(Message message) {
+    return texts.say(message);
   }
 
   /** A number to at most six digits. */
-  static String number(BigDecimal number) {
-    return PowerOfTen.show(number, DIGITS);
+  static Message figure(double number) {
+    return figure(Decimals.shortest(number));
+  }
+
+  /** A number to at most six digits. */
+  static Message figure(BigDecimal number) {
+    return Message.figure(PowerOfTen.show(number, DIGITS));
+  }
+
+  /** A number to at most six digits. */
+  String number(double number) {
+    return say(figure(number));
+  }
+
+  /** A number to at most six digits. */
+  String number(BigDecimal number) {
+    return say(figure(number));
   }
 
   /** The accepted value of a quantity, if there is one. */
-  static Optional<String> accepted(Distribution distribution) {
+  static Optional<Message> accepted(Distribution distribution) {
     return distribution
         .accepted()
+        .map(accepted -> value(accepted.value(), accepted.uncertainty()))
         .map(
-            accepted ->
-                "accepted value "
-                    + number(accepted.value())
-                    + (accepted.uncertainty() == 0 ? "" : " ± " + number(accepted.uncertainty()))
-                    + (distribution.unit().isEmpty() ? "" : " " + distribution.unit()));
+            value ->
+                distribution.unit().isEmpty()
+                    ? value
+                    : Message.of("quantity", value, distribution.unit()));
   }
 
-  /** How many of something, such as 1 cell or 2 cells. */
-  static String counted(long count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
+  private static Message value(double value, double uncertainty) {
+    return uncertainty == 0
+        ? figure(value)
+        : Message.of("value.uncertain", figure(value), figure(uncertainty));
+  }
+
+  /** How many of something; the sentences for one and for many have these endings. */
+  static Message counted(String key, long count, Object... more) {
+    List<Object> gaps = new ArrayList<>(List.of(count));
+    gaps.addAll(List.of(more));
+    return new Message(key + (count == 1 ? ".one" : ".many"), gaps);
   }
 
   /** How many findings of each severity, such as 2 errors, 0 warnings, 1 note. */
-  static String severities(FileReport report) {
-    return Arrays.stream(Severity.values())
-        .map(severity -> counted(report.count(severity), TextReport.word(severity)))
-        .collect(Collectors.joining(", "));
+  static Message severities(FileReport report) {
+    return Message.joined(
+        "list.next",
+        Arrays.stream(Severity.values())
+            .map(severity -> severity.counted(report.count(severity)))
+            .toList());
   }
 
   /** What the convention of a course says. */
-  static String convention(Convention convention) {
-    return "The convention is "
-        + convention.name()
-        + ": between wide marks "
-        + number(convention.wideFraction())
-        + " of a division is read, between fine marks "
-        + number(convention.fineFraction())
-        + "; contributions are combined "
-        + (convention.combine() == Combine.STRAIGHT ? "by adding their sizes" : "in quadrature")
-        + "; the reaction time in hand timing is "
-        + number(convention.reactionSeconds())
-        + " s.";
+  static Message convention(Convention convention) {
+    return Message.of(
+        "page.convention",
+        convention.name(),
+        figure(convention.wideFraction()),
+        figure(convention.fineFraction()),
+        Message.of(
+            convention.combine() == Combine.STRAIGHT
+                ? "page.convention.straight"
+                : "page.convention.quadrature"),
+        figure(convention.reactionSeconds()));
   }
 }

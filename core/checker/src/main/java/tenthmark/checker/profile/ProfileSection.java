@@ -1,6 +1,9 @@
 package tenthmark.checker.profile;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.Course;
@@ -8,12 +11,22 @@ import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.record.HeadingWords;
 import tenthmark.checker.rules.Grading;
 import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.wording.Language;
 
 /** A whole profile. */
 record ProfileSection(Set<String> ruleIds) {
 
+  private static final Map<String, Language> LANGUAGES = languages();
+
+  private static Map<String, Language> languages() {
+    Map<String, Language> languages = new LinkedHashMap<>();
+    Arrays.stream(Language.values()).forEach(language -> languages.put(language.code(), language));
+    return languages;
+  }
+
   Profile read(Section section) {
     String name = section.text("course").orElse("");
+    Language language = section.choice("language", LANGUAGES).orElse(Language.ENGLISH);
     Convention convention = ConventionSection.read("convention", section);
     ApparatusSection benches = new ApparatusSection();
     List<Apparatus> apparatus = section.list("apparatus", benches::read);
@@ -27,6 +40,7 @@ record ProfileSection(Set<String> ruleIds) {
     HeadingWords headings =
         section.section("headings").map(HeadingsSection::read).orElse(HeadingWords.STANDARD);
     section.close();
-    return new Profile(new Course(name, convention, apparatus, quantities, headings), grading);
+    return new Profile(
+        new Course(name, convention, apparatus, quantities, headings), grading, language);
   }
 }

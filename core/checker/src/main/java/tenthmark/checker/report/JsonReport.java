@@ -6,13 +6,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import java.util.List;
 import tenthmark.checker.rules.Finding;
-import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.measurement.wording.Sentences;
 
 /** JSON: all files with their findings. */
 public final class JsonReport {
-
-  private static final Sentences TEXTS = CheckerTexts.english();
 
   private JsonReport() {}
 
@@ -31,35 +28,42 @@ public final class JsonReport {
       String fix,
       double points) {}
 
-  /** The whole document. */
-  public static String write(List<FileReport> reports) {
+  /**
+   * The whole document.
+   *
+   * @param texts what is said, in one language; words that programs look for stay English
+   */
+  public static String write(List<FileReport> reports, Sentences texts) {
     try {
       return new ObjectMapper()
           .enable(SerializationFeature.INDENT_OUTPUT)
           .writeValueAsString(
-              new Document(1, Program.stamp(), reports.stream().map(JsonReport::file).toList()));
+              new Document(
+                  1,
+                  Program.stamp(),
+                  reports.stream().map(report -> file(report, texts)).toList()));
     } catch (JsonProcessingException impossible) {
       throw new IllegalStateException(impossible);
     }
   }
 
-  private static File file(FileReport report) {
+  private static File file(FileReport report, Sentences texts) {
     return new File(
         report.file().toString(),
         report.problem().isEmpty(),
         report.problem().orElse(null),
-        report.findings().stream().map(JsonReport::entry).toList());
+        report.findings().stream().map(finding -> entry(finding, texts)).toList());
   }
 
-  private static Entry entry(Finding finding) {
+  private static Entry entry(Finding finding, Sentences texts) {
     return new Entry(
         finding.rule().id(),
-        TextReport.word(finding.rule().severity()),
+        finding.rule().severity().id(),
         finding.cell().sheet(),
         finding.cell().place(),
-        TEXTS.say(finding.found()),
-        TEXTS.say(finding.expected()),
-        TEXTS.say(finding.rule().fix()),
+        texts.say(finding.found()),
+        texts.say(finding.expected()),
+        texts.say(finding.rule().fix()),
         finding.points());
   }
 }

@@ -1,17 +1,22 @@
 package tenthmark.checker.report;
 
 import java.util.Optional;
+import tenthmark.measurement.wording.Sentences;
 
 /** What a report says about the program that wrote it. */
 public final class Program {
 
-  /** What the reports are not for. */
-  public static final String CAUTION =
-      "Tenthmark is a teaching aid. It is not for calibration, safety or legal decisions. Work on"
-          + " brakes, tyres and anything under pressure follows the maker's manual and the lab's"
-          + " safety rules; local codes and licensed practice come first.";
-
   private Program() {}
+
+  /** What the reports are not for. */
+  public static String caution(Sentences texts) {
+    return texts.say("report.caution");
+  }
+
+  /** Which program wrote a report. */
+  public static String written(Sentences texts) {
+    return texts.say("report.written", stamp());
+  }
 
   /** Name and version, the latter as the jar carries it. */
   public static String stamp() {

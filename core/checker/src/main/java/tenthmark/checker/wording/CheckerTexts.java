@@ -18,6 +18,7 @@ public final class CheckerTexts {
   public static Sentences in(Language language) {
     DecimalSign sign = language == Language.ENGLISH ? DecimalSign.POINT : DecimalSign.COMMA;
     return Sentences.of(CheckerTexts.class, "rules", language, sign)
+        .and(Sentences.of(CheckerTexts.class, "reports", language, sign))
         .and(Sentences.in(language, sign));
   }
 }

@@ -421,7 +421,7 @@ class CommandLineTest {
       assertThat(err.toString().lines())
           .containsExactly(
               wrong
-                  + ":1:1: colour is no key here; keys are course, convention, apparatus,"
+                  + ":1:1: colour is no key here; keys are course, language, convention, apparatus,"
                   + " quantities, rules, headings",
               wrong + ":2:20: wide is 2 but must be greater than 0 and at most 1");
     }

@@ -25,6 +25,7 @@ import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.plain.PlainCopy;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.UnreadableFileException;
@@ -158,7 +159,7 @@ class HostileCopyTest {
   class FilesThatAreOthersSinceTheCheck {
 
     private void isNotCopied(FileReport report, Limits limits, String line) {
-      assertThatThrownBy(() -> AnnotatedCopy.of(report, limits))
+      assertThatThrownBy(() -> AnnotatedCopy.of(report, CheckerTexts.english(), limits))
           .isInstanceOf(UnreadableFileException.class)
           .hasMessage(line);
     }
@@ -187,7 +188,8 @@ class HostileCopyTest {
       Path ada = workbook("ada.xlsx");
       Path ben = workbook("ben.xlsx");
       ReportFolder reports =
-          new ReportFolder(folder.resolve("out"), List.of(ada, ben), FileChecker.load());
+          new ReportFolder(
+              folder.resolve("out"), List.of(ada, ben), FileChecker.load(), CheckerTexts.english());
       FileReport first = FileChecker.load().check(ada);
       Files.writeString(ada, "PK no more");
 

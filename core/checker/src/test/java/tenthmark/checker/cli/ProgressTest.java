@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.wording.CheckerTexts;
 
 class ProgressTest {
 
@@ -23,6 +24,7 @@ class ProgressTest {
         new CheckOutput(
             CheckOutput.Format.TEXT,
             false,
+            CheckerTexts.english(),
             terminal,
             terminal,
             Optional.of(new Progress(terminal, 2)));

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Finding;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.measurement.formula.CellAddress;
 
@@ -47,7 +48,7 @@ class AnnotatedCopyIT {
   void haveTheFindingsTheCommentsAndEqualValues(String name) throws Exception {
     FileReport report = FileChecker.load().check(SAVED.resolve(name));
     Path copy = folder.resolve("copy-" + name);
-    Files.write(copy, AnnotatedCopy.of(report, Limits.DEFAULT));
+    Files.write(copy, AnnotatedCopy.of(report, CheckerTexts.english(), Limits.DEFAULT));
     Path original = Files.copy(SAVED.resolve(name), folder.resolve(name));
 
     Elements annotated = tables(copy);
@@ -64,7 +65,7 @@ class AnnotatedCopyIT {
   void showACommentOnTheCellItIsAbout() throws Exception {
     FileReport report = FileChecker.load().check(SAVED.resolve("faulty-lab-table.ods"));
     Path copy = folder.resolve("copy.ods");
-    Files.write(copy, AnnotatedCopy.of(report, Limits.DEFAULT));
+    Files.write(copy, AnnotatedCopy.of(report, CheckerTexts.english(), Limits.DEFAULT));
 
     Set<CellAddress> commented =
         tables(copy).select("office|annotation").stream()

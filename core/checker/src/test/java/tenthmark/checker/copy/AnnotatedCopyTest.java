@@ -42,6 +42,7 @@ import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.checker.workbook.WorkbookFile;
@@ -76,7 +77,8 @@ class AnnotatedCopyTest {
 
   private Path copy(FileReport report) throws Exception {
     return Files.write(
-        folder.resolve("copy-" + report.name()), AnnotatedCopy.of(report, Limits.DEFAULT));
+        folder.resolve("copy-" + report.name()),
+        AnnotatedCopy.of(report, CheckerTexts.english(), Limits.DEFAULT));
   }
 
   @Nested
@@ -121,10 +123,10 @@ class AnnotatedCopyTest {
     @ValueSource(strings = {"faulty-lab-table.ods", "faulty-lab-table.xlsx"})
     void equalWorkbooksGiveEqualBytes(String name) throws Exception {
       FileReport report = FileChecker.load().check(Path.of(SAVED + name));
-      byte[] first = AnnotatedCopy.of(report, Limits.DEFAULT);
+      byte[] first = AnnotatedCopy.of(report, CheckerTexts.english(), Limits.DEFAULT);
       Thread.sleep(2100);
 
-      assertThat(AnnotatedCopy.of(report, Limits.DEFAULT)).isEqualTo(first);
+      assertThat(AnnotatedCopy.of(report, CheckerTexts.english(), Limits.DEFAULT)).isEqualTo(first);
     }
 
     @ParameterizedTest
@@ -146,7 +148,10 @@ class AnnotatedCopyTest {
 
     @Test
     void aSheetNamedFindingsIsNoObstacle() {
-      assertThat(Annotations.sheetName(List.of("Bench", "findings"))).isEqualTo("Findings 2");
+      assertThat(
+              Annotations.of(report(folder.resolve("a.ods")), CheckerTexts.english())
+                  .sheetName(List.of("Bench", "findings")))
+          .isEqualTo("Findings 2");
     }
   }
 

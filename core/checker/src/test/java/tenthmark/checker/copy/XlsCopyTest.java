@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
 
 /** The findings sheet in front of an .xls workbook. Students and numbers are invented. */
@@ -146,7 +147,9 @@ class XlsCopyTest {
     }
 
     try (HSSFWorkbook copy =
-        open(AnnotatedCopy.of(FileChecker.load().check(file), Limits.DEFAULT))) {
+        open(
+            AnnotatedCopy.of(
+                FileChecker.load().check(file), CheckerTexts.english(), Limits.DEFAULT))) {
       assertThat(copy).extracting(sheet -> sheet.getSheetName()).isEqualTo(sheets);
       assertThat(content(copy)).isEqualTo(before);
     }
@@ -157,7 +160,9 @@ class XlsCopyTest {
     try (HSSFWorkbook copy =
         open(
             AnnotatedCopy.of(
-                nothingFound(SAVED.resolve("sheets-and-charts.xls")), Limits.DEFAULT))) {
+                nothingFound(SAVED.resolve("sheets-and-charts.xls")),
+                CheckerTexts.english(),
+                Limits.DEFAULT))) {
       assertThat(copy.getActiveSheetIndex()).isZero();
       assertThat(copy.getFirstVisibleTab()).isZero();
       assertThat(copy.getSelectedTabs()).containsExactly(0);
@@ -211,7 +216,8 @@ class XlsCopyTest {
     }
 
     try (HSSFWorkbook original = open(Files.readAllBytes(file));
-        HSSFWorkbook copy = open(AnnotatedCopy.of(nothingFound(file), Limits.DEFAULT))) {
+        HSSFWorkbook copy =
+            open(AnnotatedCopy.of(nothingFound(file), CheckerTexts.english(), Limits.DEFAULT))) {
       assertThat(copy.getSheetName(0)).isEqualTo("Findings");
       assertThat(content(copy))
           .isEqualTo(content(original))

@@ -25,10 +25,14 @@ import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.JsonReport;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
+import tenthmark.measurement.wording.Sentences;
 
 /** Students and numbers are invented. */
 class ClassReportsTest {
+
+  private static final Sentences ENGLISH = CheckerTexts.english();
 
   @TempDir Path folder;
 
@@ -81,7 +85,7 @@ class ClassReportsTest {
           Files.writeString(
               folder.resolve("junit.xml"),
               TestReport.write(
-                  List.of(reports), FileChecker.load().rules(), path -> path.toString()));
+                  List.of(reports), FileChecker.load().rules(), ENGLISH, path -> path.toString()));
       return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
     }
 
@@ -150,8 +154,9 @@ class ClassReportsTest {
 
     @Test
     void followsThePublishedSchema() throws Exception {
-      assertThat(errors(JsonReport.write(List.of(faulty("Crank arm"), unchecked())))).isEmpty();
-      assertThat(errors(JsonReport.write(List.of()))).isEmpty();
+      assertThat(errors(JsonReport.write(List.of(faulty("Crank arm"), unchecked()), ENGLISH)))
+          .isEmpty();
+      assertThat(errors(JsonReport.write(List.of(), ENGLISH))).isEmpty();
     }
 
     @ParameterizedTest
@@ -165,7 +170,7 @@ class ClassReportsTest {
           "\"rule\" : | \"colour\" :"
         })
     void theSchemaRefusesWhatIsOtherwise(String written, String changed) throws Exception {
-      String json = JsonReport.write(List.of(faulty("Crank arm")));
+      String json = JsonReport.write(List.of(faulty("Crank arm")), ENGLISH);
 
       assertThat(json).contains(written);
       assertThat(errors(json.replace(written, changed))).isNotEmpty();

@@ -11,6 +11,7 @@ import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenthmark.checker.report.FileChecker;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
 
 /** Students and numbers are invented. */
@@ -29,7 +30,8 @@ class ReportFolderTest {
 
   private Path write(Path... files) throws IOException {
     Path out = folder.resolve("out");
-    ReportFolder reports = new ReportFolder(out, List.of(files), FileChecker.load());
+    ReportFolder reports =
+        new ReportFolder(out, List.of(files), FileChecker.load(), CheckerTexts.english());
     for (Path file : files) {
       reports.write(FileChecker.load().check(file));
     }
@@ -74,7 +76,8 @@ class ReportFolderTest {
     Path ada = workbook("group #1/50% ü?.xlsx", "Spoke");
     Path ben = workbook("ben.xlsx", "Spoke");
     Path out = write(ada, ben);
-    ReportFolder reports = new ReportFolder(out, List.of(ada, ben), FileChecker.load());
+    ReportFolder reports =
+        new ReportFolder(out, List.of(ada, ben), FileChecker.load(), CheckerTexts.english());
 
     reports.writeClass(List.of(FileChecker.load().check(ada), FileChecker.load().check(ben)));
 

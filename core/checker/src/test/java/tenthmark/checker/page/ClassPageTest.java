@@ -18,6 +18,7 @@ import tenthmark.checker.course.AcceptedValue;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
 
 /** Students and numbers are invented. */
@@ -39,6 +40,7 @@ class ClassPageTest {
         ClassPage.of(
             reports,
             Course.PLAIN,
+            CheckerTexts.english(),
             file -> file.getFileName().toString(),
             file -> "to/" + file.getFileName()));
   }
@@ -113,8 +115,9 @@ class ClassPageTest {
       for (double value : values) {
         all.add(new Distribution.Value(Path.of("ada.ods"), value, Optional.of(0.5)));
       }
-      return Jsoup.parse(Chart.of("c", new Distribution("length", "mm", accepted, all)).render())
-          .select("svg");
+      Distribution distribution = new Distribution("length", "mm", accepted, all);
+      Wording wording = new Wording(CheckerTexts.english());
+      return Jsoup.parse(Chart.of("c", distribution, wording).render()).select("svg");
     }
 
     private static double x(Element element, String attribute) {

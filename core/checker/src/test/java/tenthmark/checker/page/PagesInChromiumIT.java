@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
 
 /** The pages in a real headless Chromium. Students and numbers are invented. */
@@ -49,7 +50,8 @@ class PagesInChromiumIT {
 
   private static void write(List<Path> files) throws IOException {
     FileChecker checker = FileChecker.load();
-    ReportFolder reports = new ReportFolder(folder.resolve("out"), files, checker);
+    ReportFolder reports =
+        new ReportFolder(folder.resolve("out"), files, checker, CheckerTexts.english());
     List<FileReport> all = new ArrayList<>();
     for (Path file : files) {
       all.add(checker.check(file));

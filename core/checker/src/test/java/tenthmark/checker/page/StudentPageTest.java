@@ -19,6 +19,7 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Program;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
 
 /** Students and numbers are invented. */
@@ -35,7 +36,7 @@ class StudentPageTest {
   }
 
   private static String html(FileReport report) {
-    return StudentPage.of(report, Profile.NONE, RuleCatalogue.load());
+    return StudentPage.of(report, Profile.NONE, RuleCatalogue.load(), CheckerTexts.english());
   }
 
   private Document page(Grid grid) {
@@ -120,7 +121,7 @@ class StudentPageTest {
   @Test
   void saysWhatItIsNotForAndWhichProgramWroteIt() {
     assertThat(page(faulty()).selectFirst("footer").text())
-        .contains(Program.CAUTION, Program.stamp());
+        .contains(Program.caution(CheckerTexts.english()), Program.stamp());
   }
 
   @Test

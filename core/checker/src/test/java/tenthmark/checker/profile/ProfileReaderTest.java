@@ -186,7 +186,7 @@ class ProfileReaderTest {
                   """))
           .containsExactly(
               "course.yaml:1:9: course must be a text",
-              "course.yaml:2:1: colour is no key here; keys are course, convention, apparatus,"
+              "course.yaml:2:1: colour is no key here; keys are course, language, convention, apparatus,"
                   + " quantities, rules, headings",
               "course.yaml:4:9: wide is 2 but must be greater than 0 and at most 1",
               "course.yaml:5:12: combine must be one of straight, quadrature",

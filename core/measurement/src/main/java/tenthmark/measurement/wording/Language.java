@@ -2,6 +2,7 @@ package tenthmark.measurement.wording;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The languages in which texts are written. */
 public enum Language {
@@ -21,11 +22,13 @@ public enum Language {
     return code;
   }
 
+  /** The language with this code. */
+  public static Optional<Language> ofCode(String code) {
+    return Arrays.stream(values()).filter(language -> language.code.equals(code)).findFirst();
+  }
+
   /** The language of a locale, English if it is none of these. */
   public static Language of(Locale locale) {
-    return Arrays.stream(values())
-        .filter(language -> language.code.equals(locale.getLanguage()))
-        .findFirst()
-        .orElse(ENGLISH);
+    return ofCode(locale.getLanguage()).orElse(ENGLISH);
   }
 }

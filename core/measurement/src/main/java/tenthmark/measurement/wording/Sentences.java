@@ -18,10 +18,12 @@ public final class Sentences {
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
   private final List<ResourceBundle> bundles;
+  private final Language language;
   private final DecimalSign decimalSign;
 
-  private Sentences(List<ResourceBundle> bundles, DecimalSign decimalSign) {
+  private Sentences(List<ResourceBundle> bundles, Language language, DecimalSign decimalSign) {
     this.bundles = bundles;
+    this.language = language;
     this.decimalSign = decimalSign;
   }
 
@@ -49,13 +51,13 @@ public final class Sentences {
             language == Language.ENGLISH ? Locale.ROOT : Locale.forLanguageTag(language.code()),
             owner.getClassLoader(),
             THIS_LANGUAGE_OR_ENGLISH);
-    return new Sentences(List.of(bundle), decimalSign);
+    return new Sentences(List.of(bundle), language, decimalSign);
   }
 
   /** These texts, and for keys that are not among them those of another module. */
   public Sentences and(Sentences others) {
     return new Sentences(
-        Stream.of(bundles, others.bundles).flatMap(List::stream).toList(), decimalSign);
+        Stream.of(bundles, others.bundles).flatMap(List::stream).toList(), language, decimalSign);
   }
 
   /** A text in every language, as a worksheet function may have written it in any office. */
@@ -95,6 +97,11 @@ public final class Sentences {
     return gap instanceof Message.Figure figure
         ? decimalSign.write(figure.digits())
         : gap.toString();
+  }
+
+  /** The language that they are in. */
+  public Language language() {
+    return language;
   }
 
   /** The decimal sign of the numbers in the sentences. */
