@@ -2,12 +2,13 @@ package tenthmark.checker.evaluation;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Iterator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +42,11 @@ import tenthmark.measurement.wording.Sentences;
  */
 public final class Evaluation {
 
-  private static final Outcome BLANK = new Outcome.Known(Value.BLANK);
+  /** A cell that holds nothing. */
+  private static final Recalculated BLANK = Recalculated.of(Value.BLANK);
+
+  /** A cell whose precedents are still being followed; until then it shows nothing. */
+  private static final Recalculated OPEN = Recalculated.of(Value.BLANK);
 
   private static final String DEPENDS = "reason.depends";
 
@@ -57,13 +62,10 @@ public final class Evaluation {
   private final ModelWorkbook model;
   private final FormulaGraph graph;
   private final WorkbookEvaluator evaluator;
-  private final Map<CellAddress, Outcome> outcomes = new HashMap<>();
+  private final Map<CellAddress, Recalculated> recalculated = new HashMap<>();
   private final Map<CellAddress, Message> sentences = new HashMap<>();
   private final OfficeWording wording = new OfficeWording();
-  private final Set<CellAddress> changing = new HashSet<>();
-  private final Set<CellAddress> throughLab = new HashSet<>();
   private final Map<CellAddress, List<Call>> calls = new HashMap<>();
-  private final Set<CellAddress> circling = new HashSet<>();
 
   private Evaluation(Workbook workbook, Catalogue catalogue) {
     this.workbook = workbook;
@@ -100,7 +102,11 @@ public final class Evaluation {
   /** What a cell's value is now. */
   public Outcome at(CellAddress address) {
     OutOfTimeException.ifInterrupted();
-    return outcomes.getOrDefault(address, BLANK);
+    return known(address).outcome();
+  }
+
+  private Recalculated known(CellAddress address) {
+    return recalculated.getOrDefault(address, BLANK);
   }
 
   /** The sentence that a LAB function in this cell gave about an argument that it refused. */
@@ -130,23 +136,22 @@ public final class Evaluation {
 
   /** Whether the value is another at each recalculation, as that of NOW is. */
   public boolean changesByItself(CellAddress address) {
-    return changing.contains(address);
+    return known(address).is(Trait.CHANGING);
   }
 
   /** Whether the formula calls a LAB function or depends on a cell that does. */
   public boolean dependsOnLab(CellAddress address) {
-    return throughLab.contains(address);
+    return known(address).is(Trait.THROUGH_LAB);
   }
 
   /** The calls of LAB functions in a cell's formula; none where it cannot be read. */
   public List<Call> calls(Cell cell) {
-    return calls.computeIfAbsent(cell.address(), address -> found(cell));
+    return dependsOnLab(cell.address())
+        ? calls.computeIfAbsent(cell.address(), address -> found(cell))
+        : List.of();
   }
 
   private List<Call> found(Cell cell) {
-    if (!throughLab.contains(cell.address())) {
-      return List.of();
-    }
     String sheet = cell.address().sheet();
     CallFinder finder =
         new CallFinder(token -> graph.ranges(new Ptg[] {token}, sheet), this::valueOf);
@@ -192,9 +197,6 @@ public final class Evaluation {
     }
   }
 
-  /** A cell and those cells that it refers to and that have not been looked at yet. */
-  private record Step(Cell cell, Iterator<Cell> precedents) {}
-
   /** Whether a cell is computed from one of certain cells, itself not counted. */
   public boolean dependsOn(CellAddress from, Set<CellAddress> others) {
     return behind(from, Set.of()).stream()
@@ -206,19 +208,19 @@ public final class Evaluation {
    * A cell and the cells with content that it is computed from, as far as certain cells, which are
    * not among them.
    */
-  public Set<Cell> behind(CellAddress from, Set<CellAddress> ends) {
-    Set<Cell> behind = new LinkedHashSet<>();
+  public Collection<Cell> behind(CellAddress from, Set<CellAddress> ends) {
+    Map<CellAddress, Cell> behind = new LinkedHashMap<>();
     Deque<Cell> open = new ArrayDeque<>();
     workbook.at(from).ifPresent(open::push);
     while (!open.isEmpty()) {
       Cell cell = open.pop();
-      if (behind.add(cell)) {
+      if (behind.putIfAbsent(cell.address(), cell) == null) {
         precedents(cell).stream()
             .filter(precedent -> !ends.contains(precedent.address()))
             .forEach(open::push);
       }
     }
-    return behind;
+    return behind.values();
   }
 
   /** The cells as the formula engine of the measurement module reads them. */
@@ -226,69 +228,106 @@ public final class Evaluation {
     return cells;
   }
 
+  /** A formula whose precedents are being followed, and what it has from them so far. */
+  private static final class Step {
+
+    private final Cell cell;
+    private final Set<Trait> traits = EnumSet.noneOf(Trait.class);
+    private Iterator<Cell> precedents = Collections.emptyIterator();
+    private Outcome uncheckable;
+
+    private Step(Cell cell) {
+      this.cell = cell;
+    }
+  }
+
   /** Walks down to the cells referred to first, without recursion, so that chains may be long. */
   private void evaluate(Cell start) {
     Deque<Step> open = new ArrayDeque<>();
-    Set<CellAddress> entered = new HashSet<>();
-    enter(start, open, entered);
+    if (!recalculated.containsKey(start.address())) {
+      enter(start, open);
+    }
     while (!open.isEmpty()) {
       OutOfTimeException.ifInterrupted();
       Step step = open.peek();
-      if (step.precedents().hasNext()) {
-        enter(step.precedents().next(), open, entered);
+      if (step.precedents.hasNext()) {
+        meet(step.precedents.next(), step, open);
       } else {
-        outcomes.put(step.cell().address(), outcome(step.cell(), open.size()));
-        open.pop();
+        leave(step, open);
       }
     }
   }
 
-  private void enter(Cell cell, Deque<Step> open, Set<CellAddress> entered) {
-    if (outcomes.containsKey(cell.address())) {
-      return;
-    }
-    if (!(cell.content() instanceof Content.Formula)) {
-      outcomes.put(cell.address(), new Outcome.Known(Values.stored(cell.content())));
-    } else if (entered.add(cell.address())) {
-      open.push(new Step(cell, followed(cell)));
-    }
-  }
-
-  private Iterator<Cell> followed(Cell cell) {
-    try {
-      return graph.precedents(cell).iterator();
-    } catch (NotCheckableException unreadable) {
-      // Its own turn comes at once, with the reason.
-      return Collections.emptyIterator();
+  private void meet(Cell precedent, Step from, Deque<Step> open) {
+    Recalculated known = recalculated.get(precedent.address());
+    if (known == null) {
+      enter(precedent, open);
+    } else if (known == OPEN && open.size() > LONGEST_CIRCLE) {
+      from.traits.add(Trait.CIRCLING);
+    } else {
+      inherit(known, from);
     }
   }
 
-  private Outcome outcome(Cell cell, int depth) {
+  private void enter(Cell cell, Deque<Step> open) {
+    if (cell.content() instanceof Content.Formula) {
+      recalculated.put(cell.address(), OPEN);
+      open.push(step(cell));
+    } else {
+      recalculated.put(cell.address(), Recalculated.of(Values.stored(cell.content())));
+    }
+  }
+
+  private Step step(Cell cell) {
+    Step step = new Step(cell);
     try {
-      Outcome behind = precedentsOutcome(cell, depth);
-      return behind == null ? new Outcome.Known(calculated(cell)) : behind;
+      if (graph.isVolatile(cell)) {
+        step.traits.add(Trait.CHANGING);
+      }
+      if (callsLab((Content.Formula) cell.content())) {
+        step.traits.add(Trait.THROUGH_LAB);
+      }
+      step.precedents = graph.precedents(cell).iterator();
     } catch (RuntimeException | StackOverflowError | LinkageError problem) {
-      // Whatever POI or a function throws concerns this one cell; the next ones go on.
-      return new Outcome.NotCheckable(reason(problem), cell.address());
+      step.uncheckable = notCheckable(problem, cell);
+    }
+    return step;
+  }
+
+  private static void inherit(Recalculated precedent, Step step) {
+    step.traits.addAll(precedent.traits());
+    if (step.uncheckable == null
+        && precedent.outcome() instanceof Outcome.NotCheckable uncheckable) {
+      step.uncheckable = dependent(step.cell, uncheckable);
     }
   }
 
-  /** What the cell's outcome is because of the cells that it refers to, or null. */
-  private Outcome precedentsOutcome(Cell cell, int depth) {
-    mark(changing, cell, graph.isVolatile(cell));
-    mark(throughLab, cell, callsLab((Content.Formula) cell.content()));
-    Outcome behind = null;
-    for (Cell precedent : graph.precedents(cell)) {
-      mark(changing, cell, changing.contains(precedent.address()));
-      mark(throughLab, cell, throughLab.contains(precedent.address()));
-      Outcome known = outcomes.get(precedent.address());
-      if (behind == null && known instanceof Outcome.NotCheckable unknown) {
-        behind = dependent(cell, unknown);
-      }
-      mark(circling, cell, known == null && depth > LONGEST_CIRCLE);
-      mark(circling, cell, circling.contains(precedent.address()));
+  private void leave(Step step, Deque<Step> open) {
+    Recalculated done = new Recalculated(outcome(step), step.traits);
+    recalculated.put(step.cell.address(), done);
+    open.pop();
+    if (!open.isEmpty()) {
+      inherit(done, open.peek());
     }
-    return circling.contains(cell.address()) ? new Outcome.Known(CIRCLE) : behind;
+  }
+
+  private Outcome outcome(Step step) {
+    if (step.traits.contains(Trait.CIRCLING)) {
+      return new Outcome.Known(CIRCLE);
+    }
+    if (step.uncheckable != null) {
+      return step.uncheckable;
+    }
+    try {
+      return new Outcome.Known(calculated(step.cell));
+    } catch (RuntimeException | StackOverflowError | LinkageError problem) {
+      return notCheckable(problem, step.cell);
+    }
+  }
+
+  /** Whatever POI or a function throws concerns this one cell; the next ones go on. */
+  private static Outcome notCheckable(Throwable problem, Cell cell) {
+    return new Outcome.NotCheckable(reason(problem), cell.address());
   }
 
   private static Outcome dependent(Cell cell, Outcome.NotCheckable behind) {
@@ -301,9 +340,7 @@ public final class Evaluation {
   /** In the wording that gives the stored text, if one does. */
   private Value calculated(Cell cell) {
     Value value = Values.single(evaluator.evaluate(model.cell(cell.address())));
-    return isOtherText(cell, value)
-        ? inOtherWording(cell).orElseGet(() -> recalculated(cell))
-        : value;
+    return isOtherText(cell, value) ? inOtherWording(cell).orElseGet(() -> again(cell)) : value;
   }
 
   private boolean isOtherText(Cell cell, Value value) {
@@ -319,7 +356,7 @@ public final class Evaluation {
     Sentences before = wording.sentences();
     for (Sentences other : OfficeWording.ALL) {
       wording.become(other);
-      Optional<Value> value = Optional.of(recalculated(cell));
+      Optional<Value> value = Optional.of(again(cell));
       if (value.equals(stored)) {
         return value;
       }
@@ -328,16 +365,10 @@ public final class Evaluation {
     return Optional.empty();
   }
 
-  private Value recalculated(Cell cell) {
+  private Value again(Cell cell) {
     EvaluationCell known = model.cell(cell.address());
     evaluator.notifyUpdateCell(known);
     return Values.single(evaluator.evaluate(known));
-  }
-
-  private static void mark(Set<CellAddress> marked, Cell cell, boolean itself) {
-    if (itself) {
-      marked.add(cell.address());
-    }
   }
 
   private boolean callsLab(Content.Formula formula) {

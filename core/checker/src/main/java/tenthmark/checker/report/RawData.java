@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -24,14 +26,15 @@ final class RawData {
    */
   static List<Double> of(Inspection inspection) {
     List<String> sheets = inspection.workbook().sheets().stream().map(Sheet::name).toList();
+    Comparator<Cell> order =
+        Comparator.comparing((Cell cell) -> sheets.indexOf(cell.address().sheet()))
+            .thenComparing(cell -> cell.address().row())
+            .thenComparing(cell -> cell.address().column());
     return inspection.records().stream()
         .flatMap(RawData::places)
         .flatMap(place -> inspection.evaluation().behind(place, Set.of()).stream())
-        .distinct()
-        .sorted(
-            Comparator.comparing((Cell cell) -> sheets.indexOf(cell.address().sheet()))
-                .thenComparing(cell -> cell.address().row())
-                .thenComparing(cell -> cell.address().column()))
+        .collect(Collectors.toCollection(() -> new TreeSet<>(order)))
+        .stream()
         .flatMap(cell -> typed(cell.content()).stream())
         .toList();
   }

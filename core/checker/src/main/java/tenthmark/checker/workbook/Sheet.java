@@ -63,10 +63,16 @@ public final class Sheet {
 
   /** The cells within an area, row by row. */
   public Stream<Cell> cells(CellRange area) {
-    return rows.subMap(area.top(), true, area.bottom(), true).values().stream()
-        .map(row -> row.subMap(area.left(), true, area.right(), true))
-        .map(NavigableMap::values)
-        .flatMap(Collection::stream);
+    return between(area.top(), area.bottom(), rows).stream()
+        .flatMap(row -> between(area.left(), area.right(), row).stream());
+  }
+
+  private static <T> Collection<T> between(int first, int last, NavigableMap<Integer, T> all) {
+    if (first == last) {
+      T only = all.get(first);
+      return only == null ? List.of() : List.of(only);
+    }
+    return all.subMap(first, true, last, true).values();
   }
 
   /** The cells within an area, row by row, one at a time. */
@@ -75,14 +81,14 @@ public final class Sheet {
       return Collections.emptyIterator();
     }
     Iterator<NavigableMap<Integer, Cell>> lines =
-        rows.subMap(area.top(), true, area.bottom(), true).values().iterator();
+        between(area.top(), area.bottom(), rows).iterator();
     return new Iterator<>() {
       private Iterator<Cell> line = Collections.emptyIterator();
 
       @Override
       public boolean hasNext() {
         while (!line.hasNext() && lines.hasNext()) {
-          line = lines.next().subMap(area.left(), true, area.right(), true).values().iterator();
+          line = between(area.left(), area.right(), lines.next()).iterator();
         }
         return line.hasNext();
       }

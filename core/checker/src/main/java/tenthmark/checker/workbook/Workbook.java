@@ -15,7 +15,12 @@ public record Workbook(List<Sheet> sheets, List<DefinedName> names) {
 
   /** The sheet with this name, in any letter case. */
   public Optional<Sheet> sheet(String name) {
-    return sheets.stream().filter(sheet -> sheet.name().equalsIgnoreCase(name)).findFirst();
+    for (Sheet sheet : sheets) {
+      if (sheet.name().equalsIgnoreCase(name)) {
+        return Optional.of(sheet);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The cell at an address, if it holds something. */

@@ -18,6 +18,22 @@ public record CellAddress(String sheet, int column, int row) {
     return letters.append(row + 1).toString();
   }
 
+  // What the language generates is put together at run time, slowly; cells are looked up very
+  // often.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof CellAddress cell
+        && row == cell.row
+        && column == cell.column
+        && sheet.equals(cell.sheet);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * sheet.hashCode() + column) + row;
+  }
+
   /** The cell as a sentence names it, with its sheet: {@code Timing.B4}. */
   @Override
   public String toString() {

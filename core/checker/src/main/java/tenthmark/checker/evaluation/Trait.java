@@ -1,0 +1,11 @@
+package tenthmark.checker.evaluation;
+
+/** What a formula is, and with it every formula that depends on it. */
+enum Trait {
+  /** Another value at each recalculation. */
+  CHANGING,
+  /** Computed by a LAB function. */
+  THROUGH_LAB,
+  /** In a circle too long to be calculated, or behind one. */
+  CIRCLING
+}
