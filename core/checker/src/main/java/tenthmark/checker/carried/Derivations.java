@@ -107,7 +107,7 @@ public final class Derivations {
   private Optional<Derivation> followed(Claim claim, Set<CellAddress> others) {
     List<CarriedUncertainty> carried = new ArrayList<>();
     Set<Set<CellAddress>> tried = new HashSet<>();
-    for (Set<CellAddress> ends : List.of(nearest(others), measured(others))) {
+    for (Set<CellAddress> ends : ends(others)) {
       Optional<CarriedUncertainty> found = carried(claim, ends);
       found
           .filter(sizes -> tried.add(cells(sizes)))
@@ -131,6 +131,13 @@ public final class Derivations {
     Set<CellAddress> cells = new HashSet<>();
     carried.inputs().forEach(input -> cells.add(input.cell()));
     return cells;
+  }
+
+  private Set<Set<CellAddress>> ends(Set<CellAddress> others) {
+    Set<Set<CellAddress>> ends = new LinkedHashSet<>();
+    ends.add(nearest(others));
+    ends.add(measured(others));
+    return ends;
   }
 
   /** The records that state an uncertainty; a calculated one without is followed through. */

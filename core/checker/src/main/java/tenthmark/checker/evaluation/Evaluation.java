@@ -2,6 +2,7 @@ package tenthmark.checker.evaluation;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
@@ -19,12 +20,12 @@ import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.atp.AnalysisToolPak;
 import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.eval.NotImplementedFunctionException;
+import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.udf.AggregatingUDFFinder;
 import org.apache.poi.ss.formula.udf.UDFFinder;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
-import tenthmark.checker.workbook.FormulaText;
 import tenthmark.checker.workbook.OutOfTimeException;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
@@ -281,11 +282,13 @@ public final class Evaluation {
   private Step step(Cell cell) {
     Step step = new Step(cell);
     try {
-      if (graph.isVolatile(cell)) {
-        step.traits.add(Trait.CHANGING);
-      }
-      if (callsLab((Content.Formula) cell.content())) {
-        step.traits.add(Trait.THROUGH_LAB);
+      for (Ptg token : model.tokens(cell.address(), (Content.Formula) cell.content())) {
+        if (FormulaGraph.isVolatile(token)) {
+          step.traits.add(Trait.CHANGING);
+        }
+        if (isLab(token)) {
+          step.traits.add(Trait.THROUGH_LAB);
+        }
       }
       step.precedents = graph.precedents(cell).iterator();
     } catch (RuntimeException | StackOverflowError | LinkageError problem) {
@@ -345,7 +348,7 @@ public final class Evaluation {
 
   private boolean isOtherText(Cell cell, Value value) {
     return value instanceof Value.Text
-        && callsLab((Content.Formula) cell.content())
+        && tokens(cell).filter(tokens -> Arrays.stream(tokens).anyMatch(this::isLab)).isPresent()
         && stored(cell.content())
             .filter(stored -> stored instanceof Value.Text && !stored.equals(value))
             .isPresent();
@@ -371,10 +374,8 @@ public final class Evaluation {
     return Values.single(evaluator.evaluate(known));
   }
 
-  private boolean callsLab(Content.Formula formula) {
-    return FormulaText.mayCallLab(formula.text())
-        && FormulaText.calls(formula.text()).stream()
-            .anyMatch(name -> catalogue.find(name).isPresent());
+  private boolean isLab(Ptg token) {
+    return token instanceof NameXPxg name && catalogue.find(name.getNameName()).isPresent();
   }
 
   private static Message reason(Throwable problem) {

@@ -66,13 +66,8 @@ final class FormulaGraph {
     return () -> new Precedents(workbook, ranges.iterator());
   }
 
-  /** Whether the formula's value changes without any cell being changed. */
-  boolean isVolatile(Cell cell) {
-    return cell.content() instanceof Content.Formula formula
-        && Stream.of(model.tokens(cell.address(), formula)).anyMatch(FormulaGraph::isVolatile);
-  }
-
-  private static boolean isVolatile(Ptg token) {
+  /** Whether a token makes a formula's value change without any cell being changed. */
+  static boolean isVolatile(Ptg token) {
     if (token instanceof AbstractFunctionPtg function && !function.isExternalFunction()) {
       return VOLATILE.contains(function.getName());
     }

@@ -68,8 +68,9 @@ final class HeadedTable {
       }
       linesTaken.add(line);
       blank = cells(line).isEmpty() ? blank + 1 : 0;
-      if (isRecord(line, bare(line))) {
-        records.add(record(line));
+      MeasurementRecord record = record(line);
+      if (isRecord(line, record)) {
+        records.add(rationale(line).map(record::explained).orElse(record));
       }
     }
     return new RecordTable(records);
@@ -98,7 +99,7 @@ final class HeadedTable {
 
   /** After a blank line a value alone does not continue the table: it may be a calculation. */
   private boolean isPlainlyRecord(int line) {
-    MeasurementRecord record = bare(line);
+    MeasurementRecord record = record(line);
     return isRecord(line, record)
         && (record.cell(Field.UNIT).isPresent()
             || record.cell(Field.UNCERTAINTY).isPresent()
@@ -154,18 +155,10 @@ final class HeadedTable {
   }
 
   private MeasurementRecord record(int line) {
-    return record(line, rationale(line));
-  }
-
-  private MeasurementRecord bare(int line) {
-    return record(line, Optional.empty());
-  }
-
-  private MeasurementRecord record(int line, Optional<Rationale> rationale) {
     Map<Field, CellAddress> places = new EnumMap<>(Field.class);
     headings.places().forEach((field, place) -> places.put(field, lines.address(line, place)));
     return new MeasurementRecord(
-        workbook, evaluation, places, headings.units(), cells(line), rationale);
+        workbook, evaluation, places, headings.units(), cells(line), Optional.empty());
   }
 
   private Optional<CellAddress> address(Field field, int line) {

@@ -31,7 +31,9 @@ public final class MeasurementRecord {
   private final Evaluation evaluation;
   private final Map<Field, CellAddress> places;
   private final Map<Field, String> headingUnits;
-  private final List<Cell> row;
+  private final Map<Field, Value> values = new EnumMap<>(Field.class);
+  private final Map<Field, Optional<Amount>> amounts = new EnumMap<>(Field.class);
+  private final List<Call> calls;
   private final Optional<Rationale> rationale;
   private final Optional<StatedResult> stated;
   private final Optional<ScaleClaim> scale;
@@ -47,10 +49,46 @@ public final class MeasurementRecord {
     this.evaluation = evaluation;
     this.places = new EnumMap<>(places);
     this.headingUnits = Map.copyOf(headingUnits);
-    this.row = List.copyOf(row);
+    places.forEach(this::readValue);
+    this.calls = calls(row);
     this.rationale = rationale;
     this.stated = statedIn(Field.RESULT).or(() -> statedIn(Field.VALUE));
     this.scale = ScaleClaim.of(this);
+  }
+
+  private MeasurementRecord(MeasurementRecord record, Rationale rationale) {
+    this.workbook = record.workbook;
+    this.evaluation = record.evaluation;
+    this.places = record.places;
+    this.headingUnits = record.headingUnits;
+    this.values.putAll(record.values);
+    this.amounts.putAll(record.amounts);
+    this.calls = record.calls;
+    this.rationale = Optional.of(rationale);
+    this.stated = record.stated;
+    this.scale = record.scale;
+  }
+
+  /** The same record with its rationale. */
+  MeasurementRecord explained(Rationale by) {
+    return new MeasurementRecord(this, by);
+  }
+
+  private void readValue(Field field, CellAddress place) {
+    if (evaluation.at(place) instanceof Outcome.Known known) {
+      values.put(field, known.value());
+    }
+  }
+
+  /**
+   * A call whose first argument is a blank cell says nothing of this record: in a table that is
+   * prepared for records of any kind it stands in every row.
+   */
+  private List<Call> calls(List<Cell> row) {
+    return row.stream()
+        .flatMap(cell -> evaluation.calls(cell).stream())
+        .filter(call -> call.argument(0).flatMap(Call.Argument::value).filter(BLANK).isEmpty())
+        .toList();
   }
 
   /** How a sentence names the record: by quantity, else by symbol, else by its value's cell. */
@@ -82,13 +120,13 @@ public final class MeasurementRecord {
 
   /** The cell of a part, if it holds something; an empty text counts as nothing. */
   public Optional<Cell> cell(Field field) {
-    return place(field).filter(place -> !isBlank(place)).flatMap(workbook::at);
+    return isBlank(field) ? Optional.empty() : place(field).flatMap(workbook::at);
   }
 
-  private boolean isBlank(CellAddress place) {
-    return evaluation.at(place) instanceof Outcome.Known known
-        && (known.value() instanceof Value.Blank
-            || (known.value() instanceof Value.Text text && text.text().isBlank()));
+  private boolean isBlank(Field field) {
+    Value value = values.get(field);
+    return value instanceof Value.Blank
+        || (value instanceof Value.Text text && text.text().isBlank());
   }
 
   /** Whether a part is a formula. */
@@ -106,7 +144,7 @@ public final class MeasurementRecord {
 
   /** The number of a part and the unit beside it: a number, or a text such as 0,5 mm. */
   public Optional<Amount> amount(Field field) {
-    return known(field).flatMap(Amount::of);
+    return amounts.computeIfAbsent(field, unread -> known(unread).flatMap(Amount::of));
   }
 
   /** The number of a part. */
@@ -115,10 +153,7 @@ public final class MeasurementRecord {
   }
 
   private Optional<Value> known(Field field) {
-    return place(field)
-        .map(evaluation::at)
-        .filter(Outcome.Known.class::isInstance)
-        .map(outcome -> ((Outcome.Known) outcome).value());
+    return Optional.ofNullable(values.get(field));
   }
 
   /** The text in the result's cell that states a result, or the one in place of a bare value. */
@@ -204,17 +239,9 @@ public final class MeasurementRecord {
         .allMatch(field -> cell(field).isEmpty() || number(field).isPresent());
   }
 
-  /**
-   * The calls of one LAB function in the record's row, in columns without a heading too. A call
-   * whose first argument is a blank cell says nothing of this record: in a table that is prepared
-   * for records of any kind it stands in every row.
-   */
+  /** The calls of one LAB function in the record's row, in columns without a heading too. */
   public List<Call> calls(String function) {
-    return row.stream()
-        .flatMap(cell -> evaluation.calls(cell).stream())
-        .filter(call -> call.function().equals(function))
-        .filter(call -> call.argument(0).flatMap(Call.Argument::value).filter(BLANK).isEmpty())
-        .toList();
+    return calls.stream().filter(call -> call.function().equals(function)).toList();
   }
 
   /** The reading off a scale, if the record tells the division. */

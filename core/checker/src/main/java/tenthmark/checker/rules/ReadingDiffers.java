@@ -1,7 +1,6 @@
 package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
@@ -31,11 +30,10 @@ public final class ReadingDiffers implements RecordRule {
     if (scale.isEmpty() || (reading.isEmpty() && !missing)) {
       return Optional.empty();
     }
-    List<ScaleReading> fitting = fitting(scale.get(), measurement, inspection);
     return reading
             .filter(
                 size ->
-                    fitting.stream()
+                    fitting(scale.get(), measurement, inspection)
                         .map(fit -> new HalfWidth(fit.uncertainty()))
                         .anyMatch(bound -> bound.agrees(size, inspection.convention())))
             .isPresent()
@@ -44,7 +42,7 @@ public final class ReadingDiffers implements RecordRule {
             DECLARATION.finding(
                 measurement.placeOrValue(Field.READING),
                 found(measurement, reading),
-                expected(fitting)));
+                expected(fitting(scale.get(), measurement, inspection))));
   }
 
   private static Message found(MeasurementRecord measurement, Optional<Double> reading) {
@@ -54,17 +52,18 @@ public final class ReadingDiffers implements RecordRule {
   }
 
   /** Where a length is said to have one end, two are right too; that is another rule's concern. */
-  private static List<ScaleReading> fitting(
+  private static Stream<ScaleReading> fitting(
       ScaleClaim scale, MeasurementRecord measurement, Inspection inspection) {
-    Stream<Integer> ends =
-        scale.ends().isEmpty() || LengthOneEnd.isLength(measurement)
-            ? Stream.concat(scale.ends().stream(), Stream.of(1, 2)).distinct()
-            : scale.ends().stream();
-    return ends.flatMap(count -> scale.readings(inspection.convention(), count).stream()).toList();
+    Stream<Integer> others =
+        Stream.of(1, 2)
+            .filter(count -> scale.ends().isEmpty() || LengthOneEnd.isLength(measurement));
+    return Stream.concat(scale.ends().stream(), others)
+        .distinct()
+        .flatMap(count -> scale.readings(inspection.convention(), count).stream());
   }
 
-  private static Message expected(List<ScaleReading> fitting) {
-    return Message.joined("list.or", fitting.stream().map(ReadingDiffers::shown).toList());
+  private static Message expected(Stream<ScaleReading> fitting) {
+    return Message.joined("list.or", fitting.map(ReadingDiffers::shown).toList());
   }
 
   private static Message shown(ScaleReading reading) {

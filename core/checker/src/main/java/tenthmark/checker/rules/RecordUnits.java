@@ -21,13 +21,15 @@ final class RecordUnits {
 
   /** Whether two texts are one unit, in whatever spelling. */
   static boolean same(String one, String other) {
+    if (one.equals(other)) {
+      return true;
+    }
     Optional<MeasurementUnit> second = UnitReader.STANDARD.read(other).known();
-    return one.equals(other)
-        || UnitReader.STANDARD
-            .read(one)
-            .known()
-            .filter(first -> second.filter(first::isSameAs).isPresent())
-            .isPresent();
+    return UnitReader.STANDARD
+        .read(one)
+        .known()
+        .filter(first -> second.filter(first::isSameAs).isPresent())
+        .isPresent();
   }
 
   /** The unit of a part; empty if it is missing or unknown. */

@@ -77,9 +77,10 @@ public final class ResultStale implements Rule {
       return Numbers.same(one.number(), other.number())
           || Math.abs(one.number() - other.number()) < 1e-12;
     }
-    return stored instanceof Value.Text one && calculated instanceof Value.Text other
-        ? withPoints(one.text()).equals(withPoints(other.text()))
-        : stored.equals(calculated);
+    return stored.equals(calculated)
+        || stored instanceof Value.Text one
+            && calculated instanceof Value.Text other
+            && withPoints(one.text()).equals(withPoints(other.text()));
   }
 
   /** Calc joins a number to a text with the decimal sign of the student's office. */

@@ -55,7 +55,7 @@ public final class FormulaText {
   }
 
   /** False where no LAB function is called for sure, which is known without taking it apart. */
-  public static boolean mayCallLab(String formula) {
+  static boolean mayCallLab(String formula) {
     return formula.toUpperCase(Locale.ROOT).contains("LAB");
   }
 
