@@ -163,9 +163,15 @@ public final class Evaluation {
     return at(range.first()) instanceof Outcome.Known known ? known.value() : Value.BLANK;
   }
 
-  /** A form of a cell's formula that is the same for copies of it in other cells. */
-  public Optional<String> relativeForm(Cell cell) {
-    return tokens(cell).map(tokens -> RelativeForm.of(tokens, cell.address()));
+  /** Whether two cells hold one formula as it is when copied from one to the other. */
+  public boolean areCopies(Cell one, Cell other) {
+    Optional<Ptg[]> first = tokens(one);
+    Optional<Ptg[]> second = tokens(other);
+    return first.isPresent()
+        && second.isPresent()
+        && first.get().length == second.get().length
+        && RelativeForm.of(first.get(), one.address())
+            .equals(RelativeForm.of(second.get(), other.address()));
   }
 
   private Optional<Ptg[]> tokens(Cell cell) {

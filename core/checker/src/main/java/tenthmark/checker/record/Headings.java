@@ -26,22 +26,22 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
   private static final int FEWEST_IN_A_COLUMN = 3;
 
   /** The tables whose headings stand in a line; a field named again begins another table. */
-  static List<Headings> in(Lines lines, int line, HeadingWords words) {
+  static List<Headings> in(Lines lines, int line, HeadingReader reader) {
     List<Headings> all = new ArrayList<>();
     if (lines.areColumns()) {
-      lines.runs(line).forEach(run -> add(run, lines, line, words, all));
+      lines.runs(line).forEach(run -> add(run, lines, line, reader, all));
       all.removeIf(headings -> headings.places().size() < FEWEST_IN_A_COLUMN);
     } else {
-      add(lines.cells(line), lines, line, words, all);
+      add(lines.cells(line), lines, line, reader, all);
     }
     return all;
   }
 
   private static void add(
-      List<Cell> cells, Lines lines, int line, HeadingWords words, List<Headings> all) {
+      List<Cell> cells, Lines lines, int line, HeadingReader reader, List<Headings> all) {
     Map<Integer, Heading> current = new TreeMap<>();
     for (Cell cell : cells) {
-      named(cell, lines, line, words)
+      named(cell, lines, line, reader)
           .forEach(
               (place, heading) -> {
                 if (holds(current, heading.field()) && isComplete(current.values())) {
@@ -59,15 +59,16 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
   }
 
   /** The heading in a cell by its place; under a merged one, those of the line below. */
-  private static Map<Integer, Heading> named(Cell cell, Lines lines, int line, HeadingWords words) {
-    Optional<Heading> own = heading(cell, words);
+  private static Map<Integer, Heading> named(
+      Cell cell, Lines lines, int line, HeadingReader reader) {
+    Optional<Heading> own = heading(cell, reader);
     Map<Integer, Heading> named = new TreeMap<>();
     if (text(cell).isPresent()) {
       lines
           .group(cell.address())
           .ifPresent(
               group ->
-                  below(group, lines, line, words)
+                  below(group, lines, line, reader)
                       .forEach(
                           (place, heading) -> {
                             if (belongs(heading, own)) {
@@ -82,10 +83,10 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
   }
 
   private static Map<Integer, Heading> below(
-      CellRange group, Lines lines, int line, HeadingWords words) {
+      CellRange group, Lines lines, int line, HeadingReader reader) {
     Map<Integer, Heading> below = new TreeMap<>();
     for (Cell cell : lines.cells(line + 1, group.left(), group.right())) {
-      heading(cell, words).ifPresent(found -> below.put(lines.place(cell.address()), found));
+      heading(cell, reader).ifPresent(found -> below.put(lines.place(cell.address()), found));
     }
     return below;
   }
@@ -138,8 +139,8 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
     return value && (headings.stream().anyMatch(Heading::isTelling) || (unit && quantity));
   }
 
-  private static Optional<Heading> heading(Cell cell, HeadingWords words) {
-    return text(cell).flatMap(text -> Heading.read(text, words));
+  private static Optional<Heading> heading(Cell cell, HeadingReader reader) {
+    return text(cell).flatMap(reader::heading);
   }
 
   private static Optional<String> text(Cell cell) {

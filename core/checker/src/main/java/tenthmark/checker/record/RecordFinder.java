@@ -36,11 +36,13 @@ public final class RecordFinder {
   private final Workbook workbook;
   private final Evaluation evaluation;
   private final HeadingWords words;
+  private final HeadingReader reader;
 
   private RecordFinder(Workbook workbook, Evaluation evaluation, HeadingWords words) {
     this.workbook = workbook;
     this.evaluation = evaluation;
     this.words = words;
+    this.reader = new HeadingReader(words);
   }
 
   /** The tables with at least one record, sheet by sheet from top to bottom. */
@@ -79,7 +81,7 @@ public final class RecordFinder {
   private List<RecordTable> headed(Lines lines, Sheet sheet, Set<Integer> taken) {
     List<RecordTable> tables = new ArrayList<>();
     Map<Integer, List<Headings>> byLine = new TreeMap<>();
-    lines.numbers().forEach(line -> byLine.put(line, Headings.in(lines, line, words)));
+    lines.numbers().forEach(line -> byLine.put(line, Headings.in(lines, line, reader)));
     for (int line : lines.numbers()) {
       for (Headings headings : byLine.get(line)) {
         if (isOfConstants(headings, lines, sheet)

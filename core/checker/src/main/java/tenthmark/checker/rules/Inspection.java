@@ -81,6 +81,11 @@ public record Inspection(
         .collect(Collectors.toSet());
   }
 
+  /** The cells of all parts of records. */
+  Set<CellAddress> recordPlaces() {
+    return records().stream().flatMap(MeasurementRecord::places).collect(Collectors.toSet());
+  }
+
   /**
    * The apparatus in the course's list by which a record was measured: the one that its quantity
    * names, else the one that the record mentions; none for a calculated value.

@@ -46,15 +46,14 @@ public final class LengthOneEnd implements RecordRule {
       return Optional.empty();
     }
     double size = measurement.number(claim.get()).orElseThrow();
-    return isLength(measurement)
-        ? oneEnd(size, scale.get(), inspection.convention())
-            .map(
-                one ->
-                    DECLARATION.finding(
-                        measurement.placeOrValue(claim.get()),
-                        Message.of("length-one-end.found", measurement.name(), Numbers.show(size)),
-                        expected(size, one, inspection.convention())))
-        : Optional.empty();
+    return oneEnd(size, scale.get(), inspection.convention())
+        .filter(one -> isLength(measurement))
+        .map(
+            one ->
+                DECLARATION.finding(
+                    measurement.placeOrValue(claim.get()),
+                    Message.of("length-one-end.found", measurement.name(), Numbers.show(size)),
+                    expected(size, one, inspection.convention())));
   }
 
   /** The reading of one end that a size states; a rounded size may state two ends rather. */

@@ -4,9 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
@@ -49,10 +47,7 @@ public final class RangeShort implements Rule {
 
   @Override
   public List<Finding> check(Inspection inspection) {
-    Set<CellAddress> recorded =
-        inspection.records().stream()
-            .flatMap(MeasurementRecord::places)
-            .collect(Collectors.toSet());
+    Set<CellAddress> recorded = inspection.recordPlaces();
     return inspection
         .formulas()
         .filter(
@@ -82,14 +77,13 @@ public final class RangeShort implements Rule {
 
   /** A window that moves down with its formula takes only a part each time. */
   private static boolean isCopiedDown(Cell cell, Inspection inspection) {
-    Optional<String> form = inspection.evaluation().relativeForm(cell);
     CellAddress place = cell.address();
     return inspection.workbook().sheet(place.sheet()).stream()
         .flatMap(
             sheet ->
                 Stream.of(place.row() - 1, place.row() + 1)
                     .flatMap(row -> sheet.at(place.column(), row).stream()))
-        .anyMatch(other -> form.equals(inspection.evaluation().relativeForm(other)));
+        .anyMatch(other -> inspection.evaluation().areCopies(cell, other));
   }
 
   /** The number next to a range that goes on with its series. */

@@ -36,9 +36,9 @@ public final class TotalShort implements RecordRule {
   }
 
   private static boolean isTotal(Cell cell) {
-    return cell.content() instanceof Content.Formula formula
-        && !formula.functions().isEmpty()
-        && TOTALS.containsAll(formula.functions());
+    List<String> functions =
+        cell.content() instanceof Content.Formula formula ? formula.functions() : List.of();
+    return !functions.isEmpty() && TOTALS.containsAll(functions);
   }
 
   private static Optional<Finding> check(
@@ -46,7 +46,7 @@ public final class TotalShort implements RecordRule {
     boolean overContributions =
         ranges.stream()
             .filter(range -> range.width() > 1 || range.height() > 1)
-            .anyMatch(range -> contributions(measurement).anyMatch(range.cells()::contains));
+            .anyMatch(range -> contributions(measurement).anyMatch(range::contains));
     return overContributions
         ? Field.CONTRIBUTIONS.stream()
             .filter(field -> isLeftOut(measurement, field, ranges))
@@ -64,7 +64,7 @@ public final class TotalShort implements RecordRule {
       MeasurementRecord measurement, Field field, List<CellRange> ranges) {
     return measurement
         .place(field)
-        .filter(place -> ranges.stream().noneMatch(range -> range.cells().contains(place)))
+        .filter(place -> ranges.stream().noneMatch(range -> range.contains(place)))
         .filter(
             place ->
                 measurement.cell(field).isEmpty()

@@ -2,7 +2,6 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,14 +31,16 @@ public final class TypedOver implements Rule {
   @Override
   public List<Finding> check(Inspection inspection) {
     List<Finding> findings = new ArrayList<>();
-    Set<CellAddress> inTables = new HashSet<>();
     for (RecordTable table : inspection.tables()) {
       COMPUTED.forEach(field -> findings.addAll(inColumn(table, field)));
-      table.records().forEach(measurement -> measurement.places().forEach(inTables::add));
     }
-    inspection
-        .sheets()
-        .flatMap(sheet -> sheet.cells().filter(cell -> isHole(sheet, cell, inspection)))
+    List<Cell> holes =
+        inspection
+            .sheets()
+            .flatMap(sheet -> sheet.cells().filter(cell -> isHole(sheet, cell, inspection)))
+            .toList();
+    Set<CellAddress> inTables = holes.isEmpty() ? Set.of() : inspection.recordPlaces();
+    holes.stream()
         .filter(cell -> !inTables.contains(cell.address()))
         .forEach(cell -> findings.add(finding(cell, Message.of("typed-over.sides"))));
     return findings;
@@ -71,8 +72,9 @@ public final class TypedOver implements Rule {
   }
 
   private static boolean sameForm(Optional<Cell> one, Optional<Cell> other, Inspection inspection) {
-    Optional<String> form = one.flatMap(inspection.evaluation()::relativeForm);
-    return form.isPresent() && form.equals(other.flatMap(inspection.evaluation()::relativeForm));
+    return one.isPresent()
+        && other.isPresent()
+        && inspection.evaluation().areCopies(one.get(), other.get());
   }
 
   private static Finding finding(Cell cell, Message expected) {

@@ -6,6 +6,9 @@ import java.util.regex.Pattern;
 /** Brings characters that look alike to one. */
 final class Spelling {
 
+  /** What is uniform already, as most units are. */
+  private static final Pattern LETTERS = Pattern.compile("[A-Za-z]+");
+
   private static final Pattern DEGREES = Pattern.compile("[º˚]");
   private static final Pattern DOTS = Pattern.compile("\\s*[·⋅∙•×*]\\s*|(?<=\\p{L})\\.(?=\\p{L})");
   private static final Pattern SOLIDI = Pattern.compile("\\s*[/∕⁄÷]\\s*|\\s+per\\s+");
@@ -18,6 +21,10 @@ final class Spelling {
 
   /** Powers become plain digits, products a raised dot or a blank, quotients a solidus. */
   static String uniform(String text) {
+    return LETTERS.matcher(text).matches() ? text : respelled(text);
+  }
+
+  private static String respelled(String text) {
     String uniform = MINUSES.matcher(text).replaceAll("-");
     uniform = DEGREES.matcher(uniform).replaceAll("°");
     uniform = BLANKS.matcher(uniform).replaceAll(" ");

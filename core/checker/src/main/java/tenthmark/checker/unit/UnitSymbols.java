@@ -79,8 +79,9 @@ final class UnitSymbols {
 
   /** The unit of a symbol with or without a prefix. */
   Optional<MeasurementUnit> unit(String symbol) {
-    String litre = symbol.replaceFirst("L$", "l");
-    return Stream.of(symbol, litre, litre.replaceFirst("^u(?=.)", "µ"))
+    String litre = symbol.endsWith("L") ? symbol.substring(0, symbol.length() - 1) + "l" : symbol;
+    String micro = litre.startsWith("u") && litre.length() > 1 ? "µ" + litre.substring(1) : litre;
+    return Stream.of(symbol, litre, micro)
         .flatMap(spelling -> exactly(spelling).stream())
         .findFirst();
   }
