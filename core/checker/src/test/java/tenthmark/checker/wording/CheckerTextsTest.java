@@ -86,6 +86,21 @@ class CheckerTextsTest {
     assertThat(named).isEqualTo(ENGLISH.keySet());
   }
 
+  /** What is said about a rule, and what its findings say. */
+  @Test
+  void areThereForEveryRule() {
+    Set<String> ids = rules().map(RuleDeclaration::id).collect(toCollection(HashSet::new));
+    Stream<String> inFindings =
+        inSources().stream()
+            .filter(key -> key.contains(".") && ids.contains(key.split("\\.", 2)[0]));
+    Stream<String> aboutRules = rules().flatMap(CheckerTextsTest::texts).map(Message::key);
+    assertThat(
+            Stream.concat(aboutRules, inFindings)
+                .filter(key -> !ENGLISH.containsKey(key) && !ENGLISH.containsKey(key + ".one")))
+        .as("keys that are missing in rules.properties")
+        .isEmpty();
+  }
+
   /** One that both files, or the functions, had as well would be said in the place of another. */
   @Test
   void haveKeysOfTheirOwn() {
@@ -141,6 +156,7 @@ class CheckerTextsTest {
   void sayWholeSentencesAboutARule(Language language) {
     rules()
         .flatMap(CheckerTextsTest::texts)
+        .filter(text -> ENGLISH.containsKey(text.key()))
         .forEach(text -> assertThat(CheckerTexts.in(language).say(text)).endsWith("."));
   }
 
