@@ -15,15 +15,15 @@ export TENTHMARK_SECOND_OFFICE
 mvn -B -ntp clean verify -Preal-calc,quality
 status=$?
 
-# One line over all modules, from the reports of Surefire and Failsafe.
-find . -path '*/target/*-reports/TEST-*.xml' -exec grep -ho '<testsuite [^>]*>' {} + | awk '
-  function count(name) { return match($0, " " name "=\"[0-9]+\"") ? substr($0, RSTART + length(name) + 3, RLENGTH - length(name) - 4) : 0 }
-  { run += count("tests"); bad += count("errors") + count("failures"); skipped += count("skipped") }
-  END { printf "%d passed, %d failed, %d skipped\n", run - bad - skipped, bad, skipped }'
-
 # Lines that the unit tests of each module reach, from the reports of JaCoCo.
 echo "Line coverage"
 find . -path '*/target/site/jacoco/jacoco.csv' -exec cat {} + | awk -F, '
   $8 ~ /^[0-9]+$/ { lines[$1] += $8 + $9; reached[$1] += $9 }
   END { for (module in lines) printf "  %-40s %5.1f %% of %5d lines\n", module, 100 * reached[module] / lines[module], lines[module] }' | sort
+
+# One line over all modules, from the reports of Surefire and Failsafe.
+find . -path '*/target/*-reports/TEST-*.xml' -exec grep -ho '<testsuite [^>]*>' {} + | awk '
+  function count(name) { return match($0, " " name "=\"[0-9]+\"") ? substr($0, RSTART + length(name) + 3, RLENGTH - length(name) - 4) : 0 }
+  { run += count("tests"); bad += count("errors") + count("failures"); skipped += count("skipped") }
+  END { printf "%d passed, %d failed, %d skipped\n", run - bad - skipped, bad, skipped }'
 exit $status

@@ -24,6 +24,7 @@ import org.hipparchus.distribution.continuous.UniformRealDistribution;
 import org.hipparchus.stat.StatUtils;
 import org.hipparchus.stat.inference.KolmogorovSmirnovTest;
 import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -134,6 +135,7 @@ class SimulationTest {
   }
 
   @Nested
+  @Tag("slow")
   class SecondOpinions {
 
     private final Random random = new Random(41);

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Whatever stands in a cell, the engine gives a number or a sentence, on a small stack too. */
+@Tag("slow")
 class DamagedFormulasTest {
 
   private static final int CASES = 20_000;

@@ -13,6 +13,7 @@ import org.hipparchus.analysis.differentiation.DSFactory;
 import org.hipparchus.analysis.differentiation.FiniteDifferencesDifferentiator;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,8 +55,29 @@ class LinearisedTest {
           "ATAN2(x;1) | 1 | -0.5",
           "ATAN2(1;x) | 1 | 0.5",
           "TANH(x) | 0 | 1",
+          "LOG10(x) | 10 | 0.04342944819032518",
+          "TAN(x) | 0.7853981633974483 | 2",
+          "COT(x) | 0.7853981633974483 | -2",
+          "ASIN(x) | 0.6 | 1.25",
+          "ACOS(x) | 0.6 | -1.25",
+          "ATAN(x) | 2 | 0.2",
+          "ATAN2(x;4) | 3 | -0.16",
+          "ATAN2(3;x) | 4 | 0.12",
+          "SINH(x) | 0.6931471805599453 | 1.25",
+          "COSH(x) | 0.6931471805599453 | 0.75",
+          "TANH(x) | 0.6931471805599453 | 0.64",
+          "ASINH(x) | 0.75 | 0.8",
+          "ACOSH(x) | 1.25 | 1.3333333333333333",
+          "ATANH(x) | 0.5 | 1.3333333333333333",
           "ABS(x) | -3 | -1",
           "DEGREES(x) | 1 | 57.29577951308232",
+          "RADIANS(x) | 5 | 0.017453292519943295",
+          "MIN(x;1) | -3 | 1",
+          "MIN(1;x) | 3 | 0",
+          "MAX(1;x) | 3 | 1",
+          "MEDIAN(x;1;5) | 3 | 1",
+          "MEDIAN(x;1;2;5) | 1.5 | 0.5",
+          "MEDIAN(x;1;2;5;9) | 7 | 0",
           "x% | 5 | 0.01",
           "-x | 5 | -1",
           "1/x | 2 | -0.25",
@@ -158,6 +180,7 @@ class LinearisedTest {
   }
 
   @Nested
+  @Tag("slow")
   class RandomFormulasAtRandomPoints {
 
     private static final int CASES = 3000;

@@ -105,7 +105,7 @@ class LabReadBackTest {
     @ValueSource(strings = {"plain", "brief", "scientific"})
     void givesBackBothNumbersAndTheUnit(String style) {
       Random random = new Random(style.hashCode());
-      for (int i = 0; i < 3000; i++) {
+      for (int i = 0; i < 600; i++) {
         double uncertainty = magnitude(random, 300);
         double value = value(random, uncertainty);
         Object digits = DIGITS.get(random.nextInt(DIGITS.size()));
@@ -124,7 +124,7 @@ class LabReadBackTest {
     @Test
     void givesBackThePercentage() {
       Random random = new Random(100);
-      for (int i = 0; i < 3000; i++) {
+      for (int i = 0; i < 600; i++) {
         double uncertainty = magnitude(random, 200);
         double value = uncertainty * (2 + random.nextInt(1000)) * (random.nextBoolean() ? 1 : -1);
         String unit = UNITS.get(random.nextInt(UNITS.size()));

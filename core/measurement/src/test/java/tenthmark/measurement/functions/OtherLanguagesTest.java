@@ -218,7 +218,7 @@ class OtherLanguagesTest {
       for (DecimalSign sign : DecimalSign.values()) {
         Sentences sentences = Sentences.in(language, sign);
         for (String style : List.of("plain", "brief", "scientific")) {
-          for (int i = 0; i < 200; i++) {
+          for (int i = 0; i < 30; i++) {
             double uncertainty = random.nextInt(5) == 0 ? 0 : Math.pow(10, random.nextInt(13) - 6);
             double value = random.nextGaussian() * 1000;
             Value record = callIn(sentences, "LAB_RESULT", value, uncertainty, "mm", 3, style);

@@ -99,6 +99,18 @@ class LineFitTest {
       assertThat(line.freedom()).isEqualTo(8);
     }
 
+    // the same data; the scatter about the line as it is printed there
+    @Test
+    void residualDeviationIsUprightWhateverTheWeights() {
+      double squares =
+          pearson().stream()
+              .mapToDouble(point -> point.y() - (5.47991022403 - 0.48053340745 * point.x()))
+              .map(residual -> residual * residual)
+              .sum();
+      assertThat(LineFit.byUncertainties(pearson(), false).residualDeviation())
+          .isCloseTo(Math.sqrt(squares / 8), within(1e-9));
+    }
+
     private List<Point> pearson() {
       return ReferenceData.rows("york/pearson-york.csv").stream()
           .map(row -> new Point(row[0], row[1], 1 / Math.sqrt(row[2]), 1 / Math.sqrt(row[3])))
