@@ -83,13 +83,17 @@ class LanguageIT {
                 Path.of("../sample-workbooks/workbooks").resolve("first-lab-table-faulty.ods"))) {
       assertThat((String) workbook.dispatch("tenthmark:check").Result)
           .contains("Records.D11 – erreur : l’unité manque pour « Crank arm, mass »")
-          .contains("Records.M7 – erreur : le total de « Foam grip, length » est 0,5");
+          .contains("Records.M9 – erreur : le total de « Foam grip, length » est 1,5");
       workbook.choose("tenthmark:check");
       WindowOnScreen window = WindowOnScreen.await(office, "Vérifier ce classeur");
-      window.choose(1);
+      window.press("Mettre des commentaires");
       Patience.until(
-          "the finding in French",
-          () -> window.texts().stream().anyMatch(text -> text.contains("Attendu : ")));
+          "a comment in French",
+          () ->
+              workbook.comments("Records").stream()
+                  .anyMatch(text -> text.contains("erreur : l’unité manque pour")));
+      assertThat(workbook.comments("Records"))
+          .allSatisfy(text -> assertThat(text).contains("Attendu : ", "Que faire : "));
       window.press("Fermer");
       window.awaitEnd();
     }

@@ -9,13 +9,10 @@ import com.sun.star.frame.DispatchResultState;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSheetAnnotations;
-import com.sun.star.sheet.XSheetAnnotationsSupplier;
-import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.text.XSimpleText;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -233,10 +230,7 @@ class CheckIT {
   }
 
   private XSheetAnnotations annotations() throws Exception {
-    return queryInterface(
-            XSheetAnnotationsSupplier.class,
-            queryInterface(XSheetCellRange.class, workbook.range("Records.A1")).getSpreadsheet())
-        .getAnnotations();
+    return workbook.annotations("Records");
   }
 
   private void comment(String cell, String text) throws Exception {
@@ -260,10 +254,6 @@ class CheckIT {
   }
 
   private List<String> comments() throws Exception {
-    List<String> texts = new ArrayList<>();
-    for (int i = 0; i < annotations().getCount(); i++) {
-      texts.add(queryInterface(XSimpleText.class, annotations().getByIndex(i)).getString());
-    }
-    return texts;
+    return workbook.comments("Records");
   }
 }

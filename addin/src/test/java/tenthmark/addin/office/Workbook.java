@@ -19,16 +19,22 @@ import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSheetAnnotations;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
+import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
+import com.sun.star.text.XSimpleText;
 import com.sun.star.text.XText;
 import com.sun.star.util.CloseVetoException;
 import com.sun.star.util.URL;
 import com.sun.star.util.XCloseable;
 import com.sun.star.view.XSelectionSupplier;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import tenthmark.measurement.formula.CellAddress;
 
 /**
@@ -226,5 +232,21 @@ public final class Workbook implements AutoCloseable {
   @Override
   public void close() throws CloseVetoException {
     queryInterface(XCloseable.class, document).close(true);
+  }
+
+  /** The comments on the cells of a sheet. */
+  public XSheetAnnotations annotations(String sheet) throws Exception {
+    XSheetCellRange cell = queryInterface(XSheetCellRange.class, range(sheet + ".A1"));
+    return queryInterface(XSheetAnnotationsSupplier.class, cell.getSpreadsheet()).getAnnotations();
+  }
+
+  /** What they say. */
+  public List<String> comments(String sheet) throws Exception {
+    XSheetAnnotations annotations = annotations(sheet);
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < annotations.getCount(); i++) {
+      texts.add(queryInterface(XSimpleText.class, annotations.getByIndex(i)).getString());
+    }
+    return texts;
   }
 }
