@@ -52,7 +52,13 @@ final class CommandDispatch extends WeakBase implements XNotifyingDispatch {
   private boolean perform(Conversation conversation) {
     Workplace workplace =
         new Workplace(office, frame, OfficeLocale.of(office), conversation, command.name());
-    return workplace.attempt(() -> command.run(workplace));
+    return workplace.attempt(
+        () -> {
+          if (!Workplace.isIn(frame)) {
+            throw new RefusalException("spreadsheet.none");
+          }
+          command.run(workplace);
+        });
   }
 
   @Override

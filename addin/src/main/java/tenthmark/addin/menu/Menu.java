@@ -62,7 +62,7 @@ public final class Menu extends WeakBase
         queryInterface(
                 XDesktop.class, office.getValueByName("/singletons/com.sun.star.frame.theDesktop"))
             .getCurrentFrame();
-    if (Workplace.isIn(front)) {
+    if (front != null) {
       commands
           .find(name)
           .ifPresent(command -> new CommandDispatch(command, office, front).perform());

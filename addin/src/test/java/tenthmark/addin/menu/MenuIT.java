@@ -4,11 +4,16 @@ import static com.sun.star.uno.UnoRuntime.queryInterface;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.beans.NamedValue;
+import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XNameAccess;
+import com.sun.star.frame.DispatchResultEvent;
+import com.sun.star.frame.DispatchResultState;
 import com.sun.star.frame.FeatureStateEvent;
 import com.sun.star.frame.XDispatch;
 import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XDispatchResultListener;
 import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XNotifyingDispatch;
 import com.sun.star.frame.XStatusListener;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XMultiServiceFactory;
@@ -64,9 +69,36 @@ class MenuIT {
   @ParameterizedTest
   @MethodSource("commands")
   void disablesACommandWhereThereIsNone(String command) throws Exception {
+    assertThat(enabled(command, withoutDocument())).isFalse();
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void refusesACommandWhereThereIsNone(String command) throws Exception {
+    List<DispatchResultEvent> results = new ArrayList<>();
+    queryInterface(XNotifyingDispatch.class, dispatch(command, withoutDocument()))
+        .dispatchWithNotification(
+            office.address(PROTOCOL + command),
+            new PropertyValue[0],
+            new XDispatchResultListener() {
+              @Override
+              public void dispatchFinished(DispatchResultEvent result) {
+                results.add(result);
+              }
+
+              @Override
+              public void disposing(EventObject source) {}
+            });
+    assertThat(results).hasSize(1);
+    assertThat(results.get(0).State).isEqualTo(DispatchResultState.FAILURE);
+    assertThat(results.get(0).Result)
+        .isEqualTo("Open a spreadsheet first: this command works in a window of Calc.");
+  }
+
+  private XFrame withoutDocument() throws Exception {
     XFrame empty = queryInterface(XFrame.class, office.service("com.sun.star.frame.Frame"));
     empty.initialize(workbook.frame().getContainerWindow());
-    assertThat(enabled(command, empty)).isFalse();
+    return empty;
   }
 
   @Test
