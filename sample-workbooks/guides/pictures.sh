@@ -16,6 +16,7 @@ chmod 755 "$work"
 export DISPLAY=":${TENTHMARK_DISPLAY:-97}"
 Xvfb "$DISPLAY" -screen 0 1700x1000x24 >/dev/null 2>&1 &
 screen=$!
+for _ in $(seq 60); do xdotool getdisplaygeometry >/dev/null 2>&1 && break; sleep 0.5; done
 
 # The office forks: whatever runs on the profile of this script is this script's own.
 close_office() {

@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.deployment.XExtensionManager;
 import com.sun.star.deployment.XPackage;
+import com.sun.star.frame.XDocumentTemplates;
+import com.sun.star.ucb.XSimpleFileAccess;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -116,6 +119,40 @@ class LifeCycleIT {
     folder.add(extension());
     documentCalculates(ods);
     documentCalculates(xlsx);
+  }
+
+  /** The office keeps notes of its own on each template that it has ever listed; it shows none. */
+  @ParameterizedTest
+  @MethodSource("offices")
+  void removedAfterItsTemplatesWereListedItLeavesTheNotesOfTheOfficeOnThem(Launcher launcher)
+      throws Exception {
+    folder = UserFolder.create(launcher, Profile.withExtension());
+    try (Office office = folder.start()) {
+      assertThat(shelves(office)).contains("Tenthmark");
+    }
+
+    folder.unopkg("remove", IDENTIFIER);
+
+    try (Office office = folder.start()) {
+      assertThat(shelves(office)).doesNotContain("Tenthmark");
+    }
+    Path registry = folder.profile().resolve("user/registrymodifications.xcu");
+    assertThat(traces()).isSubsetOf(List.of(registry));
+    assertThat(Files.readAllLines(registry).stream().filter(LifeCycleIT::names))
+        .allMatch(line -> line.contains("\"/org.openoffice.ucb.Store/ContentProperties\""));
+  }
+
+  /** The headings under which the Templates dialog lists. */
+  private static List<String> shelves(Office office) throws Exception {
+    XDocumentTemplates templates =
+        queryInterface(
+            XDocumentTemplates.class, office.service("com.sun.star.frame.DocumentTemplates"));
+    templates.update();
+    String root = templates.getContent().getIdentifier().getContentIdentifier();
+    String[] shelves =
+        queryInterface(XSimpleFileAccess.class, office.service("com.sun.star.ucb.SimpleFileAccess"))
+            .getFolderContents(root, true);
+    return Arrays.stream(shelves).map(shelf -> shelf.substring(root.length() + 1)).toList();
   }
 
   private Path documentSaved() throws Exception {
