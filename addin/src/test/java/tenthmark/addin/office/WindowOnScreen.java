@@ -7,10 +7,7 @@ import com.sun.star.accessibility.XAccessible;
 import com.sun.star.accessibility.XAccessibleAction;
 import com.sun.star.accessibility.XAccessibleContext;
 import com.sun.star.accessibility.XAccessibleSelection;
-import com.sun.star.awt.KeyEvent;
 import com.sun.star.awt.XExtendedToolkit;
-import com.sun.star.awt.XToolkitRobot;
-import com.sun.star.awt.XTopWindow;
 import com.sun.star.lang.IndexOutOfBoundsException;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,16 +81,6 @@ public final class WindowOnScreen {
     queryInterface(XAccessibleAction.class, found).doAccessibleAction(0);
   }
 
-  /** Presses a key in it and lets it go. */
-  public void type(short key) throws Exception {
-    KeyEvent event = new KeyEvent();
-    event.Source = Patience.await("the window " + title, () -> peers().stream().findFirst());
-    event.KeyCode = key;
-    XToolkitRobot keyboard = queryInterface(XToolkitRobot.class, toolkit);
-    keyboard.keyPress(event);
-    keyboard.keyRelease(event);
-  }
-
   /** Chooses a line of its list, from 0. */
   public void choose(int line) throws Exception {
     XAccessibleContext list = control("list", is(AccessibleRole.LIST));
@@ -132,22 +119,13 @@ public final class WindowOnScreen {
   }
 
   private List<XAccessibleContext> windows() throws IndexOutOfBoundsException {
-    return peers().stream().flatMap(peer -> accessible(peer).stream()).toList();
-  }
-
-  private List<XTopWindow> peers() throws IndexOutOfBoundsException {
-    List<XTopWindow> peers = new ArrayList<>();
+    List<XAccessibleContext> windows = new ArrayList<>();
     for (int i = 0; i < toolkit.getTopWindowCount(); i++) {
-      XTopWindow peer = toolkit.getTopWindow(i);
-      if (accessible(peer).filter(part -> part.getAccessibleName().equals(title)).isPresent()) {
-        peers.add(peer);
-      }
+      context(queryInterface(XAccessible.class, toolkit.getTopWindow(i)))
+          .filter(window -> window.getAccessibleName().equals(title))
+          .ifPresent(windows::add);
     }
-    return peers;
-  }
-
-  private static Optional<XAccessibleContext> accessible(XTopWindow peer) {
-    return context(queryInterface(XAccessible.class, peer));
+    return windows;
   }
 
   private static void collect(XAccessibleContext part, List<XAccessibleContext> parts)
