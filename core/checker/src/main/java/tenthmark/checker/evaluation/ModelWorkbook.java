@@ -39,9 +39,6 @@ import tenthmark.measurement.formula.CellAddress;
 /** A workbook of any format as POI's formula parser and evaluator see it. */
 final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
 
-  /** Most characters of a formula in the spreadsheet programs that allow the fewest. */
-  private static final int LONGEST_FORMULA = 8_192;
-
   /** Each joint copies the text before it, so that very many take very long. */
   private static final int MOST_JOINED = 255;
 
@@ -75,8 +72,8 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
     if (formula.isBlank()) {
       throw NotCheckableException.of("reason.form");
     }
-    if (formula.length() > LONGEST_FORMULA) {
-      throw NotCheckableException.of("reason.long.formula", LONGEST_FORMULA);
+    if (formula.length() > FormulaText.LONGEST) {
+      throw NotCheckableException.of("reason.long.formula", FormulaText.LONGEST);
     }
     try {
       String marked = OwnFunctions.marked(formula, type);

@@ -1,5 +1,6 @@
 package tenthmark.checker.workbook;
 
+import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 
 /** Places of cells as {@code B4}, areas as {@code B4:C9}. */
@@ -57,5 +58,11 @@ final class A1 {
       number = number * 26 + digit + 1;
     }
     return number;
+  }
+
+  /** The letters of a column, counted from 0. */
+  static String letters(int column) {
+    String place = new CellAddress("", column, 0).place();
+    return place.substring(0, place.length() - 1);
   }
 }

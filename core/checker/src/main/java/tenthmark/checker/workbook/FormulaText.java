@@ -10,6 +10,9 @@ import java.util.regex.Pattern;
 /** Spellings of function names in formula text. */
 public final class FormulaText {
 
+  /** Most characters of a formula in the spreadsheet programs that allow the fewest. */
+  public static final int LONGEST = 8_192;
+
   private static final String STORED_PREFIX = "TENTHMARK.LAB.";
   private static final String DISPLAY_PREFIX = "LAB_";
 

@@ -2,7 +2,6 @@ package tenthmark.checker.workbook;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import tenthmark.measurement.formula.CellAddress;
 
 /**
  * A formula that an .xlsx file writes once for several cells; in the others its relative references
@@ -56,9 +55,7 @@ record SharedFormula(String text, int column, int row) {
     if (!fixed.isEmpty() || !A1.isColumn(letters)) {
       return fixed + letters;
     }
-    int moved = Math.floorMod(A1.column(letters) + right, Limits.COLUMNS);
-    String place = new CellAddress("", moved, 0).place();
-    return place.substring(0, place.length() - 1);
+    return A1.letters(Math.floorMod(A1.column(letters) + right, Limits.COLUMNS));
   }
 
   private static String row(String fixed, String number, int down) {

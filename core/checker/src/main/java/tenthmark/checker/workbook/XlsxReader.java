@@ -3,8 +3,10 @@ package tenthmark.checker.workbook;
 import java.io.IOException;
 import java.net.URI;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -13,10 +15,15 @@ import javax.xml.stream.XMLStreamReader;
 final class XlsxReader {
 
   /** What one part of the archive is to another. */
-  private record Relationship(String id, String type, String target) {
+  private record Relationship(String id, String type, String folder, String written) {
 
     boolean is(String kind) {
       return type.endsWith("/" + kind);
+    }
+
+    /** The part that it leads to; only some kinds lead to parts, others to places in a sheet. */
+    String target() {
+      return URI.create("/" + folder).resolve(written.replace('\\', '/')).getPath().substring(1);
     }
   }
 
@@ -46,6 +53,7 @@ final class XlsxReader {
     XmlPart.read(archive, main, limits, this::readIndex);
     List<Relationship> relationships = relationships(main);
     List<String> texts = texts(relationships);
+    TableReferences tables = tables(relationships);
     List<Sheet> sheets = new ArrayList<>();
     for (SheetEntry entry : sheetEntries) {
       Optional<Relationship> part = worksheet(entry, relationships);
@@ -55,10 +63,37 @@ final class XlsxReader {
                 archive,
                 part.get().target(),
                 limits,
-                xml -> new XlsxSheet(xml, entry.name(), entry.hidden(), texts, tally).read()));
+                xml ->
+                    new XlsxSheet(xml, entry.name(), entry.hidden(), texts, tables, tally).read()));
       }
     }
-    return new Workbook(sheets, nameEntries.stream().map(this::definedName).toList());
+    return new Workbook(
+        sheets, nameEntries.stream().map(entry -> definedName(entry, tables)).toList());
+  }
+
+  /**
+   * The named tables on all sheets, which formulas on any sheet may call; each part is read once.
+   */
+  private TableReferences tables(List<Relationship> relationships)
+      throws IOException, UnreadableFileException {
+    TableReferences tables = new TableReferences();
+    Set<String> parts = new HashSet<>();
+    for (SheetEntry entry : sheetEntries) {
+      Optional<Relationship> sheet = worksheet(entry, relationships);
+      if (sheet.isPresent()) {
+        for (Relationship other : relationships(sheet.get().target())) {
+          if (other.is("table") && archive.has(other.target()) && parts.add(other.target())) {
+            tables.add(
+                XmlPart.read(
+                    archive,
+                    other.target(),
+                    limits,
+                    xml -> XlsxTable.read(xml, entry.name(), tally)));
+          }
+        }
+      }
+    }
+    return tables;
   }
 
   /** Charts and dialogs may stand between the sheets of cells. */
@@ -99,14 +134,11 @@ final class XlsxReader {
             new Relationship(
                 attribute(xml, "Id").orElse(""),
                 attribute(xml, "Type").orElse(""),
-                resolved(folder, attribute(xml, "Target").orElse(""))));
+                folder,
+                attribute(xml, "Target").orElse("")));
       }
     }
     return found;
-  }
-
-  private static String resolved(String folder, String target) {
-    return URI.create("/" + folder).resolve(target.replace('\\', '/')).getPath().substring(1);
   }
 
   private Void readIndex(XMLStreamReader xml) throws XMLStreamException, UnreadableFileException {
@@ -148,18 +180,22 @@ final class XlsxReader {
     String formula = XlsxText.content(xml);
     if (!function && !formula.isEmpty()) {
       tally.name();
-      nameEntries.add(new NameEntry(name, sheet, FormulaText.uniform(formula)));
+      nameEntries.add(new NameEntry(name, sheet, formula));
     }
   }
 
-  private DefinedName definedName(NameEntry entry) {
+  private static String uniform(NameEntry entry, TableReferences tables) {
+    return FormulaText.uniform(tables.asRanges(entry.formula(), "", -1));
+  }
+
+  private DefinedName definedName(NameEntry entry, TableReferences tables) {
     return new DefinedName(
         entry.name(),
         entry
             .sheet()
             .filter(index -> index >= 0 && index < sheetEntries.size())
             .map(index -> sheetEntries.get(index).name()),
-        entry.formula());
+        uniform(entry, tables));
   }
 
   static Optional<String> attribute(XMLStreamReader xml, String name) {

@@ -23,6 +23,7 @@ final class XlsxSheet {
 
   private final XMLStreamReader xml;
   private final List<String> texts;
+  private final TableReferences tables;
   private final Tally tally;
   private final String name;
   private final Sheet.Builder sheet;
@@ -31,10 +32,17 @@ final class XlsxSheet {
   private int row = -1;
   private int column = -1;
 
-  XlsxSheet(XMLStreamReader xml, String name, boolean hidden, List<String> texts, Tally tally) {
+  XlsxSheet(
+      XMLStreamReader xml,
+      String name,
+      boolean hidden,
+      List<String> texts,
+      TableReferences tables,
+      Tally tally) {
     this.xml = xml;
     this.name = name;
     this.texts = texts;
+    this.tables = tables;
     this.tally = tally;
     this.sheet = new Sheet.Builder(name);
     if (hidden) {
@@ -177,7 +185,8 @@ final class XlsxSheet {
     }
 
     private Content formula(String written, Optional<Content> stored, Optional<CellRange> array) {
-      return new Content.Formula(written, FormulaText.uniform(written), stored, array);
+      String ranges = tables.asRanges(written, name, row);
+      return new Content.Formula(written, FormulaText.uniform(ranges), stored, array);
     }
   }
 }

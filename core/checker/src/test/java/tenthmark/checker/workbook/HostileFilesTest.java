@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.measurement.formula.CellAddress;
 
@@ -722,6 +723,75 @@ class HostileFilesTest {
             .isInstanceOf(UnreadableFileException.class)
             .hasMessageNotContaining("\n");
       }
+    }
+  }
+
+  @Nested
+  class NamedTables {
+
+    private static final String LINKS = "xl/worksheets/_rels/sheet1.xml.rels";
+
+    private static String links(String kind, String target) {
+      return "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+          + ("<Relationship Id=\"rId1\" Type=\"x/" + kind + "\" Target=\"" + target + "\"/>")
+              .repeat(1000)
+          + "</Relationships>";
+    }
+
+    private static String table(int columns) {
+      return "<table displayName=\"Pulls\" ref=\"A1:B3\">"
+          + "<tableColumn name=\"Force\"/>".repeat(columns)
+          + "</table>";
+    }
+
+    @Test
+    void ofVeryManyColumnsAreRefused() throws Exception {
+      refused(
+          XlsxFile.cells("<c><f>SUM(Pulls[Force])</f></c>")
+              .part(LINKS, links("table", "../tables/table1.xml"))
+              .part("xl/tables/table1.xml", table(20_001))
+              .write(file("a.xlsx")),
+          "the workbook holds more than 20000 names");
+    }
+
+    @Test
+    void areReadOnceHoweverOftenTheyAreLinked() throws Exception {
+      Workbook workbook =
+          read(
+              XlsxFile.cells("<c><f>SUM(Pulls[Force])</f></c>")
+                  .part(LINKS, links("table", "../tables/table1.xml"))
+                  .part("xl/tables/table1.xml", table(100))
+                  .write(file("a.xlsx")));
+
+      assertThat(((Content.Formula) at(workbook, 0, 0)).text()).isEqualTo("SUM($A$2:$A$3)");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"table", "hyperlink"})
+    void mayBeMissingAndOtherLinksMayLeadAnywhere(String kind) throws Exception {
+      String target = kind.equals("table") ? "../tables/none.xml" : "#'My wheel'!A1";
+      Workbook workbook =
+          read(
+              XlsxFile.cells("<c><f>SUM(Pulls[Force])</f></c>")
+                  .part(LINKS, links(kind, target))
+                  .write(file("a.xlsx")));
+
+      assertThat(((Content.Formula) at(workbook, 0, 0)).text()).isEqualTo("SUM(Pulls[Force])");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Pulls[, 1000", "'Pulls[[Force],', 500", "Pulls[&apos;[, 500", "Pulls[, 100000"})
+    void inFormulasWithoutEndAreLeft(String part, int times) throws Exception {
+      String formula = part.repeat(times);
+      Workbook workbook =
+          read(
+              XlsxFile.cells("<c><f>" + formula + "</f></c>")
+                  .part(LINKS, links("table", "../tables/table1.xml"))
+                  .part("xl/tables/table1.xml", table(1))
+                  .write(file("a.xlsx")));
+
+      assertThat(((Content.Formula) at(workbook, 0, 0)).text())
+          .isEqualTo(formula.replace("&apos;", "'"));
     }
   }
 }
