@@ -3,6 +3,7 @@ package tenthmark.checker.evaluation;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
 import org.apache.poi.ss.formula.ptg.ControlPtg;
+import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.OperationPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.ptg.RefPtgBase;
@@ -34,6 +35,9 @@ final class RelativeForm {
     }
     if (token instanceof AbstractFunctionPtg function) {
       return function.getName() + function.getNumberOfOperands();
+    }
+    if (token instanceof NamePtg name) {
+      return String.valueOf(name.getIndex());
     }
     return token instanceof OperationPtg || token instanceof ControlPtg
         ? ""
