@@ -24,7 +24,11 @@ final class HeadedTable {
   private static final int GAP = 2;
 
   private static final Pattern SUMMARY =
-      Pattern.compile("(?:totals?|sum|average|mean)\\W*", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "(?:totals?|sum|average|mean"
+              + "|summe|gesamt|mittelwert|durchschnitt|somme|totaux|moyenne"
+              + "|suma|totales|media|promedio)\\W*",
+          Pattern.CASE_INSENSITIVE);
 
   private final Workbook workbook;
   private final Evaluation evaluation;

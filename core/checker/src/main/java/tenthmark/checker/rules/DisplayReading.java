@@ -13,7 +13,10 @@ import tenthmark.measurement.wording.Message;
 @AutoService(Rule.class)
 public final class DisplayReading implements RecordRule {
 
-  private static final Pattern DIGITAL = Pattern.compile("\\bdigital\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern DIGITAL =
+      Pattern.compile(
+          "\\b(?:digital(?:e[mnrs]?|es)?|digitalanzeige|numériques?)\\b",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("display-reading", Severity.WARNING);

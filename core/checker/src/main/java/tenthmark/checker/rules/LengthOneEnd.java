@@ -24,8 +24,12 @@ public final class LengthOneEnd implements RecordRule {
   /** Readings of one position although the unit is one of length. */
   private static final Pattern ONE_POSITION =
       Pattern.compile(
-          "\\b(?:position|height above|level|displacement|calipers?|vernier|micrometer|dial)\\b",
-          Pattern.CASE_INSENSITIVE);
+          "\\b(?:position|height above|level|displacement|calipers?|vernier|micrometer|dial"
+              + "|stellung|höhe über|\\p{L}*pegel|auslenkung|messschieber|nonius|mikrometer|messuhr"
+              + "|hauteur au-dessus|niveau|déplacement|pied à coulisse|palmer|micromètre|comparateur"
+              + "|posición|altura sobre|nivel|desplazamiento|calibre|pie de rey|nonio|micrómetro"
+              + "|comparador)\\b",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("length-one-end", Severity.WARNING);

@@ -255,7 +255,14 @@ class ContributionsTest {
       "Position of the brake lever, mm",
       "Water level, mm",
       "Tyre pressure, bar",
-      "Arm by vernier caliper, mm"
+      "Arm by vernier caliper, mm",
+      "Wasserpegel, mm",
+      "AUSLENKUNG des Bremshebels, mm",
+      "Kurbel mit Messschieber, mm",
+      "Déplacement du levier, mm",
+      "Manivelle au pied à coulisse, mm",
+      "Posición de la palanca, mm",
+      "NIVEL del agua, mm"
     })
     void isNotSaidOfOnePositionOrAnotherQuantity(String quantity, String unit) {
       assertThat(Findings.in(length(quantity, unit, "=LAB_READING(1,\"fine\")"))).isEmpty();
@@ -281,10 +288,20 @@ class ContributionsTest {
           .isEqualTo("a reading uncertainty of 0.05 for \"Spoke\", read off a digital display");
     }
 
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "Spoke on a digital balance",
+          "Speiche auf digitaler Waage",
+          "Rayon sur une balance numérique",
+          "Radio en una balanza digital"
+        })
+    void isFoundWhereTheWordSaysSo(String quantity) {
+      assertThat(Findings.in(balance(quantity, 0.05, 0.01))).containsExactly("D2 display-reading");
+    }
+
     @Test
-    void isFoundWhereTheWordSaysSoOrAResolutionStands() {
-      assertThat(Findings.in(balance("Spoke on a digital balance", 0.05, 0.01)))
-          .containsExactly("D2 display-reading");
+    void isFoundWhereAResolutionStands() {
       assertThat(
               Findings.in(
                   Grid.sheet("Records")

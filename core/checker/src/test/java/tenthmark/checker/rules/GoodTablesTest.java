@@ -214,6 +214,19 @@ class GoodTablesTest {
     assertThat(Findings.in(grid)).isEmpty();
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"Mean", "Total:", "Mittelwert", "Summe", "Moyenne :", "Suma", "Promedio"})
+  void withARowThatSumsThemUp(String summary) {
+    Grid grid =
+        Grid.sheet("Lab 3")
+            .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+            .row("Crank arm", 172.5, "mm", 0.8, "Fine marks, both ends by eye; ends rounded.")
+            .row("Crank arm", 172.6, "mm", 0.8, "As above.")
+            .row(summary, "=AVERAGE(B2:B3)");
+
+    assertThat(Findings.in(grid)).isEmpty();
+  }
+
   @Test
   void withNoHeadingsButLabFunctions() {
     Grid grid =
