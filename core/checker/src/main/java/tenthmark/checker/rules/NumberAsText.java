@@ -11,13 +11,15 @@ import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 
 /**
  * Numbers typed as text that formulas refer to. Whether 172,5 is a number depends on the language
- * of the program: one calculates with it, another shows an error, and no formula is at fault.
+ * of the program: one calculates with it, another shows an error or leaves it out of a sum without
+ * a word, and no formula is at fault.
  */
 @AutoService(Rule.class)
 public final class NumberAsText implements Rule {
@@ -27,6 +29,12 @@ public final class NumberAsText implements Rule {
 
   /** What a text in place of a number cannot bring about. */
   private static final Set<String> OTHER_ERRORS = Set.of("#NAME?", "#REF!", "~CIRCULAR~REF~");
+
+  /** Functions that pass over the texts in a range, and those that may stand around them. */
+  private static final Set<String> PASSING_OVER =
+      Set.of(
+          "SUM", "SUMSQ", "AVERAGE", "MEDIAN", "MIN", "MAX", "STDEV", "STDEV.S", "STDEV.P",
+          "STDEVP", "SQRT", "ROUND", "ABS");
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("number-as-text", Severity.NOTE);
@@ -41,7 +49,10 @@ public final class NumberAsText implements Rule {
     Set<Cell> numbers =
         inspection
             .formulas()
-            .flatMap(cell -> behindError(cell, inspection.evaluation()))
+            .flatMap(
+                cell ->
+                    Stream.concat(
+                        behindError(cell, inspection.evaluation()), passedOver(cell, inspection)))
             .collect(Collectors.toCollection(LinkedHashSet::new));
     return numbers.stream()
         .findFirst()
@@ -67,9 +78,25 @@ public final class NumberAsText implements Rule {
   /** The numbers as text that a formula refers to which could not calculate with them. */
   private static Stream<Cell> behindError(Cell formula, Evaluation evaluation) {
     return isInError(formula, evaluation) || ResultStale.isStale(formula, evaluation)
-        ? evaluation.precedents(formula).stream()
-            .filter(cell -> text(cell, evaluation).filter(NumberAsText::isDecimal).isPresent())
+        ? evaluation.precedents(formula).stream().filter(cell -> isNumber(cell, evaluation))
         : Stream.empty();
+  }
+
+  /** The numbers as text in the ranges of a formula that leaves them out without a word. */
+  private static Stream<Cell> passedOver(Cell formula, Inspection inspection) {
+    List<String> functions = ((Content.Formula) formula.content()).functions();
+    return functions.isEmpty() || !PASSING_OVER.containsAll(functions)
+        ? Stream.empty()
+        : inspection.evaluation().references(formula).stream()
+            .flatMap(
+                range ->
+                    inspection.workbook().sheet(range.sheet()).stream()
+                        .flatMap(sheet -> sheet.cells(range)))
+            .filter(cell -> isNumber(cell, inspection.evaluation()));
+  }
+
+  private static boolean isNumber(Cell cell, Evaluation evaluation) {
+    return text(cell, evaluation).filter(NumberAsText::isDecimal).isPresent();
   }
 
   /** A LAB function in error names the text itself. */

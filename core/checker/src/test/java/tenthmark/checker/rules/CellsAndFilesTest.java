@@ -72,6 +72,33 @@ class CellsAndFilesTest {
           .containsExactly("A1 number-as-text");
     }
 
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=SUM(A1:C1)",
+          "=AVERAGE(A1:C1)",
+          "=SQRT(SUMSQ(A1:C1))",
+          "=ROUND(MAX(A1:C1),1)",
+          "=STDEV(A1:C1)",
+          "=SUM(B1:C1)*2"
+        })
+    void isNotedWhereAFormulaLeavesItOutWithoutAWord(String formula) {
+      assertThat(Findings.in(Grid.sheet("Data").row(172.5, "171,5", 172, 173, formula)))
+          .containsExactly("B1 number-as-text");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=COUNTA(A1:C1)", "=COUNT(A1:C1)", "=SUM(C1:D1)", "=SUM(A1:A1)"})
+    void isNotNotedWhereNothingIsLeftOut(String formula) {
+      assertThat(Findings.in(Grid.sheet("Data").row(172.5, "171,5", 172, 173, formula))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"soft", "2 ends", "1.2.3", "gauge 2,5"})
+    void isNoWordBesideTheNumbers(String word) {
+      assertThat(Findings.in(Grid.sheet("Data").row(172.5, word, 172, "=SUM(A1:C1)"))).isEmpty();
+    }
+
     @Test
     void isNotedOnceHoweverManyThereAre() {
       Finding finding =
