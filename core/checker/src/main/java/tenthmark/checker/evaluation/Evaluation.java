@@ -47,7 +47,8 @@ public final class Evaluation {
   private static final Recalculated BLANK = Recalculated.of(Value.BLANK);
 
   /** A cell whose precedents are still being followed; until then it shows nothing. */
-  private static final Recalculated OPEN = Recalculated.of(Value.BLANK);
+  private static final Recalculated OPEN =
+      new Recalculated(new Outcome.Known(Value.BLANK), Set.of(Trait.OPEN));
 
   private static final String DEPENDS = "reason.depends";
 
@@ -269,10 +270,10 @@ public final class Evaluation {
     Recalculated known = recalculated.get(precedent.address());
     if (known == null) {
       enter(precedent, open);
-    } else if (known == OPEN && open.size() > LONGEST_CIRCLE) {
-      from.traits.add(Trait.CIRCLING);
-    } else {
+    } else if (!known.is(Trait.OPEN)) {
       inherit(known, from);
+    } else if (open.size() > LONGEST_CIRCLE) {
+      from.traits.add(Trait.CIRCLING);
     }
   }
 

@@ -2,6 +2,8 @@ package tenthmark.checker.evaluation;
 
 /** What a formula is, and with it every formula that depends on it. */
 enum Trait {
+  /** Its precedents are still being followed; this one is not handed on. */
+  OPEN,
   /** Another value at each recalculation. */
   CHANGING,
   /** Computed by a LAB function. */
