@@ -146,7 +146,7 @@ public final class ClassPage {
         td(wording.say(first.rule().severity().inWords())),
         Tables.count(findings.size()),
         Tables.count(workbooks),
-        td(wording.say(first.rule().looksFor())));
+        td(wording.say(first.rule().looksFor())).withClass("sentence"));
   }
 
   private DomContent workbooks() {
