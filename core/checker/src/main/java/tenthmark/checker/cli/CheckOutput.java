@@ -20,7 +20,7 @@ final class CheckOutput {
 
   private final Format format;
   private final boolean quiet;
-  private final Sentences texts;
+  private final TextReport text;
   private final PrintWriter out;
   private final PrintWriter err;
   private final Optional<Progress> progress;
@@ -35,7 +35,7 @@ final class CheckOutput {
       Optional<Progress> progress) {
     this.format = format;
     this.quiet = quiet;
-    this.texts = texts;
+    this.text = new TextReport(texts);
     this.out = out;
     this.err = err;
     this.progress = progress;
@@ -48,7 +48,6 @@ final class CheckOutput {
     if (report.problem().isPresent()) {
       err.println(TextReport.failure(report));
     } else if (format == Format.TEXT && !quiet) {
-      TextReport text = new TextReport(texts);
       text.lines(report).forEach(out::println);
       out.println(text.summary(report));
     }
@@ -60,9 +59,7 @@ final class CheckOutput {
   void end() {
     progress.ifPresent(Progress::clear);
     out.println(
-        format == Format.JSON
-            ? JsonReport.write(reports, texts)
-            : new TextReport(texts).summary(reports));
+        format == Format.JSON ? JsonReport.write(reports, text.texts()) : text.summary(reports));
   }
 
   /** The reports, in the order of the files. */

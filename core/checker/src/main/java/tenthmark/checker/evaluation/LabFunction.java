@@ -3,7 +3,6 @@ package tenthmark.checker.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
@@ -40,14 +39,22 @@ record LabFunction(
               ? Values.reference(arguments[i], context, cells)
               : Values.argument(arguments[i], context));
     }
-    Value result = call(values);
-    sentence(result, values).ifPresent(sentence -> sentences.put(place(context), sentence));
-    return Values.result(result, context);
+    return Values.result(call(values, context), context);
   }
 
-  private Value call(List<Value> values) {
+  private Value call(List<Value> values, OperationEvaluationContext context) {
     try {
-      return function.call(values, wording.sentences());
+      return function.compute(values, wording.sentences());
+    } catch (ArgumentException refusal) {
+      String sentence = function.sentence(refusal, wording.sentences());
+      Value shown = function.refused(sentence);
+      // A cell shows the sentence of a text as it is; that of a fault is for the report to say.
+      sentences.put(
+          place(context),
+          shown instanceof Value.Fault
+              ? Message.of("refusal", name(), refusal.said())
+              : Message.verbatim(sentence));
+      return shown;
     } catch (RuntimeException fault) {
       throw NotCheckableException.because(fault, "reason.failed", name(), fault);
     }
@@ -64,32 +71,6 @@ record LabFunction(
   private static CellAddress place(OperationEvaluationContext context) {
     String sheet = context.getWorkbook().getSheetName(context.getSheetIndex());
     return new CellAddress(sheet, context.getColumnIndex(), context.getRowIndex());
-  }
-
-  /** A cell shows the sentence of a text as it is; that of a fault is for the report to say. */
-  private Optional<Message> sentence(Value result, List<Value> arguments) {
-    if (result instanceof Value.Table table) {
-      return sentence(table.rows().get(0).get(0), arguments);
-    }
-    if (result instanceof Value.Fault fault && isSentence(fault.reason())) {
-      return Optional.of(refusal(arguments));
-    }
-    return result instanceof Value.Text text && isSentence(text.text())
-        ? Optional.of(Message.verbatim(text.text()))
-        : Optional.empty();
-  }
-
-  private boolean isSentence(String text) {
-    return text.startsWith(name() + ": ");
-  }
-
-  private Message refusal(List<Value> arguments) {
-    try {
-      function.compute(arguments, wording.sentences());
-      throw new IllegalStateException(name() + " refuses and takes the same arguments");
-    } catch (ArgumentException refused) {
-      return Message.of("refusal", name(), refused.said());
-    }
   }
 
   private String name() {

@@ -127,7 +127,7 @@ final class Chart {
 
   private String description() {
     Message range =
-        Wording.counted(
+        Message.counted(
             "class.values",
             values.size(),
             Wording.figure(values.get(0).value()),

@@ -26,7 +26,6 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import tenthmark.checker.classroom.Distribution;
 import tenthmark.checker.classroom.SharedData;
 import tenthmark.checker.course.Course;
@@ -34,6 +33,7 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** The page that an instructor gets about all workbooks. */
@@ -97,10 +97,6 @@ public final class ClassPage {
         shared());
   }
 
-  private List<String> columns(String... keys) {
-    return Stream.of(keys).map(key -> wording.say(key)).toList();
-  }
-
   private DomContent rules() {
     Map<String, List<Finding>> byRule =
         reports.stream()
@@ -122,7 +118,7 @@ public final class ClassPage {
                 ? p(wording.say("class.rules.none")).withClass("kind")
                 : Tables.scrolling(
                     wording.say("class.rules.caption"),
-                    columns(
+                    wording.sayAll(
                         "heading.rule",
                         "heading.severity",
                         "report.findings",
@@ -154,7 +150,7 @@ public final class ClassPage {
             h2(wording.say("class.workbooks")),
             Tables.scrolling(
                 wording.say("class.workbooks.caption"),
-                columns(
+                wording.sayAll(
                     "heading.workbook",
                     "heading.errors",
                     "heading.warnings",
@@ -214,12 +210,12 @@ public final class ClassPage {
                 .map(value -> wording.say("class.accepted.line", value))
                 .orElseGet(() -> wording.say("class.accepted.none"))),
         Chart.of(id, distribution, wording),
-        iff(outside > 0, p(wording.say(Wording.counted("class.outside", outside)))),
+        iff(outside > 0, p(wording.say(Message.counted("class.outside", outside)))),
         details(
-            summary(wording.say(Wording.counted("class.table", distribution.values().size()))),
+            summary(wording.say(Message.counted("class.table", distribution.values().size()))),
             Tables.scrolling(
                 heading,
-                columns("heading.workbook", "heading.number", "heading.size"),
+                wording.sayAll("heading.workbook", "heading.number", "heading.size"),
                 distribution.values().stream().map(this::value).toList())));
   }
 
@@ -242,7 +238,7 @@ public final class ClassPage {
                 ? p(wording.say("class.shared.none"))
                 : Tables.scrolling(
                     wording.say("class.shared.caption"),
-                    columns(
+                    wording.sayAll(
                         "heading.workbook", "heading.workbook", "heading.numbers", "heading.which"),
                     pairs.stream().map(this::pair).toList()))
         .withId("shared");

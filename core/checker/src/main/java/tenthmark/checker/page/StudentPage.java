@@ -28,11 +28,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.RecordSummary;
+import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.RuleDeclaration;
@@ -42,19 +42,6 @@ import tenthmark.measurement.wording.Sentences;
 
 /** The page that a student gets about a workbook. It shows nothing from any other workbook. */
 public final class StudentPage {
-
-  private static final List<Message> COLUMNS =
-      Stream.of(
-              "heading.sheet",
-              "heading.place",
-              "heading.quantity",
-              "heading.symbol",
-              "heading.number",
-              "heading.size",
-              "heading.unit",
-              "heading.contributions")
-          .map(Message::of)
-          .toList();
 
   private final FileReport report;
   private final Profile profile;
@@ -95,10 +82,7 @@ public final class StudentPage {
       return Message.of("page.unchecked");
     }
     int records = report.contents().records().size();
-    return Message.of(
-        records == 1 ? "page.summary.one" : "page.summary.many",
-        Wording.severities(report),
-        records);
+    return Message.counted("page.summary", records, TextReport.counts(List.of(report)));
   }
 
   private DomContent main() {
@@ -139,7 +123,7 @@ public final class StudentPage {
                 li(wording.say("page.recalculated")),
                 li(wording.say(Wording.convention(profile.course().convention())))),
             details(
-                summary(wording.say(Wording.counted("page.rules", rules.rules().size()))),
+                summary(wording.say(Message.counted("page.rules", rules.rules().size()))),
                 ul(each(rules.rules(), rule -> rule(rule.declaration())))))
         .withId("checked");
   }
@@ -152,8 +136,8 @@ public final class StudentPage {
     return wording.say(
         sheet.hidden() ? "page.sheet.hidden" : "page.sheet.size",
         sheet.name(),
-        Wording.counted("page.cells", sheet.cells()),
-        Wording.counted("page.formulas", sheet.formulas()));
+        Message.counted("page.cells", sheet.cells()),
+        Message.counted("page.formulas", sheet.formulas()));
   }
 
   private DomContent findings() {
@@ -206,7 +190,15 @@ public final class StudentPage {
                 ? p(wording.say("page.no-records"))
                 : Tables.scrolling(
                     wording.say("page.records.caption"),
-                    COLUMNS.stream().map(wording::say).toList(),
+                    wording.sayAll(
+                        "heading.sheet",
+                        "heading.place",
+                        "heading.quantity",
+                        "heading.symbol",
+                        "heading.number",
+                        "heading.size",
+                        "heading.unit",
+                        "heading.contributions"),
                     records.stream().map(this::row).toList()))
         .withId("records");
   }
@@ -220,17 +212,18 @@ public final class StudentPage {
         Tables.number(entry.value(), wording),
         Tables.number(entry.uncertainty(), wording),
         td(entry.unit()),
-        td(
-            entry.contributions().entrySet().stream()
-                .map(
-                    part ->
-                        Message.of(
-                            "contribution",
-                            part.getKey().inWords(),
-                            Wording.figure(part.getValue())))
-                .reduce((list, next) -> Message.of("list.next", list, next))
-                .map(wording::say)
-                .orElse("")));
+        td(contributions(entry)));
+  }
+
+  private String contributions(RecordSummary entry) {
+    List<Message> parts =
+        entry.contributions().entrySet().stream()
+            .map(
+                part ->
+                    Message.of(
+                        "contribution", part.getKey().inWords(), Wording.figure(part.getValue())))
+            .toList();
+    return parts.isEmpty() ? "" : wording.say(Message.joined("list.next", parts));
   }
 
   private Map<String, List<Finding>> bySheet() {

@@ -1,13 +1,10 @@
 package tenthmark.checker.page;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tenthmark.checker.classroom.Distribution;
-import tenthmark.checker.report.FileReport;
-import tenthmark.checker.rules.Severity;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.rounding.Decimals;
@@ -27,6 +24,11 @@ record Wording(Sentences texts) {
   /** What is said, with what fills its gaps. */
   String say(String key, Object... gaps) {
     return say(Message.of(key, gaps));
+  }
+
+  /** Several without gaps. */
+  List<String> sayAll(String... keys) {
+    return Stream.of(keys).map(key -> say(key)).toList();
   }
 
   /** What is said. */
@@ -70,22 +72,6 @@ record Wording(Sentences texts) {
     return uncertainty == 0
         ? figure(value)
         : Message.of("value.uncertain", figure(value), figure(uncertainty));
-  }
-
-  /** How many of something; the sentences for one and for many have these endings. */
-  static Message counted(String key, long count, Object... more) {
-    List<Object> gaps = new ArrayList<>(List.of(count));
-    gaps.addAll(List.of(more));
-    return new Message(key + (count == 1 ? ".one" : ".many"), gaps);
-  }
-
-  /** How many findings of each severity, such as 2 errors, 0 warnings, 1 note. */
-  static Message severities(FileReport report) {
-    return Message.joined(
-        "list.next",
-        Arrays.stream(Severity.values())
-            .map(severity -> severity.counted(report.count(severity)))
-            .toList());
   }
 
   /** What the convention of a course says. */

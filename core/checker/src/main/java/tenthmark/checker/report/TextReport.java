@@ -63,12 +63,12 @@ public record TextReport(Sentences texts) {
   public String summary(List<FileReport> reports) {
     long checked = reports.stream().filter(report -> report.problem().isEmpty()).count();
     long failed = reports.size() - checked;
-    Message all =
-        Message.of(checked == 1 ? "text.files.one" : "text.files.many", checked, counts(reports));
+    Message all = Message.counted("text.files", checked, counts(reports));
     return oneLine(failed == 0 ? all : Message.of("text.failed", all, failed));
   }
 
-  private static Message counts(List<FileReport> reports) {
+  /** How many findings of each severity, such as 2 errors, 0 warnings, 1 note. */
+  public static Message counts(List<FileReport> reports) {
     return Message.joined(
         "list.next",
         Arrays.stream(Severity.values())

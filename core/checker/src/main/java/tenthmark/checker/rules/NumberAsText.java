@@ -122,9 +122,7 @@ public final class NumberAsText implements Rule {
     String number = text(first, inspection.evaluation()).orElseThrow().strip();
     return DECLARATION.finding(
         first.address(),
-        count == 1
-            ? Message.of("number-as-text.found.one", number)
-            : Message.of("number-as-text.found.many", number, count),
+        Message.counted("number-as-text.found", count, number),
         Message.of("number-as-text.expected"));
   }
 }

@@ -82,11 +82,8 @@ public final class ReactionMissing implements RecordRule {
   }
 
   private static Message expected(double size, double reaction, int cycles, String unit) {
-    return Message.of(
-        cycles == 1 ? "reaction-missing.expected.one" : "reaction-missing.expected.many",
-        Numbers.show(size, unit),
-        Numbers.show(reaction),
-        cycles);
+    return Message.counted(
+        "reaction-missing.expected", cycles, Numbers.show(size, unit), Numbers.show(reaction));
   }
 
   private static boolean isByHand(MeasurementRecord measurement, Inspection inspection) {

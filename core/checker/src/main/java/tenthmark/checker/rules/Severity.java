@@ -24,6 +24,6 @@ public enum Severity {
 
   /** So many findings, such as 2 errors. */
   public Message counted(long findings) {
-    return Message.counted("severity." + id(), Math.toIntExact(findings));
+    return Message.counted("severity." + id(), findings);
   }
 }

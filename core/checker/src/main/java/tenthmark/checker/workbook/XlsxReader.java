@@ -184,10 +184,6 @@ final class XlsxReader {
     }
   }
 
-  private static String uniform(NameEntry entry, TableReferences tables) {
-    return FormulaText.uniform(tables.asRanges(entry.formula(), "", -1));
-  }
-
   private DefinedName definedName(NameEntry entry, TableReferences tables) {
     return new DefinedName(
         entry.name(),
@@ -195,7 +191,7 @@ final class XlsxReader {
             .sheet()
             .filter(index -> index >= 0 && index < sheetEntries.size())
             .map(index -> sheetEntries.get(index).name()),
-        uniform(entry, tables));
+        FormulaText.uniform(tables.asRanges(entry.formula(), "", -1)));
   }
 
   static Optional<String> attribute(XMLStreamReader xml, String name) {

@@ -82,7 +82,7 @@ record XlsxTable(String name, CellRange area, int headings, int totals, List<Str
           : Optional.of(
               row < data().top() || row > data().bottom()
                   ? "#VALUE!"
-                  : written("", "$", left, right, "", new Rows(row, row)));
+                  : written("", left, right, "", new Rows(row, row)));
     }
     Optional<Rows> rows = Optional.empty();
     for (String keyword : keywords.isEmpty() ? List.of("#data") : keywords) {
@@ -94,7 +94,7 @@ record XlsxTable(String name, CellRange area, int headings, int totals, List<Str
     }
     String place = sheet.equalsIgnoreCase(area.sheet()) ? "" : quoted(area.sheet()) + "!";
     return rows.map(
-        all -> all.top() > all.bottom() ? "#REF!" : written(place, "$", left, right, "$", all));
+        all -> all.top() > all.bottom() ? "#REF!" : written(place, left, right, "$", all));
   }
 
   private int column(String name) {
@@ -123,10 +123,9 @@ record XlsxTable(String name, CellRange area, int headings, int totals, List<Str
     return "'" + sheet.replace("'", "''") + "'";
   }
 
-  private static String written(
-      String place, String fixed, int left, int right, String fixedRow, Rows rows) {
-    String first = fixed + A1.letters(left) + fixedRow + (rows.top() + 1);
-    String last = fixed + A1.letters(right) + fixedRow + (rows.bottom() + 1);
+  private static String written(String place, int left, int right, String fixed, Rows rows) {
+    String first = "$" + A1.letters(left) + fixed + (rows.top() + 1);
+    String last = "$" + A1.letters(right) + fixed + (rows.bottom() + 1);
     return place + (first.equals(last) ? first : first + ":" + last);
   }
 }

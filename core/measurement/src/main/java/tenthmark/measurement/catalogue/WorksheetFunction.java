@@ -31,17 +31,25 @@ public interface WorksheetFunction {
    * with that sentence as its reason where it gives a number.
    */
   default Value call(List<Value> values, Sentences sentences) {
-    Declaration declaration = declaration();
     try {
       return compute(values, sentences);
     } catch (ArgumentException problem) {
-      String sentence = declaration.displayName() + ": " + sentences.say(problem.said());
-      return switch (declaration.result()) {
-        case NUMBER, EITHER -> new Value.Fault(sentence);
-        case TEXT -> Value.of(sentence);
-        case TABLE -> explained(sentence);
-      };
+      return refused(sentence(problem, sentences));
     }
+  }
+
+  /** The sentence that explains why an argument is refused. */
+  default String sentence(ArgumentException problem, Sentences sentences) {
+    return declaration().displayName() + ": " + sentences.say(problem.said());
+  }
+
+  /** What a call gives whose argument is refused with a sentence. */
+  default Value refused(String sentence) {
+    return switch (declaration().result()) {
+      case NUMBER, EITHER -> new Value.Fault(sentence);
+      case TEXT -> Value.of(sentence);
+      case TABLE -> explained(sentence);
+    };
   }
 
   /**

@@ -1,6 +1,7 @@
 package tenthmark.measurement.wording;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A sentence, or a part of one, before it is said in a language.
@@ -33,9 +34,14 @@ public record Message(String key, List<Object> gaps) {
     return of("verbatim", text);
   }
 
-  /** So many things, whose sentences have the endings {@code one} and {@code many}. */
-  public static Message counted(String key, int count) {
-    return of(key + (count == 1 ? ".one" : ".many"), count);
+  /**
+   * So many things, whose sentences have the endings {@code one} and {@code many}.
+   *
+   * @param more what fills the gaps after that of the number
+   */
+  public static Message counted(String key, long count, Object... more) {
+    List<Object> gaps = Stream.concat(Stream.of(count), Stream.of(more)).toList();
+    return new Message(key + (count == 1 ? ".one" : ".many"), gaps);
   }
 
   /** A number as a sentence of its own. */
