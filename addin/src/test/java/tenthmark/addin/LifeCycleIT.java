@@ -71,9 +71,31 @@ class LifeCycleIT {
 
     folder.unopkg("remove", IDENTIFIER);
     folder.start().close();
-    // The office itself leaves the older package, unused, in its folder for temporary files.
-    Path temporary = folder.profile().resolve("user/extensions/tmp");
-    assertThat(traces()).allMatch(file -> file.startsWith(temporary));
+    // The office keeps the older package, unused, until it is itself updated.
+    assertThat(traces()).allMatch(file -> file.startsWith(extensions().resolve("tmp")));
+
+    Files.writeString(extensions().resolve("buildid"), "another build");
+    folder.start().close();
+    assertThat(traces()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("offices")
+  void theOlderVersionRemovedBeforeTheNewerIsAddedLeavesNoTrace(Launcher launcher)
+      throws Exception {
+    folder = UserFolder.create(launcher, Profile.plain());
+    folder.add(older());
+    Path document = documentSaved();
+
+    folder.unopkg("remove", IDENTIFIER);
+    folder.add(extension());
+
+    assertThat(installed()).contains("Version: " + version()).doesNotContain(OLDER);
+    documentCalculates(document);
+
+    folder.unopkg("remove", IDENTIFIER);
+    folder.start().close();
+    assertThat(traces()).isEmpty();
   }
 
   @ParameterizedTest
@@ -121,25 +143,33 @@ class LifeCycleIT {
     documentCalculates(xlsx);
   }
 
-  /** The office keeps notes of its own on each template that it has ever listed; it shows none. */
+  /**
+   * The office keeps its list of templates until it lists them anew, and then until its next start
+   * that it has struck ours off.
+   */
   @ParameterizedTest
   @MethodSource("offices")
-  void removedAfterItsTemplatesWereListedItLeavesTheNotesOfTheOfficeOnThem(Launcher launcher)
-      throws Exception {
+  void removedAfterItsTemplatesWereListedItIsForgottenOnceTheOfficeHasListedThemAnew(
+      Launcher launcher) throws Exception {
     folder = UserFolder.create(launcher, Profile.withExtension());
     try (Office office = folder.start()) {
       assertThat(shelves(office)).contains("Tenthmark");
     }
+    Path registry = folder.profile().resolve("user/registrymodifications.xcu");
+    assertThat(traces()).contains(registry);
 
     folder.unopkg("remove", IDENTIFIER);
 
     try (Office office = folder.start()) {
       assertThat(shelves(office)).doesNotContain("Tenthmark");
     }
-    Path registry = folder.profile().resolve("user/registrymodifications.xcu");
     assertThat(traces()).isSubsetOf(List.of(registry));
     assertThat(Files.readAllLines(registry).stream().filter(LifeCycleIT::names))
-        .allMatch(line -> line.contains("\"/org.openoffice.ucb.Store/ContentProperties\""));
+        .allMatch(line -> line.contains("\"/org.openoffice.ucb.Store/ContentProperties\""))
+        .allMatch(line -> line.endsWith(" oor:op=\"remove\"/></item>"));
+
+    folder.start().close();
+    assertThat(traces()).isEmpty();
   }
 
   /** The headings under which the Templates dialog lists. */
@@ -192,6 +222,10 @@ class LifeCycleIT {
         manager.disableExtension(extension, null, null);
       }
     }
+  }
+
+  private Path extensions() {
+    return folder.profile().resolve("user/extensions");
   }
 
   private String installed() throws Exception {
