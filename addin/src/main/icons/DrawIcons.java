@@ -34,6 +34,7 @@ class DrawIcons {
           "check", DrawIcons::check,
           "remove-comments", DrawIcons::removeComments,
           "plain-copy", DrawIcons::plainCopy,
+          "add-notice", DrawIcons::addNotice,
           "reference", DrawIcons::reference);
 
   public static void main(String[] arguments) throws IOException {
@@ -105,6 +106,13 @@ class DrawIcons {
     pen.draw(new Rectangle2D.Double(6, 5.2, 7, 8.2));
     lines(pen, LINE, 1, 7.8, 8, 11.2, 8);
     lines(pen, LINE, 1, 7.8, 10.6, 11.2, 10.6);
+  }
+
+  static void addNotice(Graphics2D pen) {
+    stroke(pen, LINE, 1.1);
+    pen.draw(new Rectangle2D.Double(2.8, 3, 10.4, 10));
+    lines(pen, ACCENT, 1.7, 8, 5.2, 8, 8.6);
+    dot(pen, 8, 11.1);
   }
 
   static void reference(Graphics2D pen) {

@@ -8,6 +8,7 @@ import com.sun.star.uno.XComponentContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import tenthmark.addin.notice.Offer;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.wording.Sentences;
@@ -26,6 +27,7 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   LabComponent(XComponentContext context) {
     this.sentences = OfficeLocale.of(context).sentences();
+    Offer.begin(context);
   }
 
   /** A number. */

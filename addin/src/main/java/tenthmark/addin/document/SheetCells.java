@@ -174,9 +174,16 @@ public final class SheetCells {
    * calls whole columns beyond it not empty.
    */
   public boolean isEmptyColumn(int column) throws Exception {
+    CellRangeAddress used = usedArea();
+    return column > used.EndColumn || isEmpty(column, 0, column, used.EndRow);
+  }
+
+  /** The smallest rectangle that holds all that is on the sheet. */
+  public CellRangeAddress usedArea() {
     XSheetCellCursor cursor = sheet.createCursor();
-    queryInterface(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
-    CellRangeAddress end = queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
-    return column > end.EndColumn || isEmpty(column, 0, column, end.EndRow);
+    XUsedAreaCursor used = queryInterface(XUsedAreaCursor.class, cursor);
+    used.gotoStartOfUsedArea(false);
+    used.gotoEndOfUsedArea(true);
+    return queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
   }
 }

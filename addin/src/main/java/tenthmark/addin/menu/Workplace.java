@@ -11,6 +11,7 @@ import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
 import java.io.IOException;
 import tenthmark.addin.OfficeLocale;
+import tenthmark.addin.document.SheetCells;
 import tenthmark.addin.document.Spreadsheet;
 import tenthmark.addin.wording.DialogTexts;
 import tenthmark.measurement.wording.Sentences;
@@ -80,6 +81,16 @@ public record Workplace(
   /** The spreadsheet in the window. */
   public Spreadsheet spreadsheet() {
     return new Spreadsheet(frame.getController());
+  }
+
+  /** Refuses to go on where the cells of a sheet of the spreadsheet may not be changed. */
+  public void refuseUnchangeable(SheetCells sheet) {
+    if (spreadsheet().isReadOnly()) {
+      throw new RefusalException("document.read-only");
+    }
+    if (sheet.isProtected()) {
+      throw new RefusalException("sheet.protected");
+    }
   }
 
   /** A service of the office. */

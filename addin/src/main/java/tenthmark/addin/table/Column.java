@@ -5,23 +5,23 @@ import java.util.Optional;
 /** The columns of the record table, from left to right. */
 enum Column {
   QUANTITY(45),
-  SYMBOL(19),
+  SYMBOL(20),
   VALUE(20),
-  UNIT(23),
-  DIVISION(18),
-  SPACING(18, "fine"),
-  ENDS(20, "1"),
-  EXTENT(22),
+  UNIT(27),
+  DIVISION(19),
+  SPACING(19, "fine"),
+  ENDS(22, "1"),
+  EXTENT(26),
   LAST_DIGIT(18),
-  READING(20, "=IF({DIVISION}=\"\";\"\";LAB_READING({DIVISION};{SPACING};{ENDS}))"),
-  PHYSICAL(23, "=IF({EXTENT}=\"\";\"\";LAB_FUZZY({EXTENT}))"),
-  INSTRUMENT(24, "=IF({LAST_DIGIT}=\"\";\"\";LAB_DISPLAY({LAST_DIGIT}))"),
-  UNCERTAINTY(28, "=IF(COUNT({READING}:{INSTRUMENT})=0;\"\";LAB_TOTAL({READING}:{INSTRUMENT}))"),
+  READING(22, "=IF({DIVISION}=\"\";\"\";LAB_READING({DIVISION};{SPACING};{ENDS}))"),
+  PHYSICAL(26, "=IF({EXTENT}=\"\";\"\";LAB_FUZZY({EXTENT}))"),
+  INSTRUMENT(28, "=IF({LAST_DIGIT}=\"\";\"\";LAB_DISPLAY({LAST_DIGIT}))"),
+  UNCERTAINTY(32, "=IF(COUNT({READING}:{INSTRUMENT})=0;\"\";LAB_TOTAL({READING}:{INSTRUMENT}))"),
   RESULT(
-      48, "=IF(COUNT({VALUE};{UNCERTAINTY})<2;\"\";LAB_RESULT({VALUE};{UNCERTAINTY};{UNIT}&\"\"))"),
+      56, "=IF(COUNT({VALUE};{UNCERTAINTY})<2;\"\";LAB_RESULT({VALUE};{UNCERTAINTY};{UNIT}&\"\"))"),
   KIND(24),
   DUE_TO(50),
-  SIZE(17);
+  SIZE(19);
 
   private final int width;
   private final String content;
@@ -35,7 +35,10 @@ enum Column {
     this.content = content;
   }
 
-  /** In hundredths of a millimetre; wide enough for each word of the heading in any language. */
+  /**
+   * In hundredths of a millimetre; wide enough for each word of the heading in any language, in
+   * fonts as wide as DejaVu Sans.
+   */
   int width() {
     return width * 100;
   }

@@ -18,7 +18,6 @@ final class Look {
   private static final int PALE_SLATE = 0xE3E8EE;
   private static final int FAINT_SLATE = 0xF3F5F8;
   private static final int SLATE = 0x8796A5;
-  private static final int DARK_RED = 0xA01C1C;
 
   /** In hundredths of a millimetre. */
   private static final short THIN = 18;
@@ -66,11 +65,6 @@ final class Look {
     calculated(cells);
     set(cells, "CharPosture", FontSlant.ITALIC);
     set(cells, "VertJustify", CellVertJustify2.TOP);
-  }
-
-  static void warning(XCellRange cells) throws Exception {
-    set(cells, "CharWeight", FontWeight.BOLD);
-    set(cells, "CharColor", DARK_RED);
   }
 
   private static void set(XCellRange cells, String property, Object value) throws Exception {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import tenthmark.addin.document.SheetCells;
 import tenthmark.addin.document.Spreadsheet;
 import tenthmark.addin.menu.RefusalException;
+import tenthmark.addin.menu.Workplace;
+import tenthmark.addin.notice.Notice;
 import tenthmark.addin.table.TableNames.Named;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Language;
@@ -14,15 +16,22 @@ import tenthmark.measurement.wording.Language;
 /** Begins record tables in a spreadsheet and adds records to them. */
 public final class RecordTables {
 
+  private final Workplace workplace;
   private final Spreadsheet document;
 
-  /** Those of a document. */
-  public RecordTables(Spreadsheet document) {
-    this.document = document;
+  /** Those of the spreadsheet at a workplace. */
+  public RecordTables(Workplace workplace) {
+    this.workplace = workplace;
+    this.document = workplace.spreadsheet();
   }
 
-  /** Begins a table in a language with one record at the selected cell, as one step. */
-  public void begin(String title, Language language) throws Exception {
+  /**
+   * Begins a table in the office's language with one record at the selected cell, as one step. The
+   * first table of a workbook brings the notice along, below it.
+   */
+  public void begin() throws Exception {
+    Language language = workplace.locale().language();
+    Notice notice = new Notice(document);
     TableWords words = new TableWords(language);
     CellRangeAddress cursor = cursor();
     SheetCells sheet = changeable(cursor.Sheet);
@@ -34,19 +43,21 @@ public final class RecordTables {
       throw new RefusalException("table.not-empty", places(table));
     }
     document.change(
-        title,
+        workplace.title(),
         () -> {
           setWidths(table);
           table.writeHeadings(words);
           table.writeLastRecord(words);
           new TableNames(document).add(table);
-          Notice.add(document, table, language);
+          if (!notice.isThere()) {
+            notice.addBelow(sheet, table.left(), table.right(), table.bottom(), language);
+          }
         });
     selectLastRecord(table);
   }
 
   /** Adds a record to the table at the selected cell, as one step. */
-  public void addRecord(String title) throws Exception {
+  public void addRecord() throws Exception {
     CellRangeAddress cursor = cursor();
     SheetCells sheet = changeable(cursor.Sheet);
     TableNames names = new TableNames(document);
@@ -59,7 +70,7 @@ public final class RecordTables {
       throw new RefusalException("table.no-room");
     }
     document.change(
-        title,
+        workplace.title(),
         () -> {
           makeRoom(longer);
           longer.writeLastRecord(words);
@@ -73,13 +84,8 @@ public final class RecordTables {
   }
 
   private SheetCells changeable(int number) throws Exception {
-    if (document.isReadOnly()) {
-      throw new RefusalException("document.read-only");
-    }
     SheetCells sheet = document.sheet(number);
-    if (sheet.isProtected()) {
-      throw new RefusalException("sheet.protected");
-    }
+    workplace.refuseUnchangeable(sheet);
     return sheet;
   }
 

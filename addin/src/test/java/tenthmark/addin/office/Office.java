@@ -131,25 +131,30 @@ public final class Office implements AutoCloseable {
     return home.path();
   }
 
-  /** An empty spreadsheet. */
+  /** An empty spreadsheet, in a hidden window. */
   public Workbook create() throws Exception {
-    return load("private:factory/scalc");
+    return load("private:factory/scalc", true);
   }
 
-  /** A copy of a file, loaded as a user would open it. */
+  /** An empty spreadsheet in a window that is shown, as a user has it, if on no screen. */
+  public Workbook show() throws Exception {
+    return load("private:factory/scalc", false);
+  }
+
+  /** A copy of a file, loaded as a user would open it, in a hidden window. */
   public Workbook open(Path file) throws Exception {
     Path copy = folder().resolve(file.getFileName());
     if (!copy.equals(file)) {
       Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
       Launcher.handOver(copy);
     }
-    return load(copy.toUri().toString());
+    return load(copy.toUri().toString(), true);
   }
 
-  private Workbook load(String url) throws Exception {
+  private Workbook load(String url, boolean isHidden) throws Exception {
     PropertyValue hidden = new PropertyValue();
     hidden.Name = "Hidden";
-    hidden.Value = true;
+    hidden.Value = isHidden;
     XComponent document =
         queryInterface(XComponentLoader.class, desktop)
             .loadComponentFromURL(url, "_blank", 0, new PropertyValue[] {hidden});

@@ -158,12 +158,30 @@ public final class Workbook implements AutoCloseable {
   /** Saves a copy under a whole file name, by the office's filter of that name. */
   public Path save(String fileName, String filterName) throws Exception {
     Path file = office.folder().resolve(fileName);
-    PropertyValue filter = new PropertyValue();
-    filter.Name = "FilterName";
-    filter.Value = filterName;
     queryInterface(XStorable.class, document)
-        .storeToURL(file.toUri().toString(), new PropertyValue[] {filter});
+        .storeToURL(file.toUri().toString(), properties("FilterName", filterName));
     return file;
+  }
+
+  private static PropertyValue[] properties(String name, Object value) {
+    PropertyValue property = new PropertyValue();
+    property.Name = name;
+    property.Value = value;
+    return new PropertyValue[] {property};
+  }
+
+  /** Saves it as a user does: from then on it is the document of that file. */
+  public Path saveAs(String name, Format format) throws Exception {
+    Path file = office.folder().resolve(name + format.ending);
+    queryInterface(XStorable.class, document)
+        .storeAsURL(file.toUri().toString(), properties("FilterName", format.filter));
+    return file;
+  }
+
+  /** Saves it again. */
+  public Workbook saveAgain() throws Exception {
+    queryInterface(XStorable.class, document).store();
+    return this;
   }
 
   /** Runs a command of the office or of an extension in the window of the spreadsheet. */

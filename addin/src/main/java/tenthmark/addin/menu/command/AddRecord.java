@@ -17,6 +17,6 @@ public final class AddRecord implements Command {
 
   @Override
   public void run(Workplace workplace) throws Exception {
-    new RecordTables(workplace.spreadsheet()).addRecord(workplace.title());
+    new RecordTables(workplace).addRecord();
   }
 }

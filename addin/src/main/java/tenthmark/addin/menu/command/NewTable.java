@@ -17,7 +17,6 @@ public final class NewTable implements Command {
 
   @Override
   public void run(Workplace workplace) throws Exception {
-    new RecordTables(workplace.spreadsheet())
-        .begin(workplace.title(), workplace.locale().language());
+    new RecordTables(workplace).begin();
   }
 }
