@@ -21,7 +21,7 @@ enum Column {
       56, "=IF(COUNT({VALUE};{UNCERTAINTY})<2;\"\";LAB_RESULT({VALUE};{UNCERTAINTY};{UNIT}&\"\"))"),
   KIND(24),
   DUE_TO(50),
-  SIZE(19);
+  SIZE(20);
 
   private final int width;
   private final String content;
