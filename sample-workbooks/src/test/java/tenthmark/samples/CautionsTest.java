@@ -52,7 +52,7 @@ class CautionsTest {
   }
 
   @Test
-  void standOnTheStudentsPageAndOnTheClassPage(@TempDir Path folder) throws IOException {
+  void standOnTheStudentsPageAndOnTheClassPage(@TempDir Path folder) throws Exception {
     Path workbook = Saved.WORKBOOKS.resolve("first-lab-table-faulty.ods");
     FileChecker checker = FileChecker.load();
     FileReport report = checker.check(workbook);

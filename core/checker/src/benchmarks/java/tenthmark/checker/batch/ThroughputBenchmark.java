@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -20,6 +21,7 @@ import org.apache.poi.ss.formula.udf.DefaultUDFFinder;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
 import tenthmark.checker.report.FileChecker;
+import tenthmark.checker.report.FileReport;
 import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.catalogue.Catalogue;
 
@@ -119,8 +121,11 @@ public final class ThroughputBenchmark {
     AtomicInteger seen = new AtomicInteger();
     new Batch(THREADS)
         .run(
-            files.stream().map(file -> new Job(file, () -> checker.check(file))).toList(),
-            report -> {
+            files.stream()
+                .map(file -> new Job(file, () -> checker.check(file), report -> Optional.empty()))
+                .toList(),
+            finished -> {
+              FileReport report = finished.report();
               report.problem().ifPresent(problem -> fail(report.file(), problem));
               seen.incrementAndGet();
             });

@@ -9,7 +9,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
-import tenthmark.checker.report.FileReport;
 
 /**
  * Checks many files, several at a time, and hands on their reports in the order of the files.
@@ -32,19 +31,19 @@ public record Batch(int threads) {
   }
 
   /** Runs every job; {@code next} is called by this thread, as soon as it is a file's turn. */
-  public void run(List<Job> jobs, Consumer<FileReport> next) {
+  public void run(List<Job> jobs, Consumer<Finished> next) {
     Turns turns = new Turns();
     ExecutorService pool = Executors.newFixedThreadPool(threads, Batch::worker);
     try {
-      Queue<Future<FileReport>> open = new ArrayDeque<>();
+      Queue<Future<Finished>> open = new ArrayDeque<>();
       for (Job job : jobs) {
         if (open.size() == threads * AHEAD) {
-          next.accept(report(open.remove()));
+          next.accept(finished(open.remove()));
         }
-        open.add(pool.submit(() -> turns.report(job)));
+        open.add(pool.submit(() -> turns.finish(job)));
       }
       while (!open.isEmpty()) {
-        next.accept(report(open.remove()));
+        next.accept(finished(open.remove()));
       }
     } finally {
       pool.shutdownNow();
@@ -58,7 +57,7 @@ public record Batch(int threads) {
     return thread;
   }
 
-  private static FileReport report(Future<FileReport> open) {
+  private static Finished finished(Future<Finished> open) {
     try {
       return open.get();
     } catch (InterruptedException stopped) {

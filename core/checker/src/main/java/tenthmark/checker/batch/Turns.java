@@ -1,9 +1,13 @@
 package tenthmark.checker.batch;
 
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.workbook.UnreadableFileException;
 
 /**
  * Lets jobs run side by side, which share one memory. Where one of them exhausts it, another may
@@ -17,30 +21,36 @@ final class Turns {
 
   private final AtomicInteger shortages = new AtomicInteger();
 
-  FileReport report(Job job) {
-    int before = shortages.get();
-    FileReport first = besideOthers(job);
-    return first.problem().isEmpty() ? first : again(job, first, before);
+  /** The check and the writing of its report have turns of their own. */
+  Finished finish(Job job) {
+    FileReport report = turn(job::checked, FileReport::problem);
+    return new Finished(report, turn(() -> job.written(report), Function.identity()));
   }
 
-  private FileReport besideOthers(Job job) {
+  private <T> T turn(Supplier<T> work, Function<T, Optional<String>> problem) {
+    int before = shortages.get();
+    T first = besideOthers(work, problem);
+    return problem.apply(first).isEmpty() ? first : again(work, first, before);
+  }
+
+  private <T> T besideOthers(Supplier<T> work, Function<T, Optional<String>> problem) {
     lock.readLock().lock();
     try {
-      FileReport report = job.run();
-      if (report.ranOutOfMemory()) {
+      T first = work.get();
+      if (problem.apply(first).filter(UnreadableFileException.OUT_OF_MEMORY::equals).isPresent()) {
         shortages.incrementAndGet();
       }
-      return report;
+      return first;
     } finally {
       lock.readLock().unlock();
     }
   }
 
   /** Waits for the jobs beside it, one of which may yet turn out to have exhausted the memory. */
-  private FileReport again(Job job, FileReport first, int before) {
+  private <T> T again(Supplier<T> work, T first, int before) {
     lock.writeLock().lock();
     try {
-      return shortages.get() == before ? first : job.run();
+      return shortages.get() == before ? first : work.get();
     } finally {
       lock.writeLock().unlock();
     }

@@ -21,6 +21,7 @@ import tenthmark.checker.batch.Batch;
 import tenthmark.checker.batch.EarlierResults;
 import tenthmark.checker.batch.Job;
 import tenthmark.checker.profile.Profile;
+import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Severity;
@@ -35,7 +36,9 @@ import tenthmark.measurement.wording.Sentences;
       "Checks workbooks (.xlsx, .xlsm, .xls, .ods) and all workbooks in folders.",
       "",
       "Results go to standard output: one line for each finding, with file, cell, what was found,"
-          + " what was expected and how to fix it; one line for each file; and one for all. What"
+          + " what was expected and how to fix it, of one rule for at most "
+          + Excerpt.MOST
+          + " in a file; one line for each file; and one for all. What"
           + " could not be checked goes to standard error. Results stand in the order of the file"
           + " names, however many files are checked at a time."
     },
@@ -177,9 +180,17 @@ final class CheckCommand implements Callable<Integer> {
       Consumer<FileReport> keep) {
     List<Job> jobs = entries.stream().map(entry -> job(entry, checker)).toList();
     CheckOutput output = output(jobs.size(), texts);
-    new Batch(threads).run(jobs, keep.andThen(output::file));
+    PrintWriter err = spec.commandLine().getErr();
+    new Batch(threads)
+        .run(
+            jobs,
+            finished -> {
+              keep.accept(finished.report());
+              output.file(finished.report());
+              finished.unwritten().ifPresent(line -> out.unwritten(finished.report().file(), line));
+            });
     output.end();
-    boolean written = out.end(output.reports(), spec.commandLine().getErr());
+    boolean written = out.end(output.reports(), err);
     return written ? status(output.reports()) : Main.FAILED;
   }
 
@@ -188,11 +199,11 @@ final class CheckCommand implements Callable<Integer> {
     return new Job(
         file,
         () ->
-            out.write(
-                entry
-                    .problem()
-                    .map(problem -> FileReport.unchecked(file, problem))
-                    .orElseGet(() -> checker.apply(file))));
+            entry
+                .problem()
+                .map(problem -> FileReport.unchecked(file, problem))
+                .orElseGet(() -> checker.apply(file)),
+        out::write);
   }
 
   private CheckOutput output(int files, Sentences texts) {

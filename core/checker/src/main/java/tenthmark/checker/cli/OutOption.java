@@ -3,14 +3,15 @@ package tenthmark.checker.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import picocli.CommandLine.Option;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.measurement.wording.Sentences;
 
 /** {@code --out DIR}: the reports that are written into a folder, if one is given. */
@@ -26,7 +27,7 @@ final class OutOption {
               + " checked.")
   private Path folder;
 
-  private final Map<Path, IOException> failures = new ConcurrentHashMap<>();
+  private final Map<Path, String> failures = new LinkedHashMap<>();
   private Optional<ReportFolder> reports = Optional.empty();
 
   /** The file in the folder that keeps the results for later checks. */
@@ -47,17 +48,23 @@ final class OutOption {
     return workbooks;
   }
 
-  /** Writes the reports on one workbook and gives it back; any thread may do that. */
-  FileReport write(FileReport report) {
-    reports.ifPresent(
-        target -> {
-          try {
-            target.write(report);
-          } catch (IOException problem) {
-            failures.put(report.file(), problem);
-          }
-        });
-    return report;
+  /** Writes the reports on one workbook, or says why not; any thread may do that. */
+  Optional<String> write(FileReport report) {
+    try {
+      if (reports.isPresent()) {
+        reports.get().write(report);
+      }
+      return Optional.empty();
+    } catch (UnreadableFileException problem) {
+      return Optional.of(problem.getMessage());
+    } catch (IOException problem) {
+      return Optional.of(problem.toString());
+    }
+  }
+
+  /** Notes that the reports on a workbook could not all be written. */
+  void unwritten(Path workbook, String reason) {
+    failures.put(workbook, reason);
   }
 
   /**
@@ -65,11 +72,8 @@ final class OutOption {
    * could.
    */
   boolean end(List<FileReport> all, PrintWriter err) {
-    all.stream()
-        .map(FileReport::file)
-        .filter(failures::containsKey)
-        .forEach(
-            file -> err.println(file + ": its report cannot be written: " + failures.get(file)));
+    failures.forEach(
+        (file, reason) -> err.println(file + ": its report cannot be written: " + reason));
     try {
       if (reports.isPresent()) {
         reports.get().writeClass(all);

@@ -1,7 +1,6 @@
 package tenthmark.checker.copy;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import tenthmark.checker.opendocument.ContentCopy;
@@ -25,8 +24,8 @@ public final class AnnotatedCopy {
    * another by now, or its report one of an earlier check.
    *
    * @param texts what is said of findings, in one language
-   * @throws UnreadableFileException if it is no longer within the limits
-   * @throws UncheckedIOException if there is something in it that cannot be annotated
+   * @throws UnreadableFileException if it is no longer within the limits, or there is something in
+   *     it that cannot be annotated
    */
   public static byte[] of(FileReport report, Sentences texts, Limits limits)
       throws UnreadableFileException {
@@ -48,8 +47,7 @@ public final class AnnotatedCopy {
     }
   }
 
-  private static UncheckedIOException failure(String reason, Throwable cause) {
-    return new UncheckedIOException(
-        new IOException("the workbook cannot be annotated: " + reason, cause));
+  private static UnreadableFileException failure(String reason, Throwable cause) {
+    return new UnreadableFileException("the workbook cannot be annotated: " + reason, cause);
   }
 }

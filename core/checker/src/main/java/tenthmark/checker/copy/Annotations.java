@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Program;
 import tenthmark.checker.rules.Finding;
@@ -53,7 +54,8 @@ record Annotations(
 
   static Annotations of(FileReport report, Sentences texts) {
     Map<CellAddress, String> comments = new LinkedHashMap<>();
-    for (Finding finding : report.findings()) {
+    Excerpt excerpt = report.excerpt();
+    for (Finding finding : excerpt.findings()) {
       comments.merge(
           finding.cell(), texts.say(comment(finding)), (one, other) -> one + "\n\n" + other);
     }
@@ -62,7 +64,10 @@ record Annotations(
         texts.say("report.findings"),
         preface(report, texts),
         HEADINGS.stream().map(heading -> texts.say(heading)).toList(),
-        report.findings().stream().map(finding -> row(finding, texts)).toList(),
+        Stream.concat(
+                excerpt.findings().stream().map(finding -> row(finding, texts)),
+                excerpt.rest().stream().map(rest -> row(texts.say(rest))))
+            .toList(),
         comments);
   }
 
@@ -89,6 +94,11 @@ record Annotations(
             texts.say(finding.rule().fix()))
         .map(Annotations::writable)
         .toList();
+  }
+
+  /** Under what was found. */
+  private static List<String> row(String found) {
+    return HEADINGS.stream().map(column -> column.equals("heading.found") ? found : "").toList();
   }
 
   private static Message comment(Finding finding) {

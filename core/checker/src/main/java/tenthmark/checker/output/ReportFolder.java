@@ -1,7 +1,6 @@
 package tenthmark.checker.output;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
@@ -55,8 +54,13 @@ public final class ReportFolder {
     return file.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize());
   }
 
-  /** Writes what the student gets about a workbook; may be called from several threads. */
-  public void write(FileReport report) throws IOException {
+  /**
+   * Writes what the student gets about a workbook; may be called from several threads.
+   *
+   * @throws UnreadableFileException if no annotated copy can be made; the page is written all the
+   *     same
+   */
+  public void write(FileReport report) throws IOException, UnreadableFileException {
     Path own = own(report.file());
     write(own.resolve(PAGE), StudentPage.of(report, checker.profile(), checker.rules(), texts));
     if (report.problem().isEmpty()) {
@@ -95,19 +99,9 @@ public final class ReportFolder {
   }
 
   /** The copy is made within the same limits as the check: a file may cost no more twice. */
-  private byte[] annotated(FileReport report) throws IOException {
-    try {
-      return TimeLimit.within(
-          checker.limits().time(), () -> AnnotatedCopy.of(report, texts, checker.limits()));
-    } catch (UnreadableFileException problem) {
-      if (problem.getCause() instanceof OutOfMemoryError full) {
-        // The batch gives the file another turn.
-        throw full;
-      }
-      throw new IOException(problem.getMessage(), problem);
-    } catch (UncheckedIOException problem) {
-      throw problem.getCause();
-    }
+  private byte[] annotated(FileReport report) throws UnreadableFileException {
+    return TimeLimit.within(
+        checker.limits().time(), () -> AnnotatedCopy.of(report, texts, checker.limits()));
   }
 
   /** The folder for a workbook. */

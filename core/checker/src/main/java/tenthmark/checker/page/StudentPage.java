@@ -149,7 +149,8 @@ public final class StudentPage {
                 sheet ->
                     section(
                         h3(wording.say("page.sheet", sheet.getKey())).withId(id(sheet.getKey())),
-                        each(sheet.getValue(), this::finding))))
+                        each(sheet.getValue(), this::finding))),
+            each(report.excerpt().rest(), rest -> p(wording.say(rest))))
         .withId("findings");
   }
 
@@ -227,7 +228,7 @@ public final class StudentPage {
   }
 
   private Map<String, List<Finding>> bySheet() {
-    return report.findings().stream()
+    return report.excerpt().findings().stream()
         .collect(
             Collectors.groupingBy(
                 finding -> finding.cell().sheet(), LinkedHashMap::new, Collectors.toList()));

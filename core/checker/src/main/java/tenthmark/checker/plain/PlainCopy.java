@@ -23,43 +23,55 @@ import tenthmark.measurement.catalogue.Catalogue;
  */
 public record PlainCopy(long replaced, List<String> notes) {
 
+  private record Made(PlainValues values, byte[] copy) {}
+
+  /** Writes the copy within the usual limits. */
+  public static PlainCopy write(Path source, Path target)
+      throws IOException, UnreadableFileException {
+    return write(source, target, Limits.DEFAULT);
+  }
+
   /**
    * Writes the copy; the source is only read.
    *
+   * @param limits what reading, recalculating and copying it together may take
    * @throws FileAlreadyExistsException if there is a file at the target
    * @throws UnreadableFileException if the source is no workbook that can be read and copied
    */
-  public static PlainCopy write(Path source, Path target)
+  public static PlainCopy write(Path source, Path target, Limits limits)
       throws IOException, UnreadableFileException {
     if (Files.exists(target)) {
       throw new FileAlreadyExistsException(target.toString());
     }
-    PlainValues values =
-        TimeLimit.within(
-            Limits.DEFAULT.time(),
-            () -> PlainValues.of(WorkbookFile.read(source), Catalogue.load()));
+    Made made = TimeLimit.within(limits.time(), () -> made(source, limits));
     Path unfinished = target.resolveSibling(target.getFileName() + ".part");
     try {
-      copy(source, unfinished, values.changes());
+      Files.write(unfinished, made.copy());
       Files.move(unfinished, target);
     } finally {
       Files.deleteIfExists(unfinished);
     }
-    return new PlainCopy(values.replaced(), List.copyOf(values.notes()));
+    return new PlainCopy(made.values().replaced(), List.copyOf(made.values().notes()));
   }
 
-  private static void copy(Path source, Path target, List<CellChange> changes)
-      throws IOException, UnreadableFileException {
+  private static Made made(Path source, Limits limits) throws UnreadableFileException {
+    PlainValues values = PlainValues.of(WorkbookFile.read(source, limits), Catalogue.load());
     try {
-      if (isOpenDocument(source)) {
-        Files.write(target, PlainOds.of(source, changes));
-      } else {
-        PlainXlsx.write(source, target, changes);
-      }
-    } catch (RuntimeException | StackOverflowError problem) {
+      return new Made(
+          values,
+          isOpenDocument(source)
+              ? PlainOds.of(source, values.changes())
+              : PlainXlsx.of(source, values.changes()));
+    } catch (StackOverflowError deep) {
+      throw failure("its parts are nested too deeply", deep);
+    } catch (IOException | RuntimeException problem) {
       // POI reports what it cannot change by many unchecked exceptions.
-      throw new UnreadableFileException("the workbook cannot be copied: " + problem, problem);
+      throw failure(problem.toString(), problem);
     }
+  }
+
+  private static UnreadableFileException failure(String reason, Throwable cause) {
+    return new UnreadableFileException("the workbook cannot be copied: " + reason, cause);
   }
 
   private static boolean isOpenDocument(Path source) throws IOException, UnreadableFileException {

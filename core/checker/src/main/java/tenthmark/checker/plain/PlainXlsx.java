@@ -1,8 +1,7 @@
 package tenthmark.checker.plain;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -24,12 +23,13 @@ final class PlainXlsx {
 
   private PlainXlsx() {}
 
-  static void write(Path source, Path target, List<CellChange> changes) throws IOException {
-    try (XSSFWorkbook workbook = XlsxDocument.open(source);
-        OutputStream output = Files.newOutputStream(target)) {
+  static byte[] of(Path source, List<CellChange> changes) throws IOException {
+    ByteArrayOutputStream copy = new ByteArrayOutputStream();
+    try (XSSFWorkbook workbook = XlsxDocument.open(source)) {
       changes.forEach(change -> apply(change, workbook));
-      workbook.write(output);
+      workbook.write(copy);
     }
+    return copy.toByteArray();
   }
 
   private static void apply(CellChange change, XSSFWorkbook workbook) {

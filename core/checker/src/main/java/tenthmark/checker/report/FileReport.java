@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
-import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.measurement.rounding.Decimals;
 
 /**
@@ -40,14 +39,14 @@ public record FileReport(
     return file.getFileName().toString();
   }
 
+  /** The findings that a person is shown. */
+  public Excerpt excerpt() {
+    return Excerpt.of(findings);
+  }
+
   /** How many findings have a severity. */
   public long count(Severity severity) {
     return findings.stream().filter(finding -> finding.rule().severity() == severity).count();
-  }
-
-  /** Whether it could not be checked because the memory did not suffice. */
-  public boolean ranOutOfMemory() {
-    return problem.filter(UnreadableFileException.OUT_OF_MEMORY::equals).isPresent();
   }
 
   /** What all findings cost together, exact to the last decimal. */

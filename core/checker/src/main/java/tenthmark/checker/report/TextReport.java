@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
 import tenthmark.measurement.rounding.Decimals;
@@ -11,7 +12,7 @@ import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /**
- * Plain text: one line for each finding and each file that could not be checked.
+ * Plain text: one line for each finding that is shown and each file that could not be checked.
  *
  * @param texts what is said, in one language
  */
@@ -21,7 +22,12 @@ public record TextReport(Sentences texts) {
 
   /** The lines about a file's findings; none for a file without any. */
   public List<String> lines(FileReport report) {
-    return report.findings().stream().map(finding -> line(report, finding)).toList();
+    Excerpt excerpt = report.excerpt();
+    return Stream.concat(
+            excerpt.findings().stream().map(finding -> line(report, finding)),
+            excerpt.rest().stream()
+                .map(rest -> oneLine(Message.of("text.file", report.file(), rest))))
+        .toList();
   }
 
   private String line(FileReport report, Finding finding) {

@@ -2,12 +2,16 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.carried.Claim;
 import tenthmark.checker.carried.Derivation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
+import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 
 /** A formula that the checker cannot calculate, which is no fault. */
@@ -24,11 +28,21 @@ public final class NotCheckable implements Rule {
 
   @Override
   public List<Finding> check(Inspection inspection) {
+    Map<CellAddress, Long> counts =
+        inspection
+            .formulas()
+            .flatMap(cell -> uncheckable(cell, inspection).stream())
+            .collect(Collectors.groupingBy(Outcome.NotCheckable::origin, Collectors.counting()));
     Stream<Finding> cells =
         inspection
             .formulas()
-            .filter(cell -> isOrigin(cell, inspection))
-            .map(cell -> finding(cell, inspection));
+            .flatMap(
+                cell ->
+                    uncheckable(cell, inspection).stream()
+                        .filter(outcome -> outcome.origin().equals(cell.address()))
+                        .map(
+                            outcome ->
+                                finding(cell, outcome.reason(), counts.get(cell.address()) - 1)));
     return Stream.concat(cells, uncertainties(inspection)).toList();
   }
 
@@ -56,23 +70,13 @@ public final class NotCheckable implements Rule {
         Message.of("no-fault"));
   }
 
-  private static boolean isOrigin(Cell cell, Inspection inspection) {
-    return inspection.evaluation().at(cell.address()) instanceof Outcome.NotCheckable unknown
-        && unknown.origin().equals(cell.address());
+  private static Optional<Outcome.NotCheckable> uncheckable(Cell cell, Inspection inspection) {
+    return inspection.evaluation().at(cell.address()) instanceof Outcome.NotCheckable outcome
+        ? Optional.of(outcome)
+        : Optional.empty();
   }
 
-  private static Finding finding(Cell cell, Inspection inspection) {
-    Message reason = ((Outcome.NotCheckable) inspection.evaluation().at(cell.address())).reason();
-    long dependents =
-        inspection
-                .formulas()
-                .filter(
-                    other ->
-                        inspection.evaluation().at(other.address())
-                                instanceof Outcome.NotCheckable found
-                            && found.origin().equals(cell.address()))
-                .count()
-            - 1;
+  private static Finding finding(Cell cell, Message reason, long dependents) {
     return DECLARATION.finding(
         cell.address(),
         Message.of("found.formula", reason, ((Content.Formula) cell.content()).text()),

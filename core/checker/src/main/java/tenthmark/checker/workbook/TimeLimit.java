@@ -44,9 +44,7 @@ public final class TimeLimit {
 
   private static UnreadableFileException tooSlow(Duration limit) {
     return new UnreadableFileException(
-        "reading and checking it takes longer than "
-            + limit.toMillis() / 1000.0
-            + " s and was stopped");
+        "it takes longer than " + limit.toMillis() / 1000.0 + " s and was stopped");
   }
 
   private static UnreadableFileException failed(Throwable cause) {

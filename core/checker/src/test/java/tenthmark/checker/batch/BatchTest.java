@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -24,6 +25,13 @@ class BatchTest {
 
   private final List<FileReport> reports = new ArrayList<>();
 
+  private final List<String> unwritten = new ArrayList<>();
+
+  private void add(Finished finished) {
+    reports.add(finished.report());
+    finished.unwritten().ifPresent(unwritten::add);
+  }
+
   private static Path file(int number) {
     return Path.of("student-%04d.ods".formatted(number));
   }
@@ -33,7 +41,7 @@ class BatchTest {
   }
 
   private static Job job(int number, Supplier<FileReport> check) {
-    return new Job(file(number), check);
+    return new Job(file(number), check, report -> Optional.empty());
   }
 
   @Nested
@@ -57,7 +65,7 @@ class BatchTest {
                   })
               .toList();
 
-      new Batch(threads).run(jobs, reports::add);
+      new Batch(threads).run(jobs, BatchTest.this::add);
 
       assertThat(reports)
           .extracting(FileReport::file)
@@ -80,9 +88,9 @@ class BatchTest {
       new Batch(2)
           .run(
               jobs,
-              report -> {
+              finished -> {
                 handedOn.countDown();
-                reports.add(report);
+                add(finished);
               });
 
       assertThat(reports).containsExactly(clean(0), clean(1));
@@ -112,7 +120,7 @@ class BatchTest {
                           }))
               .toList();
 
-      new Batch(3).run(jobs, reports::add);
+      new Batch(3).run(jobs, BatchTest.this::add);
 
       assertThat(most).hasValue(3);
     }
@@ -145,7 +153,7 @@ class BatchTest {
                             return clean(number);
                           })));
 
-      new Batch(2).run(jobs, reports::add);
+      new Batch(2).run(jobs, BatchTest.this::add);
 
       assertThat(doneMeanwhile).hasValue(waiting);
       assertThat(reports).hasSize(1000);
@@ -171,7 +179,7 @@ class BatchTest {
               job(4, () -> failing(new AssertionError("no"))),
               job(5, () -> clean(5)));
 
-      new Batch(2).run(jobs, reports::add);
+      new Batch(2).run(jobs, BatchTest.this::add);
 
       assertThat(reports)
           .extracting(report -> report.problem().orElse("none"))
@@ -191,7 +199,7 @@ class BatchTest {
               .mapToObj(number -> job(number, () -> number % 5 == 0 ? hoarding() : clean(number)))
               .toList();
 
-      new Batch(2).run(jobs, reports::add);
+      new Batch(2).run(jobs, BatchTest.this::add);
 
       assertThat(reports).filteredOn(report -> report.problem().isPresent()).hasSize(4);
     }
@@ -210,6 +218,68 @@ class BatchTest {
     }
 
     private static FileReport failing(RuntimeException fault) {
+      throw fault;
+    }
+  }
+
+  @Nested
+  class Writing {
+
+    private final AtomicInteger checks = new AtomicInteger();
+    private final AtomicInteger writes = new AtomicInteger();
+
+    private Job job(int number, Supplier<Optional<String>> write) {
+      return new Job(
+          file(number),
+          () -> {
+            checks.incrementAndGet();
+            return clean(number);
+          },
+          report -> write.get());
+    }
+
+    @Test
+    void thatFailsInAnyWayTakesNoReportAway() {
+      List<Job> jobs =
+          List.of(
+              job(0, () -> Optional.of("the disk is full")),
+              job(1, () -> failing(new IllegalStateException("a fault"))),
+              job(2, () -> failing(new OutOfMemoryError("heap"))),
+              job(3, Optional::empty));
+
+      new Batch(2).run(jobs, BatchTest.this::add);
+
+      assertThat(reports).containsExactly(clean(0), clean(1), clean(2), clean(3));
+      assertThat(unwritten)
+          .containsExactly(
+              "the disk is full",
+              "the checker failed on this file: java.lang.IllegalStateException: a fault",
+              "it needs more memory than the checker has");
+    }
+
+    @Test
+    void hasASecondTurnWithoutAnotherCheck() {
+      new Batch(2)
+          .run(
+              List.of(
+                  job(
+                      0,
+                      () ->
+                          writes.incrementAndGet() == 1
+                              ? failing(new OutOfMemoryError("heap"))
+                              : Optional.empty())),
+              BatchTest.this::add);
+
+      assertThat(writes).hasValue(2);
+      assertThat(checks).hasValue(1);
+      assertThat(unwritten).isEmpty();
+    }
+
+    private static Optional<String> failing(Error error) {
+      throw error;
+    }
+
+    private static Optional<String> failing(RuntimeException fault) {
       throw fault;
     }
   }
@@ -242,9 +312,9 @@ class BatchTest {
                         : clean(1);
                   }));
 
-      new Batch(2).run(jobs, reports::add);
+      new Batch(2).run(jobs, BatchTest.this::add);
 
-      assertThat(reports.get(0).ranOutOfMemory()).isTrue();
+      assertThat(reports.get(0).problem()).contains("it needs more memory than the checker has");
       assertThat(reports.get(1)).isEqualTo(clean(1));
     }
 
@@ -269,7 +339,7 @@ class BatchTest {
                           }))
               .toList();
 
-      new Batch(4).run(jobs, reports::add);
+      new Batch(4).run(jobs, BatchTest.this::add);
 
       assertThat(beside).hasSize(2);
       assertThat(beside.get(1)).isZero();
@@ -288,7 +358,7 @@ class BatchTest {
                   }),
               job(1, () -> clean(1)));
 
-      new Batch(2).run(jobs, reports::add);
+      new Batch(2).run(jobs, BatchTest.this::add);
 
       assertThat(runs.get()).isEqualTo(1);
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -46,8 +47,36 @@ class NeighboursTest {
     assertThat(check("-Xmx48m", 2)).contains("2 files checked, 0 errors, 0 warnings, 0 notes");
   }
 
+  /** POI builds a document of the whole file, the check does not. */
+  @Test
+  void ofWhichNoCopyCanBeMadeKeepTheirFindings() throws Exception {
+    Grid rows = Grid.sheet("Lab");
+    for (int row = 0; row < 1_000; row++) {
+      rows.row(Collections.nCopies(60, 1.5).toArray());
+    }
+    withFault(rows.row());
+    Path large = rows.xlsx(handedIn.resolve("a.xlsx"));
+    faulty().xlsx(handedIn.resolve("b.xlsx"));
+    Path out = folder.resolve("out");
+
+    List<String> lines = check("-Xmx48m", 2, "--out", out.toString());
+
+    assertThat(lines)
+        .contains(
+            large + ": " + FAULTY,
+            large + ": its report cannot be written: it needs more memory than the checker has",
+            "2 files checked, 2 errors, 0 warnings, 0 notes");
+    assertThat(out.resolve("workbooks/a.xlsx/feedback.html")).content().contains("unit-missing");
+    assertThat(out.resolve("workbooks/a.xlsx/a.xlsx")).doesNotExist();
+    assertThat(out.resolve("workbooks/b.xlsx/b.xlsx")).isNotEmptyFile();
+  }
+
   private static Grid faulty() {
-    return Grid.sheet("Lab")
+    return withFault(Grid.sheet("Lab"));
+  }
+
+  private static Grid withFault(Grid sheet) {
+    return sheet
         .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
         .row("Crank arm", 172.5, null, 0.5, "Fine marks, both ends judged by eye.");
   }
@@ -59,13 +88,14 @@ class NeighboursTest {
   }
 
   /** What a check prints, messages included. */
-  private List<String> check(String heap, int threads) throws Exception {
+  private List<String> check(String heap, int threads, String... options) throws Exception {
     Path output = folder.resolve("output.txt");
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of(heap, "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path")));
     command.addAll(List.of(Main.class.getName(), "check", "--time-limit", "600"));
     command.addAll(List.of("--threads", String.valueOf(threads), handedIn.toString()));
+    command.addAll(List.of(options));
     Process process =
         new ProcessBuilder(command)
             .redirectErrorStream(true)

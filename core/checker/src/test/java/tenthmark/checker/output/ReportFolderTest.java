@@ -28,7 +28,7 @@ class ReportFolderTest {
         .xlsx(file);
   }
 
-  private Path write(Path... files) throws IOException {
+  private Path write(Path... files) throws Exception {
     Path out = folder.resolve("out");
     ReportFolder reports =
         new ReportFolder(out, List.of(files), FileChecker.load(), CheckerTexts.english());

@@ -3,7 +3,6 @@ package tenthmark.checker.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -48,7 +47,7 @@ class PagesInChromiumIT {
     browser = Browser.start(folder.resolve("profile"));
   }
 
-  private static void write(List<Path> files) throws IOException {
+  private static void write(List<Path> files) throws Exception {
     FileChecker checker = FileChecker.load();
     ReportFolder reports =
         new ReportFolder(folder.resolve("out"), files, checker, CheckerTexts.english());

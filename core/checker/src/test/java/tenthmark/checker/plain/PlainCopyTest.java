@@ -4,15 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
+import org.apache.poi.openxml4j.opc.TargetMode;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +31,7 @@ import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Grid;
+import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.checker.workbook.Workbook;
@@ -197,6 +208,44 @@ class PlainCopyTest {
       assertThatThrownBy(() -> copy(file))
           .isInstanceOf(UnreadableFileException.class)
           .hasMessage("an .xls workbook cannot be copied; save it as .xlsx or .ods first");
+      assertThat(folder).isDirectoryNotContaining("glob:**copy-*");
+    }
+
+    /** POI copies the whole chain of calculation for each formula that leaves it. */
+    @Test
+    @Timeout(60)
+    void thatTakesLongerThanTheLimit() throws Exception {
+      Path file = folder.resolve("long.xlsx");
+      try (XSSFWorkbook workbook = new XSSFWorkbook();
+          OutputStream output = Files.newOutputStream(file)) {
+        XSSFSheet sheet = workbook.createSheet("Spokes");
+        for (int row = 0; row < 5_000; row++) {
+          sheet.createRow(row).createCell(0).setCellFormula("LAB_READING(1)");
+        }
+        PackagePart part =
+            workbook
+                .getPackage()
+                .createPart(
+                    PackagingURIHelper.createPartName("/xl/calcChain.xml"),
+                    XSSFRelation.CALC_CHAIN.getContentType());
+        workbook
+            .getPackagePart()
+            .addRelationship(
+                part.getPartName(), TargetMode.INTERNAL, XSSFRelation.CALC_CHAIN.getRelation());
+        part.getOutputStream()
+            .write(
+                ("<calcChain xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
+                        + "<c r=\"B1\" i=\"1\"/>".repeat(200_000)
+                        + "</calcChain>")
+                    .getBytes(StandardCharsets.UTF_8));
+        workbook.write(output);
+      }
+      Path copy = folder.resolve("copy-long.xlsx");
+      Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(10));
+
+      assertThatThrownBy(() -> PlainCopy.write(file, copy, limits))
+          .isInstanceOf(UnreadableFileException.class)
+          .hasMessage("it takes longer than 10.0 s and was stopped");
       assertThat(folder).isDirectoryNotContaining("glob:**copy-*");
     }
 
