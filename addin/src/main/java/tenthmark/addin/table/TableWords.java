@@ -27,8 +27,7 @@ record TableWords(Language language) {
 
   /** The kind of the contribution whose size stands in a column. */
   String kind(Column contribution) {
-    return ContributionKind.valueOf(contribution.name())
-        .word(Sentences.in(language, DecimalSign.POINT));
+    return ContributionKind.valueOf(contribution.name()).word(texts());
   }
 
   String rationale() {
@@ -37,6 +36,10 @@ record TableWords(Language language) {
 
   private String say(String word) {
     String key = "table." + word.toLowerCase(Locale.ROOT).replace('_', '-');
-    return DialogTexts.in(new OfficeLocale(language, DecimalSign.POINT)).say(key);
+    return texts().say(key);
+  }
+
+  private Sentences texts() {
+    return DialogTexts.in(new OfficeLocale(language, DecimalSign.POINT));
   }
 }

@@ -16,9 +16,6 @@ import tenthmark.measurement.wording.Language;
  */
 final class Configuration {
 
-  /** The office falls back to this one, so everything needs it. */
-  private static final String ENGLISH = "en-US";
-
   private Configuration() {}
 
   static String of(List<Declaration> declarations) {
@@ -74,14 +71,15 @@ final class Configuration {
 
   /** A name, which is the same in every language since the error sentences use it. */
   private static String inEnglish(String property, String name) {
-    return property(property, value(ENGLISH, name));
+    return property(property, value(LanguageTag.ENGLISH, name));
   }
 
   private static String property(String name, Function<FunctionTexts, String> text) {
     return property(
         name,
         Arrays.stream(Language.values())
-            .map(language -> value(tag(language), text.apply(FunctionTexts.in(language))))
+            .map(
+                language -> value(LanguageTag.of(language), text.apply(FunctionTexts.in(language))))
             .collect(Collectors.joining()));
   }
 
@@ -91,9 +89,5 @@ final class Configuration {
 
   private static String value(String tag, String text) {
     return "<value xml:lang=\"%s\">%s</value>".formatted(tag, Markup.escape(text));
-  }
-
-  private static String tag(Language language) {
-    return language == Language.ENGLISH ? ENGLISH : language.code();
   }
 }

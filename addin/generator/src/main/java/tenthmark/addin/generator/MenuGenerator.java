@@ -9,17 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import tenthmark.addin.generator.MenuConfiguration.Entry;
+import tenthmark.measurement.wording.Language;
 
 /** Writes the configuration of the extension's menu and toolbar. */
 public final class MenuGenerator {
-
-  /** The languages of the office, and the file of texts in each. */
-  private static final Map<String, String> TEXTS =
-      Map.of(
-          "en-US", "dialogs.properties",
-          "de", "dialogs_de.properties",
-          "fr", "dialogs_fr.properties",
-          "es", "dialogs_es.properties");
 
   private MenuGenerator() {}
 
@@ -42,12 +35,14 @@ public final class MenuGenerator {
 
   private static Map<String, Properties> texts(Path folder) throws IOException {
     Map<String, Properties> texts = new LinkedHashMap<>();
-    for (Map.Entry<String, String> language : TEXTS.entrySet()) {
+    for (Language language : Language.values()) {
+      String suffix = language == Language.ENGLISH ? "" : "_" + language.code();
       Properties properties = new Properties();
-      try (Reader reader = Files.newBufferedReader(folder.resolve(language.getValue()))) {
+      try (Reader reader =
+          Files.newBufferedReader(folder.resolve("dialogs" + suffix + ".properties"))) {
         properties.load(reader);
       }
-      texts.put(language.getKey(), properties);
+      texts.put(LanguageTag.of(language), properties);
     }
     return texts;
   }

@@ -53,8 +53,6 @@ public final class ExplainCell implements Command {
         workplace.spreadsheet().selection().orElseThrow(() -> new RefusalException("cells.none"));
     OfficeCells cells = OfficeCells.of(workplace.frame().getController().getModel());
     CellAddress cell = cells.first(selected);
-    return explainer
-        .explain(cells, cell, workplace.locale().sentences())
-        .withFormula(cells.localFormula(cell));
+    return explainer.explain(cells, cell, workplace.texts()).withFormula(cells.localFormula(cell));
   }
 }

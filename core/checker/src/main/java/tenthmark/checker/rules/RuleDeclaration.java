@@ -5,7 +5,7 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 
 /**
- * What a rule is. What is said about it stands once in each language, in {@code rules.properties}
+ * What a rule is. What is said about it stands once in each language, in {@code texts.properties}
  * and the files beside it, under the rule's id.
  *
  * @param id plain words with hyphens; frozen from the first release

@@ -17,8 +17,7 @@ public final class CheckerTexts {
   /** What it says in a language, whose decimal sign the numbers have. */
   public static Sentences in(Language language) {
     DecimalSign sign = language == Language.ENGLISH ? DecimalSign.POINT : DecimalSign.COMMA;
-    return Sentences.of(CheckerTexts.class, "rules", language, sign)
-        .and(Sentences.of(CheckerTexts.class, "reports", language, sign))
+    return Sentences.of(CheckerTexts.class, "texts", language, sign)
         .and(Sentences.in(language, sign));
   }
 }

@@ -24,13 +24,27 @@ public final class SentenceFiles {
     String suffix = language == Language.ENGLISH ? "" : "_" + language.code();
     String file = name + suffix + ".properties";
     try (InputStream stream = owner.getResourceAsStream(file)) {
-      Properties properties = new Properties();
-      properties.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
+      Once lines = new Once();
+      lines.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
       Map<String, String> texts = new TreeMap<>();
-      properties.stringPropertyNames().forEach(key -> texts.put(key, properties.getProperty(key)));
+      lines.stringPropertyNames().forEach(key -> texts.put(key, lines.getProperty(key)));
       return texts;
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
+    }
+  }
+
+  /** Of two lines with one key the later would count without a word. */
+  private static final class Once extends Properties {
+
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public synchronized Object put(Object key, Object text) {
+      if (containsKey(key)) {
+        throw new IllegalStateException("twice in one file: " + key);
+      }
+      return super.put(key, text);
     }
   }
 }

@@ -2,113 +2,57 @@ package tenthmark.measurement.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.EnumSource.Mode;
 import tenthmark.measurement.rounding.DecimalSign;
 
 class SentencesTest {
 
   @Nested
-  class Files {
+  class Files extends TextsInEveryLanguage {
 
-    private static final Pattern GAP = Pattern.compile("\\{\\d+[^}]*}");
-    private static final Pattern SINGLE_APOSTROPHE = Pattern.compile("(?<!')'(?!')");
+    private static final SourceLiterals CODE = SourceLiterals.ofThisModule();
+    private static final Set<String> SIGNS =
+        Set.of("quantity", "rationale.list.next", "verbatim", "words.PI.0");
 
-    /** Texts that are right as they are in English: signs only, or one word in both languages. */
-    private static final Map<Language, Set<String>> LIKE_ENGLISH =
-        Map.of(
-            Language.GERMAN,
-            Set.of(
-                "quantity",
-                "rationale.list.next",
-                "verbatim",
-                "words.ADD",
-                "words.SUBTRACT",
-                "words.minus",
-                "words.PI.0"),
-            Language.FRENCH,
-            Set.of(
-                "quantity",
-                "rationale.list.next",
-                "verbatim",
-                "result.exact",
-                "kind.instrument",
-                "label.total",
-                "column.contribution",
-                "words.ADD",
-                "words.PI.0"),
-            Language.SPANISH,
-            Set.of("quantity", "rationale.list.next", "verbatim", "label.total", "words.PI.0"));
-
-    @ParameterizedTest
-    @EnumSource
-    void haveEveryText(Language language) {
-      assertThat(texts(language).keySet())
-          .containsExactlyElementsOf(texts(Language.ENGLISH).keySet());
-      assertThat(texts(language).values()).allSatisfy(text -> assertThat(text).isNotBlank());
+    @Override
+    protected Map<String, String> texts(Language language) {
+      return SentenceFiles.texts(language);
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void leaveTheSameGaps(Language language) {
-      Map<String, String> english = texts(Language.ENGLISH);
-      texts(language)
-          .forEach((key, text) -> assertThat(gaps(text)).as(key).isEqualTo(gaps(english.get(key))));
+    @Override
+    protected Set<String> likeEnglish(Language language) {
+      Set<String> words =
+          switch (language) {
+            case GERMAN -> Set.of("words.ADD", "words.SUBTRACT", "words.minus");
+            case FRENCH ->
+                Set.of(
+                    "result.exact",
+                    "kind.instrument",
+                    "label.total",
+                    "column.contribution",
+                    "words.ADD");
+            case SPANISH -> Set.of("label.total");
+            case ENGLISH -> Set.of();
+          };
+      return Stream.of(SIGNS, words).flatMap(Set::stream).collect(Collectors.toSet());
     }
 
-    @ParameterizedTest
-    @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
-    void areTranslated(Language language) {
-      Map<String, String> english = texts(Language.ENGLISH);
-      Set<String> same =
-          texts(language).entrySet().stream()
-              .filter(text -> text.getValue().equals(english.get(text.getKey())))
-              .map(Map.Entry::getKey)
-              .collect(Collectors.toCollection(TreeSet::new));
-      assertThat(same).isEqualTo(new TreeSet<>(LIKE_ENGLISH.get(language)));
+    /** A function of the spreadsheet program may be explained that is in no code of ours. */
+    @Override
+    protected boolean isUsed(String key) {
+      return CODE.mayName(key) || key.matches("words\\.[A-Z]+") || key.equals("functions.missing");
     }
 
-    /** Else MessageFormat drops it and leaves the gaps after it open. */
-    @ParameterizedTest
-    @EnumSource
-    void writeAnApostropheTwice(Language language) {
-      SentenceFiles.texts(language)
-          .forEach(
-              (key, text) -> {
-                assertThat(SINGLE_APOSTROPHE.matcher(text).find()).as(text).isFalse();
-                assertThat(new MessageFormat(text, Locale.ROOT).format(new Object[0]))
-                    .as(key)
-                    .isNotBlank();
-              });
-    }
-
-    private static Set<String> gaps(String text) {
-      return GAP.matcher(text)
-          .results()
-          .map(MatchResult::group)
-          .collect(Collectors.toCollection(TreeSet::new));
-    }
-
-    /** All but the texts about functions, whose English stands in the declarations. */
-    private static Map<String, String> texts(Language language) {
-      Map<String, String> texts = SentenceFiles.texts(language);
-      texts.keySet().removeIf(Files::isAboutAFunction);
-      return texts;
-    }
-
-    private static boolean isAboutAFunction(String key) {
+    /** The English of the texts about functions stands in the declarations. */
+    @Override
+    protected boolean isDeclared(String key) {
       return key.matches("(wizard|use|family)\\..*") && !key.equals("wizard.required");
     }
   }
