@@ -28,9 +28,9 @@ class LanguageIT {
   @CsvSource(
       delimiter = '|',
       value = {
-        "de | de-DE | 172,5 ± 0,5 mm | Verträglich: die Werte unterscheiden sich um 0,5, das ist"
+        "de | de-DE | 172,5 ± 0,5 mm | Verträglich: Die Werte unterscheiden sich um 0,5, das ist"
             + " das 0,5-Fache der 1, die ihre Unsicherheiten zulassen.",
-        "de | de-CH | 172.5 ± 0.5 mm | Verträglich: die Werte unterscheiden sich um 0.5, das ist"
+        "de | de-CH | 172.5 ± 0.5 mm | Verträglich: Die Werte unterscheiden sich um 0.5, das ist"
             + " das 0.5-Fache der 1, die ihre Unsicherheiten zulassen.",
         "fr | fr-FR | 172,5 ± 0,5 mm | En accord : les valeurs diffèrent de 0,5, soit 0,5 fois"
             + " l’écart de 1 que permettent leurs incertitudes.",

@@ -1,5 +1,6 @@
 package tenthmark.addin.generator;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,26 +12,22 @@ import tenthmark.measurement.catalogue.FunctionTexts;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.explanation.ErrorKind;
-import tenthmark.measurement.rounding.DecimalSign;
 import tenthmark.measurement.wording.Language;
 import tenthmark.measurement.wording.Sentences;
 
-/**
- * The function reference in one language: one self-contained page, by family and name. Formulas,
- * sources and examples are English in every language.
- */
+/** The function reference in one language: one self-contained page, by family and name. */
 final class ReferencePage {
 
   private final List<Declaration> declarations;
   private final Language language;
   private final FunctionTexts functions;
-  private final Sentences around;
+  private final Sentences sentences;
 
   ReferencePage(List<Declaration> declarations, Language language) {
     this.declarations = declarations;
     this.language = language;
-    this.functions = FunctionTexts.in(language);
-    this.around = Sentences.of(ReferencePage.class, "reference", language, DecimalSign.POINT);
+    this.sentences = Sentences.in(language);
+    this.functions = FunctionTexts.in(sentences);
   }
 
   /** What the page's file is called, without its ending. */
@@ -71,7 +68,7 @@ final class ReferencePage {
         <header>
         <h1>%s</h1>
         <p>%s</p>
-        <p>%s%s</p>
+        <p>%s</p>
         <ul>
         <li>%s</li>
         <li>%s</li>
@@ -99,7 +96,6 @@ final class ReferencePage {
             say("title"),
             say("caution"),
             say("brackets"),
-            language == Language.ENGLISH ? "" : " " + say("english.parts"),
             say("errors"),
             say("error.range"),
             say("blank"),
@@ -128,7 +124,7 @@ final class ReferencePage {
   }
 
   private String say(String key, String... gaps) {
-    return Markup.escape(around.say(key, gaps));
+    return Markup.escape(sentences.say("reference." + key, gaps));
   }
 
   private String examples() {
@@ -136,18 +132,16 @@ final class ReferencePage {
         <section id="examples">
         <h2>%s</h2>
         <p>%s</p>
-        <div lang="en">
         %s\
-        </div>
         </section>
         """
         .formatted(
             say("examples.title"),
             say("examples.note"),
-            WorkedExample.all().stream().map(ReferencePage::example).collect(Collectors.joining()));
+            WorkedExample.in(sentences).stream().map(this::example).collect(Collectors.joining()));
   }
 
-  private static String example(WorkedExample example) {
+  private String example(WorkedExample example) {
     String steps =
         example.steps().stream()
             .map(
@@ -164,11 +158,13 @@ final class ReferencePage {
             example.id(),
             Markup.escape(example.title()),
             Markup.escape(example.story()),
-            table(example.title(), List.of("Cell", "Typed in", "Shows", "Why"), steps));
+            table(
+                example.title(),
+                List.of(say("cell"), say("typed"), say("shows"), say("why")),
+                steps));
   }
 
   private String errors() {
-    Sentences sentences = Sentences.in(language, DecimalSign.POINT);
     String entries =
         Arrays.stream(ErrorKind.values())
             .map(
@@ -237,9 +233,9 @@ final class ReferencePage {
         %s\
         <dl>
         <dt>%s</dt><dd>%s</dd>
-        <dt>%s</dt><dd lang="en">%s</dd>
-        <dt>%s</dt><dd lang="en">%s</dd>
-        <dt>%s</dt><dd lang="en">%s</dd>
+        <dt>%s</dt><dd>%s</dd>
+        <dt>%s</dt><dd>%s</dd>
+        <dt>%s</dt><dd>%s</dd>
         </dl>
         </section>
         """
@@ -248,7 +244,7 @@ final class ReferencePage {
             Markup.escape(declaration.signature()),
             Markup.escape(functions.description(declaration)),
             table(
-                around.say("parameters", declaration.displayName()),
+                sentences.say("reference.parameters", declaration.displayName()),
                 List.of(say("parameter"), say("meaning"), say("allowed")),
                 declaration.parameters().stream()
                     .map(parameter -> parameter(declaration, parameter))
@@ -256,11 +252,11 @@ final class ReferencePage {
             say("use"),
             Markup.escape(functions.use(declaration)),
             say("formula"),
-            Markup.escape(declaration.formula()),
+            Markup.escape(functions.formula(declaration)),
             say("source"),
-            Markup.escape(declaration.source()),
+            Markup.escape(functions.source(declaration)),
             say("example"),
-            example(declaration.example()));
+            example(functions.example(declaration)));
   }
 
   private String parameter(Declaration declaration, Parameter<?> parameter) {
@@ -279,19 +275,22 @@ final class ReferencePage {
     return parameter.mayBeBlank() ? say("optional") : "";
   }
 
-  private static String example(Example example) {
-    return "%s<p><code>%s</code> gives <code>%s</code></p>"
+  private String example(Example example) {
+    return "%s<p><code>%s</code> %s <code>%s</code></p>"
         .formatted(
-            cells(example), Markup.escape(example.formula()), Markup.escape(example.result()));
+            cells(example),
+            Markup.escape(example.formula()),
+            say("gives"),
+            Markup.escape(example.result()));
   }
 
-  private static String cells(Example example) {
+  private String cells(Example example) {
     List<List<Value>> rows = example.cells();
     if (rows.isEmpty()) {
       return "";
     }
     int width = rows.stream().mapToInt(List::size).max().orElseThrow();
-    List<String> columns = new ArrayList<>(List.of("Row"));
+    List<String> columns = new ArrayList<>(List.of(say("row")));
     for (int column = 0; column < width; column++) {
       columns.add(Character.toString('A' + column));
     }
@@ -303,12 +302,14 @@ final class ReferencePage {
               .collect(Collectors.joining());
       lines.append("<tr><th scope=\"row\">%d</th>%s</tr>\n".formatted(row + 1, cells));
     }
-    return table("Cells of the example " + example.formula(), columns, lines.toString());
+    return table(sentences.say("reference.cells", example.formula()), columns, lines.toString());
   }
 
-  private static String shown(Value cell) {
+  private String shown(Value cell) {
     if (cell instanceof Value.Numeric numeric) {
-      return java.math.BigDecimal.valueOf(numeric.number()).stripTrailingZeros().toPlainString();
+      return sentences
+          .decimalSign()
+          .write(BigDecimal.valueOf(numeric.number()).stripTrailingZeros().toPlainString());
     }
     return cell instanceof Value.Text text ? text.text() : "";
   }

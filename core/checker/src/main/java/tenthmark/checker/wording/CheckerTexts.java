@@ -1,6 +1,5 @@
 package tenthmark.checker.wording;
 
-import tenthmark.measurement.rounding.DecimalSign;
 import tenthmark.measurement.wording.Language;
 import tenthmark.measurement.wording.Sentences;
 
@@ -16,8 +15,7 @@ public final class CheckerTexts {
 
   /** What it says in a language, whose decimal sign the numbers have. */
   public static Sentences in(Language language) {
-    DecimalSign sign = language == Language.ENGLISH ? DecimalSign.POINT : DecimalSign.COMMA;
-    return Sentences.of(CheckerTexts.class, "texts", language, sign)
-        .and(Sentences.in(language, sign));
+    return Sentences.of(CheckerTexts.class, "texts", language, language.decimalSign())
+        .and(Sentences.in(language));
   }
 }

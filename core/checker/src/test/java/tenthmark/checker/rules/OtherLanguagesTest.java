@@ -14,7 +14,7 @@ import tenthmark.checker.workbook.Grid.Stored;
 class OtherLanguagesTest {
 
   private static final String AGREEMENT =
-      "Verträglich: die Werte unterscheiden sich um 0,5, das ist das 0,5-Fache der 1, die ihre"
+      "Verträglich: Die Werte unterscheiden sich um 0,5, das ist das 0,5-Fache der 1, die ihre"
           + " Unsicherheiten zulassen.";
 
   @Nested

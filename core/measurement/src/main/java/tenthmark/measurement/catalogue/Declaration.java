@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * @param use when to use it, for the reference; whole sentences
  * @param parameters in order; optional ones after required ones, a repeated one last
  * @param formula the formula and its conditions, for the reference; plain text
- * @param source clause or table the formula is from, or "common practice, no source"
+ * @param source clause or table the formula is from, or {@link #NO_SOURCE}
  * @param example a call with its result
  */
 public record Declaration(
@@ -27,6 +27,11 @@ public record Declaration(
     String formula,
     String source,
     Example example) {
+
+  /**
+   * The source of what is in everybody's use and of which nobody is known to have written first.
+   */
+  public static final String NO_SOURCE = "common practice, no source";
 
   private static final String STORED_PREFIX = "TENTHMARK.LAB.";
   private static final String DISPLAY_PREFIX = "LAB_";

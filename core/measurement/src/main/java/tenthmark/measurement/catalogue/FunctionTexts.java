@@ -1,8 +1,10 @@
 package tenthmark.measurement.catalogue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import tenthmark.measurement.rounding.DecimalSign;
+import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Language;
 import tenthmark.measurement.wording.Sentences;
 
@@ -10,12 +12,14 @@ import tenthmark.measurement.wording.Sentences;
  * What the function wizard and the reference say about functions and their parameters, in one
  * language. English is what the declarations say. The other languages have a text for each function
  * by its name and for each parameter by both names, or one for all the functions that share a
- * parameter.
+ * parameter; a formula or a source may be said by one text for a family, which fills the gap of
+ * what a function adds to it.
  */
 public final class FunctionTexts {
 
   private static final String ROOT = "wizard.";
   private static final String SHARED = ROOT + "parameter.";
+  private static final String EXAMPLE = "reference.example.";
 
   private final Sentences sentences;
 
@@ -25,7 +29,7 @@ public final class FunctionTexts {
 
   /** The texts in a language. */
   public static FunctionTexts in(Language language) {
-    return new FunctionTexts(Sentences.in(language, DecimalSign.POINT));
+    return new FunctionTexts(Sentences.in(language));
   }
 
   /** The texts in the language of some sentences. */
@@ -41,6 +45,50 @@ public final class FunctionTexts {
   /** When to use a function, in whole sentences. */
   public String use(Declaration function) {
     return sayOr("use." + function.name(), function.use());
+  }
+
+  /** The formula and its conditions. */
+  public String formula(Declaration function) {
+    return ofFamilyOr("reference.formula.", function, function.formula());
+  }
+
+  /** Where the formula is from. */
+  public String source(Declaration function) {
+    return function.source().equals(Declaration.NO_SOURCE)
+        ? sayOr("reference.source.none", function.source())
+        : ofFamilyOr("reference.source.", function, function.source());
+  }
+
+  private String ofFamilyOr(String root, Declaration function, String english) {
+    String ofFamily = sayOr(root + "family." + function.family().name(), english);
+    String own = root + function.name();
+    return sentences.knows(own) ? sentences.say(own, ofFamily) : ofFamily;
+  }
+
+  /** A call as somebody types it in this language, among texts in it, and what it gives there. */
+  public Example example(Declaration function) {
+    Example english = function.example();
+    String key = EXAMPLE + function.name();
+    return new Example(
+        sentences.decimalSign().write(english.formula()),
+        cells(key, english.cells()),
+        sayOr(key, sentences.decimalSign().write(english.result())));
+  }
+
+  private List<List<Value>> cells(String key, List<List<Value>> english) {
+    List<List<Value>> rows = new ArrayList<>();
+    for (List<Value> row : english) {
+      List<Value> cells = new ArrayList<>();
+      for (Value cell : row) {
+        String place = new CellAddress("", cells.size(), rows.size()).place();
+        cells.add(
+            cell instanceof Value.Text text
+                ? Value.of(sayOr(key + "." + place, text.text()))
+                : cell);
+      }
+      rows.add(cells);
+    }
+    return rows;
   }
 
   /** The heading of a family. */

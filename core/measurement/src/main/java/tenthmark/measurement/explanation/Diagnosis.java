@@ -210,7 +210,7 @@ final class Diagnosis {
 
   private Cause argument(ForeignCall call, ArgumentException refused) {
     WorksheetFunction function = calculation.function(call).orElseThrow();
-    String sentence = function.declaration().displayName() + ": " + sentences.say(refused.said());
+    String sentence = function.sentence(refused, sentences);
     String where = where(function, call, refused.getMessage());
     return new Cause(Cause.Kind.ARGUMENT, sentence + where, Optional.of(function.declaration()));
   }

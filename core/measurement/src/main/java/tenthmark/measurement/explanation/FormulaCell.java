@@ -164,7 +164,7 @@ record FormulaCell(
         .forEach(followed -> formula(followed, diagnosis.words()).ifPresent(said::add));
     FunctionTexts texts = FunctionTexts.in(sentences);
     for (Declaration function : functions(tree)) {
-      said.add(function.displayName() + ": " + texts.description(function));
+      said.add(sentences.say("function.says", function.displayName(), texts.description(function)));
     }
     return said;
   }

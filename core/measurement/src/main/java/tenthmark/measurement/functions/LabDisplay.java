@@ -53,7 +53,7 @@ public final class LabDisplay implements WorksheetFunction {
           "For every number read off a digital display; nothing else is judged there.",
           List.of(RESOLUTION, READING, PERCENT, COUNTS),
           "|reading| x percent / 100 + counts x resolution",
-          "common practice, no source",
+          Declaration.NO_SOURCE,
           Example.of("=LAB_DISPLAY(0.1;412.6;0.5;2)", "2.263"));
 
   @Override

@@ -30,7 +30,7 @@ public final class LabExtremes extends FollowingFunction {
               + Extremes.MOST_INPUTS
               + " inputs with an uncertainty. They are the true bounds if the result rises or falls"
               + " steadily with each input.",
-          "common practice, no source",
+          Declaration.NO_SOURCE,
           Example.of("=LAB_EXTREMES(A3;A1:A2;B1:B2)", CarryParameters.HOOP, "lowest"));
 
   /** For the catalogue. */

@@ -33,7 +33,7 @@ public final class LabFuzzy implements WorksheetFunction {
           "When the thing itself does not end sharply, however good the instrument is.",
           List.of(EXTENT),
           "sum over the ends of extent / 2",
-          "common practice, no source",
+          Declaration.NO_SOURCE,
           Example.of("=LAB_FUZZY(3;2)", "2.5"));
 
   @Override

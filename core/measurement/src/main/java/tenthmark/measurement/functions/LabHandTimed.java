@@ -42,7 +42,7 @@ public final class LabHandTimed implements WorksheetFunction {
               + "small.",
           List.of(CYCLES, REACTION),
           "reaction / cycles",
-          "common practice, no source",
+          Declaration.NO_SOURCE,
           Example.of("=LAB_HANDTIMED(20)", "0.01"));
 
   @Override

@@ -27,7 +27,7 @@ public final class LabRationale implements WorksheetFunction {
           List.of(BudgetParameters.TABLE, CommonParameters.UNIT, CommonParameters.COMBINE),
           "one sentence for each kind; reading, physical and instrument are called negligible if"
               + " they are absent or 0; sizes to at most four digits",
-          "common practice, no source",
+          Declaration.NO_SOURCE,
           Example.of(
               "=LAB_RATIONALE(A1:C2;\"mm\")",
               List.of(

@@ -55,7 +55,7 @@ public final class LabReading implements WorksheetFunction {
               + "a digital display.",
           List.of(DIVISION, SPACING, ENDS),
           "division x fraction x ends, with fraction 1/10 for wide and 1/4 for fine marks",
-          "common practice, no source",
+          Declaration.NO_SOURCE,
           Example.of("=LAB_READING(1;\"fine\";2)", "0.5"));
 
   @Override

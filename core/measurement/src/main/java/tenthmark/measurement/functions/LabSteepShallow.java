@@ -44,7 +44,7 @@ public final class LabSteepShallow implements WorksheetFunction {
               + " from y - uy to y + uy. Exact, not by trial. Slope and intercept are the middle of"
               + " both lines, their uncertainties half the difference: a bound, not a standard"
               + " uncertainty. An error if no line passes through all bars.",
-          "common practice, no source",
+          Declaration.NO_SOURCE,
           Example.of(
               "=LAB_STEEPSHALLOW(A1:A5;B1:B5;0.1;0.3)", LineParameters.LEVER, "steepest slope"));
 

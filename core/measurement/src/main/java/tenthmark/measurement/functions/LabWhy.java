@@ -35,7 +35,7 @@ public final class LabWhy implements WorksheetFunction {
           List.of(CELL),
           "the first part of the formula that has no value although all its own parts have one;"
               + " followed into the cells that it refers to",
-          "common practice, no source",
+          Declaration.NO_SOURCE,
           Example.of(
               "=LAB_WHY(B3)",
               List.of(

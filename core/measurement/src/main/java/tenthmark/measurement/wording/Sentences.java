@@ -29,7 +29,12 @@ public final class Sentences {
 
   /** What worksheet functions write, in English with a decimal point. */
   public static Sentences english() {
-    return in(Language.ENGLISH, DecimalSign.POINT);
+    return in(Language.ENGLISH);
+  }
+
+  /** What worksheet functions write, with the language's own decimal sign. */
+  public static Sentences in(Language language) {
+    return in(language, language.decimalSign());
   }
 
   /** What worksheet functions write. */

@@ -8,7 +8,11 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.EnumSource.Mode;
 import org.junit.jupiter.params.provider.MethodSource;
+import tenthmark.measurement.wording.Language;
+import tenthmark.measurement.wording.Sentences;
 
 /** Holds every worksheet function to what the function reference and the wizard need. */
 class CatalogueTest {
@@ -60,9 +64,22 @@ class CatalogueTest {
   @ParameterizedTest
   @MethodSource("examples")
   void examplesGiveTheirResult(Example example) {
-    Value result = firstCell(ExampleCall.of(example).run(CATALOGUE));
+    gives(example, Sentences.english());
+  }
+
+  /** What the reference shows in a language is what the function gives in an office of it. */
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void examplesGiveTheirResultInEveryLanguage(Language language) {
+    Sentences sentences = Sentences.in(language);
+    FunctionTexts texts = FunctionTexts.in(sentences);
+    declarations().forEach(declaration -> gives(texts.example(declaration), sentences));
+  }
+
+  private static void gives(Example example, Sentences sentences) {
+    Value result = firstCell(ExampleCall.of(example).run(CATALOGUE, sentences));
     if (result instanceof Value.Numeric numeric) {
-      BigDecimal printed = new BigDecimal(example.result());
+      BigDecimal printed = new BigDecimal(example.result().replace(',', '.'));
       assertThat(new BigDecimal(numeric.number()).setScale(printed.scale(), RoundingMode.HALF_UP))
           .isEqualTo(printed);
     } else {

@@ -8,6 +8,7 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Grid;
+import tenthmark.measurement.wording.Sentences;
 
 /**
  * Runs the call of an example: literals, numbers, left-out arguments, cells, ranges and references.
@@ -36,6 +37,11 @@ record ExampleCall(String function, List<String> arguments, List<List<Value>> ce
   }
 
   Value run(Catalogue catalogue) {
+    return run(catalogue, Sentences.english());
+  }
+
+  /** What the call gives in an office that writes these sentences. */
+  Value run(Catalogue catalogue, Sentences sentences) {
     WorksheetFunction called = catalogue.find(function).orElseThrow();
     List<Parameter<?>> parameters = called.declaration().parameters();
     List<Value> values = new ArrayList<>();
@@ -43,7 +49,7 @@ record ExampleCall(String function, List<String> arguments, List<List<Value>> ce
       Parameter<?> parameter = parameters.get(Math.min(i, parameters.size() - 1));
       values.add(value(arguments.get(i), parameter.form()));
     }
-    return called.call(values);
+    return called.call(values, sentences);
   }
 
   private Value value(String argument, Kind.Form form) {
@@ -55,7 +61,7 @@ record ExampleCall(String function, List<String> arguments, List<List<Value>> ce
     }
     Matcher range = CELLS.matcher(argument);
     if (!range.matches()) {
-      return Value.of(Double.parseDouble(argument));
+      return Value.of(Double.parseDouble(argument.replace(',', '.')));
     }
     CellRange place = place(range);
     return form == Kind.Form.REFERENCE

@@ -2,9 +2,11 @@ package tenthmark.measurement.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -21,6 +23,9 @@ import tenthmark.measurement.wording.Sentences;
  * is told by the first test alone.
  */
 class FunctionTextsTest {
+
+  /** A formula or a source without words is the same in every language. */
+  private static final Set<String> SIGNS = Set.of("JCGM 100:2008, G.4.1 (Welch-Satterthwaite)");
 
   private record Named(Declaration function, Parameter<?> parameter) {}
 
@@ -69,6 +74,30 @@ class FunctionTextsTest {
         .containsExactlyElementsOf(used);
     assertThat(SentenceFiles.texts(language).keySet().stream().filter(k -> k.startsWith("use.")))
         .isSubsetOf(declarations().map(one -> "use." + one.name()).toList());
+    assertThat(SentenceFiles.texts(language).keySet())
+        .filteredOn(key -> key.matches("reference\\.(formula|source|example)\\..*"))
+        .isSubsetOf(inReference());
+  }
+
+  private static Set<String> inReference() {
+    Set<String> keys = new TreeSet<>(Set.of("reference.source.none"));
+    for (String root : List.of("reference.formula.", "reference.source.")) {
+      declarations().map(one -> root + one.name()).forEach(keys::add);
+      Stream.of(Family.values()).map(one -> root + "family." + one).forEach(keys::add);
+    }
+    declarations()
+        .forEach(
+            one -> {
+              String key = "reference.example." + one.name();
+              keys.add(key);
+              List<List<Value>> rows = one.example().cells();
+              for (int row = 0; row < rows.size(); row++) {
+                for (int column = 0; column < rows.get(row).size(); column++) {
+                  keys.add(key + "." + (char) ('A' + column) + (row + 1));
+                }
+              }
+            });
+    return keys;
   }
 
   @ParameterizedTest
@@ -91,12 +120,66 @@ class FunctionTextsTest {
         .allSatisfy(one -> assertThat(texts.title(one)).isNotEqualTo(one.title()));
   }
 
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void sayEachFormulaAndSourceInTheirOwnLanguage(Language language) {
+    FunctionTexts texts = FunctionTexts.in(language);
+    assertThat(declarations())
+        .allSatisfy(
+            one -> {
+              if (!SIGNS.contains(one.formula())) {
+                assertThat(texts.formula(one)).isNotEqualTo(one.formula());
+              }
+              if (!SIGNS.contains(one.source())) {
+                assertThat(texts.source(one)).isNotEqualTo(one.source());
+              }
+            });
+  }
+
+  /** A text for a family stands for one English text only, where a function has none of its own. */
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void sayTheSameOnlyOfFunctionsThatSayTheSameInEnglish(Language language) {
+    FunctionTexts texts = FunctionTexts.in(language);
+    assertThat(english(texts::formula, Declaration::formula))
+        .allSatisfy((said, english) -> assertThat(english).as(said).hasSize(1));
+    assertThat(english(texts::source, Declaration::source))
+        .allSatisfy((said, english) -> assertThat(english).as(said).hasSize(1));
+  }
+
+  private static Map<String, Set<String>> english(
+      Function<Declaration, String> said, Function<Declaration, String> english) {
+    return declarations()
+        .collect(Collectors.groupingBy(said, Collectors.mapping(english, Collectors.toSet())));
+  }
+
+  @ParameterizedTest
+  @EnumSource(mode = Mode.EXCLUDE, names = "ENGLISH")
+  void translateEachTextInTheCellsOfAnExample(Language language) {
+    FunctionTexts texts = FunctionTexts.in(language);
+    assertThat(declarations().map(texts::example).flatMap(FunctionTextsTest::words))
+        .doesNotContainAnyElementsOf(
+            declarations().map(Declaration::example).flatMap(FunctionTextsTest::words).toList());
+  }
+
+  /** Words in the cells that no two languages share, as they do a name such as m or a formula. */
+  private static Stream<String> words(Example example) {
+    return example.cells().stream()
+        .flatMap(List::stream)
+        .map(cell -> cell instanceof Value.Text text ? text.text() : "")
+        .filter(text -> !text.startsWith("=") && text.length() > 1)
+        .filter(text -> !text.equals("volume / cm³"));
+  }
+
   @Test
   void areTheDeclarationsInEnglish() {
     Declaration reading = declarations().filter(d -> d.name().equals("READING")).findFirst().get();
     FunctionTexts english = FunctionTexts.in(Language.ENGLISH);
     assertThat(english.description(reading)).isEqualTo(reading.description());
     assertThat(english.use(reading)).isEqualTo(reading.use());
+    assertThat(english.formula(reading)).isEqualTo(reading.formula());
+    assertThat(english.source(reading)).isEqualTo(reading.source());
+    assertThat(english.example(reading)).isEqualTo(reading.example());
     assertThat(english.title(reading.family())).isEqualTo(reading.family().title());
     assertThat(english.inWizard(reading, reading.parameters().get(0)))
         .isEqualTo("Smallest step marked on the scale, in the unit of the reading. Must be given.");
