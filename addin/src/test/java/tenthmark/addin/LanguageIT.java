@@ -32,7 +32,7 @@ class LanguageIT {
             + " das 0,5-Fache der 1, die ihre Unsicherheiten zulassen.",
         "de | de-CH | 172.5 ± 0.5 mm | Verträglich: Die Werte unterscheiden sich um 0.5, das ist"
             + " das 0.5-Fache der 1, die ihre Unsicherheiten zulassen.",
-        "fr | fr-FR | 172,5 ± 0,5 mm | En accord : les valeurs diffèrent de 0,5, soit 0,5 fois"
+        "fr | fr-FR | 172,5 ± 0,5 mm | En accord\u00a0: les valeurs diffèrent de 0,5, soit 0,5 fois"
             + " l’écart de 1 que permettent leurs incertitudes.",
         "es | es-MX | 172.5 ± 0.5 mm | Compatibles: los valores difieren en 0.5, que es 0.5 veces"
             + " la diferencia de 1 que permiten sus incertidumbres.",
@@ -82,8 +82,9 @@ class LanguageIT {
             office.open(
                 Path.of("../sample-workbooks/workbooks").resolve("first-lab-table-faulty.ods"))) {
       assertThat((String) workbook.dispatch("tenthmark:check").Result)
-          .contains("Records.D11 – erreur : l’unité manque pour « Crank arm, mass »")
-          .contains("Records.M9 – erreur : le total de « Foam grip, length » est 1,5");
+          .contains("Records.D11 – erreur\u00a0: l’unité manque pour «\u00a0Crank arm, mass\u00a0»")
+          .contains(
+              "Records.M9 – erreur\u00a0: le total de «\u00a0Foam grip, length\u00a0» est 1,5");
       workbook.choose("tenthmark:check");
       WindowOnScreen window = WindowOnScreen.await(office, "Vérifier ce classeur");
       window.press("Mettre des commentaires");
@@ -91,9 +92,9 @@ class LanguageIT {
           "a comment in French",
           () ->
               workbook.comments("Records").stream()
-                  .anyMatch(text -> text.contains("erreur : l’unité manque pour")));
+                  .anyMatch(text -> text.contains("erreur\u00a0: l’unité manque pour")));
       assertThat(workbook.comments("Records"))
-          .allSatisfy(text -> assertThat(text).contains("Attendu : ", "Que faire : "));
+          .allSatisfy(text -> assertThat(text).contains("Attendu\u00a0: ", "Que faire\u00a0: "));
       window.press("Fermer");
       window.awaitEnd();
     }

@@ -23,6 +23,9 @@ import tenthmark.measurement.wording.Sentences;
 @ExtendWith(OfficeExtension.class)
 class WorkedExamplesIT {
 
+  /** The page keeps the colon of a French error beside its word, which Calc does not. */
+  private static final char KEPT_TOGETHER = '\u00a0';
+
   private static final Pattern COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
 
   @Test
@@ -49,7 +52,9 @@ class WorkedExamplesIT {
         }
         for (Step step : example.steps()) {
           if (step.isFormula()) {
-            assertThat(shown(workbook, step)).as(step.content()).isEqualTo(step.shows());
+            assertThat(shown(workbook, step).replace(KEPT_TOGETHER, ' '))
+                .as(step.content())
+                .isEqualTo(step.shows().replace(KEPT_TOGETHER, ' '));
           }
         }
       }

@@ -172,7 +172,7 @@ final class ReferencePage {
                     "<dt id=\"error-%s\"><code>%s</code></dt>\n<dd>%s %s</dd>\n"
                         .formatted(
                             kind,
-                            Markup.escape(String.join(", ", kind.names())),
+                            Markup.escape(String.join(", ", kind.shown(sentences))),
                             say("error.means", kind.meaning(sentences)),
                             Markup.escape(kind.fix(sentences))))
             .collect(Collectors.joining());
@@ -211,7 +211,8 @@ final class ReferencePage {
         in(family).stream()
             .map(declaration -> "<a href=\"#%1$s\">%1$s</a>".formatted(declaration.displayName()))
             .collect(Collectors.joining(", "));
-    return "<p>%s: %s</p>\n".formatted(Markup.escape(functions.title(family)), links);
+    return "<p>%s</p>\n"
+        .formatted(sentences.say("titled", Markup.escape(functions.title(family)), links));
   }
 
   private String family(Family family) {

@@ -120,7 +120,7 @@ public record WorkedExample(String id, String title, String story, List<Step> st
   private static Stream<Cell> error() {
     return Stream.of(
         Cell.heading("A1"),
-        new Cell("A3", "=LAB_READING(A2)", "Err:502"),
+        Cell.sentence("A3", "=LAB_READING(A2)"),
         Cell.sentence("A4", "=LAB_WHY(A3)"));
   }
 }

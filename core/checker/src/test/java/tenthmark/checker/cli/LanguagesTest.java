@@ -63,9 +63,9 @@ class LanguagesTest {
           "de | Fehler total-differs: die Gesamtunsicherheit bei „Foam grip“ ist 1,5; erwartet: 3"
               + " (Summe: Ablesung 0,5 + Messobjekt 2,5) oder 2,54951 (Wurzel aus der Summe der"
               + " Quadrate); was zu tun ist: Bitte",
-          "fr | erreur total-differs : le total de « Foam grip » est 1,5 ; attendu : 3 (somme :"
-              + " lecture 0,5 + objet 2,5) ou 2,54951 (racine de la somme des carrés) ; que faire"
-              + " : Faites",
+          "fr | erreur total-differs\u00a0: le total de «\u00a0Foam grip\u00a0» est 1,5\u00a0; attendu\u00a0: 3 (somme\u00a0:"
+              + " lecture 0,5 + objet 2,5) ou 2,54951 (racine de la somme des carrés)\u00a0; que faire"
+              + "\u00a0: Faites",
           "es | error total-differs: el total de «Foam grip» es 1,5; se esperaba: 3 (suma: lectura"
               + " 0,5 + objeto 2,5) o 2,54951 (raíz de la suma de los cuadrados); qué hacer: Deje",
         })
@@ -93,7 +93,8 @@ class LanguagesTest {
           Grid.sheet("Scale").row("=LAB_READING(-0.5)").xlsx(folder.resolve("refused.xlsx"));
 
       assertThat(run("check", "--language", "fr", refused))
-          .contains("LAB_READING : division est -0,5 ; il faut un nombre supérieur à zéro.");
+          .contains(
+              "LAB_READING\u00a0: division est -0,5\u00a0; il faut un nombre supérieur à zéro.");
     }
 
     @Test
@@ -188,11 +189,11 @@ class LanguagesTest {
             .isEqualTo("Remarques sur ada.xlsx");
         assertThat(annotated.getSheet("Records").getRow(1).getCell(5).getCellComment().getString())
             .hasToString(
-                "Tenthmark checker : erreur total-differs\n"
-                    + "Trouvé : le total de « Foam grip » est 1,5\n"
-                    + "Attendu : 3 (somme : lecture 0,5 + objet 2,5) ou 2,54951 (racine de la"
+                "Tenthmark checker\u00a0: erreur total-differs\n"
+                    + "Trouvé\u00a0: le total de «\u00a0Foam grip\u00a0» est 1,5\n"
+                    + "Attendu\u00a0: 3 (somme\u00a0: lecture 0,5 + objet 2,5) ou 2,54951 (racine de la"
                     + " somme des carrés)\n"
-                    + "Que faire : Faites calculer le total de toutes les contributions de la"
+                    + "Que faire\u00a0: Faites calculer le total de toutes les contributions de la"
                     + " ligne par =LAB_TOTAL(...).");
       }
     }

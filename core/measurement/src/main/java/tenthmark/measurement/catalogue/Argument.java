@@ -2,6 +2,7 @@ package tenthmark.measurement.catalogue;
 
 import java.util.List;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.wording.ErrorName;
 import tenthmark.measurement.wording.Message;
 
 /**
@@ -66,7 +67,7 @@ public record Argument(Message name, Value value, Message allowed) {
       return Message.of("found.blank");
     }
     if (value instanceof Value.Fault fault) {
-      return Message.of("found.error", fault.reason());
+      return Message.of("found.error", new ErrorName(fault.reason()).shown());
     }
     if (value instanceof Value.Table table) {
       return inWords(table);

@@ -40,8 +40,7 @@ public interface WorksheetFunction {
 
   /** The sentence that explains why an argument is refused. */
   default String sentence(ArgumentException problem, Sentences sentences) {
-    return sentences.say(
-        "function.says", declaration().displayName(), sentences.say(problem.said()));
+    return sentences.say("titled", declaration().displayName(), sentences.say(problem.said()));
   }
 
   /** What a call gives whose argument is refused with a sentence. */

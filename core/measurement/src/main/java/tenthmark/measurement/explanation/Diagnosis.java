@@ -26,6 +26,7 @@ import tenthmark.measurement.formula.Expression.Reference;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.formula.Operand;
+import tenthmark.measurement.wording.ErrorName;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -178,7 +179,8 @@ final class Diagnosis {
   }
 
   /** The cause in a cell that is referred to. */
-  private Cause behind(CellAddress cell, CellContent content, String error) {
+  private Cause behind(CellAddress cell, CellContent content, String name) {
+    String error = sentences.say(new ErrorName(name).shown());
     String said = sentences.say("why.cell", words.cell(cell), error);
     if (!(content instanceof CellContent.Formula formula)
         || seen.size() > LONGEST_CHAIN

@@ -3,6 +3,7 @@ package tenthmark.measurement.explanation;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import tenthmark.measurement.wording.ErrorName;
 import tenthmark.measurement.wording.Sentences;
 
 /** An error that a cell can show, by the names that it has in Calc and in other programs. */
@@ -30,9 +31,14 @@ public enum ErrorKind {
     return Arrays.stream(values()).filter(kind -> kind.names.contains(name)).findFirst();
   }
 
-  /** What a cell shows, most usual first. */
+  /** Its names in files and in an English office, most usual first. */
   public List<String> names() {
     return names;
+  }
+
+  /** What a cell shows, most usual first. */
+  public List<String> shown(Sentences sentences) {
+    return names.stream().map(name -> sentences.say(new ErrorName(name).shown())).toList();
   }
 
   /** What the error means. */

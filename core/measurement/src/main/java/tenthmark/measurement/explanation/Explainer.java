@@ -7,6 +7,7 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.Cells;
 import tenthmark.measurement.formula.Formulas;
+import tenthmark.measurement.wording.ErrorName;
 import tenthmark.measurement.wording.Sentences;
 
 /** Explains what the cells of a document do and why they have no value. */
@@ -46,7 +47,8 @@ public final class Explainer {
       return typedIn(cell, sentences.say("cell.text", cell, text.text()));
     }
     if (content instanceof CellContent.Fault fault) {
-      Cause cause = Cause.of(Cause.Kind.CELL, sentences.say("cell.fault", cell, fault.name()));
+      String error = sentences.say(new ErrorName(fault.name()).shown());
+      Cause cause = Cause.of(Cause.Kind.CELL, sentences.say("cell.fault", cell, error));
       return Explanation.typedIn(cell, List.of(), Optional.of(cause.problem(sentences)));
     }
     return typedIn(cell, sentences.say("cell.empty", cell));

@@ -20,6 +20,7 @@ import tenthmark.measurement.formula.Expression.ForeignCall;
 import tenthmark.measurement.formula.Follower;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
+import tenthmark.measurement.wording.ErrorName;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -151,8 +152,9 @@ record FormulaCell(
         notComputable.isEmpty()
             ? sentences.say("why.unexplained")
             : sentences.say("why.uncomputable", String.join(", ", notComputable));
+    String name = sentences.say(new ErrorName(error.name()).shown());
     return Cause.of(
-        Cause.Kind.UNKNOWN, sentences.say("why.error", cell.place(), error.name(), meaning, where));
+        Cause.Kind.UNKNOWN, sentences.say("why.error", cell.place(), name, meaning, where));
   }
 
   private List<String> words(Expression tree, Diagnosis diagnosis) {
@@ -164,7 +166,7 @@ record FormulaCell(
         .forEach(followed -> formula(followed, diagnosis.words()).ifPresent(said::add));
     FunctionTexts texts = FunctionTexts.in(sentences);
     for (Declaration function : functions(tree)) {
-      said.add(sentences.say("function.says", function.displayName(), texts.description(function)));
+      said.add(sentences.say("titled", function.displayName(), texts.description(function)));
     }
     return said;
   }

@@ -8,6 +8,7 @@ import tenthmark.measurement.formula.Expression.CellReference;
 import tenthmark.measurement.formula.Expression.Name;
 import tenthmark.measurement.formula.Expression.RangeReference;
 import tenthmark.measurement.formula.Expression.Reference;
+import tenthmark.measurement.wording.ErrorName;
 
 /**
  * What following a formula has found out about the cells behind it: what those hold that no input
@@ -145,7 +146,7 @@ final class KnownCells {
       return new Operand.Text<>(text.text());
     }
     if (content instanceof CellContent.Fault fault) {
-      return fault(FormulaException.of("formula.error", fault.name()), cell);
+      return fault(FormulaException.of("formula.error", new ErrorName(fault.name()).shown()), cell);
     }
     return new Operand.Blank<>();
   }

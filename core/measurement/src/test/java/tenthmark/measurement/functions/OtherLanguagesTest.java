@@ -123,7 +123,7 @@ class OtherLanguagesTest {
       assertThat(callIn(GERMAN, "LAB_BUDGET", table(row("Messfehler", "Skala", 1))).toString())
           .contains(
               "LAB_BUDGET: table (Zeile 1, Spalte 1) ist der Text „Messfehler“; erlaubt ist eines"
-                  + " von Ablesung, Messobjekt, Messgerät, Wiederholung, Zeitnahme.");
+                  + " dieser Wörter: Ablesung, Messobjekt, Messgerät, Wiederholung, Zeitnahme.");
       assertThat(callIn(GERMAN, "LAB_COVER", 0.5))
           .isEqualTo(
               new Value.Fault(
@@ -155,7 +155,7 @@ class OtherLanguagesTest {
           Arrays.fill(arguments, bad);
           String english = sentence(call(name, arguments));
           String said = sentence(callIn(sentences, name, arguments));
-          assertThat(said.startsWith(sentences.say("function.says", name, "")))
+          assertThat(said.startsWith(sentences.say("titled", name, "")))
               .isEqualTo(english.startsWith(name + ": "));
           if (english.startsWith(name + ": ")) {
             assertThat(said)

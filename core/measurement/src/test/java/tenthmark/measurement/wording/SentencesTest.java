@@ -32,7 +32,9 @@ class SentencesTest {
           switch (language) {
             case GERMAN ->
                 Set.of(
-                    "function.says",
+                    "titled",
+                    "error.shown.DIVISION",
+                    "error.shown.NAME",
                     "reference.parameter",
                     "words.ADD",
                     "words.SUBTRACT",
@@ -45,7 +47,8 @@ class SentencesTest {
                     "column.contribution",
                     "reference.source",
                     "words.ADD");
-            case SPANISH -> Set.of("function.says", "label.total");
+            case SPANISH ->
+                Set.of("titled", "label.total", "error.shown.code", "worked.error.A3.shows");
             case ENGLISH -> Set.of();
           };
       return Stream.of(SIGNS, words).flatMap(Set::stream).collect(Collectors.toSet());

@@ -77,6 +77,13 @@ public abstract class TextsInEveryLanguage {
     assertThat(compared(Language.ENGLISH).keySet()).allMatch(this::isUsed);
   }
 
+  /** Else a line begins with a colon. */
+  @Test
+  void keepFrenchSignsBesideTheirWords() {
+    assertThat(texts(Language.FRENCH).values())
+        .allSatisfy(text -> assertThat(text).doesNotContainPattern(" [:;?!»]|« "));
+  }
+
   /** Else MessageFormat drops it and leaves the gaps after it open. */
   @ParameterizedTest
   @EnumSource
