@@ -30,13 +30,18 @@ public final class DisplayReading implements RecordRule {
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     Optional<Double> reading = measurement.number(Field.READING).filter(size -> size > 0);
     return reading
-        .filter(size -> isDisplay(measurement) || isDisplayByCourse(measurement, inspection))
+        .filter(size -> isOffDisplay(measurement, inspection))
         .map(
             size ->
                 DECLARATION.finding(
                     measurement.placeOrValue(Field.READING),
                     Message.of("display-reading.found", Numbers.show(size), measurement.name()),
                     Message.of("display-reading.expected")));
+  }
+
+  /** Whether the record, or the course's list of apparatus, has a digital display. */
+  static boolean isOffDisplay(MeasurementRecord measurement, Inspection inspection) {
+    return isDisplay(measurement) || isDisplayByCourse(measurement, inspection);
   }
 
   private static boolean isDisplay(MeasurementRecord measurement) {

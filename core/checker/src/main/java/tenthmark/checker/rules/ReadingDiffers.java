@@ -25,9 +25,7 @@ public final class ReadingDiffers implements RecordRule {
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     Optional<ScaleClaim> scale = measurement.scale();
     Optional<Double> reading = measurement.number(Field.READING);
-    boolean missing =
-        measurement.place(Field.READING).isPresent() && measurement.cell(Field.READING).isEmpty();
-    if (scale.isEmpty() || (reading.isEmpty() && !missing)) {
+    if (scale.isEmpty() || (reading.isEmpty() && !isMissing(measurement, inspection))) {
       return Optional.empty();
     }
     return reading
@@ -43,6 +41,13 @@ public final class ReadingDiffers implements RecordRule {
                 measurement.placeOrValue(Field.READING),
                 found(measurement, reading),
                 expected(fitting(scale.get(), measurement, inspection))));
+  }
+
+  /** A display has a last digit where a scale has a division, and nothing to judge by eye. */
+  private static boolean isMissing(MeasurementRecord measurement, Inspection inspection) {
+    return measurement.place(Field.READING).isPresent()
+        && measurement.cell(Field.READING).isEmpty()
+        && !DisplayReading.isOffDisplay(measurement, inspection);
   }
 
   private static Message found(MeasurementRecord measurement, Optional<Double> reading) {

@@ -102,6 +102,37 @@ class ContributionsTest {
       assertThat(Findings.in(scale(0.5, "wide", 1, null))).contains("G2 reading-differs");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"=LAB_DISPLAY(D2)", "digital display"})
+    void isNotMissingOnADisplayWhoseLastDigitStandsUnderDivision(String instrument) {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Value", "Unit", "Division", "Reading", "Instrument", "Uncertainty")
+              .row("Spoke, tone", 381, "Hz", 1, null, instrument, 1)
+              .row(REASON);
+
+      assertThat(Findings.in(grid)).isEmpty();
+    }
+
+    @Test
+    void isNotMissingOnADisplayOfTheCourse() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Value", "Unit", "Division", "Reading", "Instrument", "Uncertainty")
+              .row("Spoke, tone", 381, "Hz", 1, null, 1, 1)
+              .row("The tuner shows whole hertz and no more.");
+      String profile =
+          """
+          apparatus:
+            - {name: tuner, kind: %s, division: 1, unit: Hz}
+          """;
+
+      assertThat(Findings.in(grid, profile.formatted("display"))).isEmpty();
+      assertThat(Findings.in(grid, profile.formatted("scale")))
+          .extracting(Findings::brief)
+          .containsExactly("E2 reading-differs");
+    }
+
     @Test
     void isFoundWhereTheFunctionWasGivenAnotherDivision() {
       assertThat(Findings.in(scale(0.5, "wide", 1, "=LAB_READING(1,\"wide\",1)")))
