@@ -9,14 +9,12 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.evaluation.Evaluation;
-import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
-import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Message;
@@ -56,7 +54,7 @@ final class Claims {
     CellAddress value = record.place(Field.VALUE).orElseThrow();
     ofRecords.add(value);
     boolean measured = record.contributions().values().stream().anyMatch(size -> size != 0);
-    if (record.isFormula(Field.VALUE) && number(value).isPresent() && !measured) {
+    if (record.isFormula(Field.VALUE) && evaluation.number(value).isPresent() && !measured) {
       record
           .absoluteUncertainty()
           .ifPresent(size -> put(new Claim(record.name(), value, place(record), size)));
@@ -82,7 +80,7 @@ final class Claims {
   }
 
   private void claim(Optional<CellAddress> value, Optional<CellAddress> uncertainty) {
-    Optional<Double> size = uncertainty.flatMap(this::number);
+    Optional<Double> size = uncertainty.flatMap(evaluation::number);
     if (value.filter(this::isCalculated).isPresent() && size.isPresent()) {
       put(new Claim(name(value.get()), value.get(), uncertainty.orElseThrow(), size.get()));
     }
@@ -106,19 +104,12 @@ final class Claims {
   /** A record's value has its own claim, or contributions of its own. */
   private boolean isCalculated(CellAddress value) {
     return !ofRecords.contains(value)
-        && number(value).isPresent()
+        && evaluation.number(value).isPresent()
         && workbook
             .at(value)
             .map(Cell::content)
             .filter(Content.Formula.class::isInstance)
             .isPresent();
-  }
-
-  private Optional<Double> number(CellAddress place) {
-    return evaluation.at(place) instanceof Outcome.Known known
-            && known.value() instanceof Value.Numeric number
-        ? Optional.of(number.number())
-        : Optional.empty();
   }
 
   /** The first text of the row to the left of the value, else its place. */

@@ -185,6 +185,14 @@ public final class Evaluation {
     }
   }
 
+  /** The number in a cell, if its value is one. */
+  public Optional<Double> number(CellAddress address) {
+    return at(address) instanceof Outcome.Known known
+            && known.value() instanceof Value.Numeric number
+        ? Optional.of(number.number())
+        : Optional.empty();
+  }
+
   /** The ranges that the formula of a cell refers to; none where it cannot be read. */
   public List<CellRange> references(Cell cell) {
     try {

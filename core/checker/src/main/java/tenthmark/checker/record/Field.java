@@ -32,6 +32,8 @@ public enum Field {
   REPEAT,
   UNCERTAINTY,
   RATIONALE,
+  /** Where some give their reasons; it heads columns of other tables as well. */
+  REMARK,
   RESULT;
 
   /** The fields that hold the size of a contribution to the uncertainty. */

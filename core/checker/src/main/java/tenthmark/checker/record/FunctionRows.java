@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 
@@ -54,7 +56,7 @@ final class FunctionRows {
         }
       }
     }
-    if (!places.containsKey(Field.VALUE) || !places.containsKey(Field.UNCERTAINTY)) {
+    if (!isFilledIn(places.get(Field.VALUE)) || !places.containsKey(Field.UNCERTAINTY)) {
       return Optional.empty();
     }
     contributions(row, places);
@@ -65,6 +67,12 @@ final class FunctionRows {
     return Optional.of(
         new MeasurementRecord(
             workbook, evaluation, places, Map.of(), List.copyOf(sheet.row(row)), rationale));
+  }
+
+  private boolean isFilledIn(CellAddress value) {
+    return value != null
+        && !(evaluation.at(value) instanceof Outcome.Known known
+            && known.value() instanceof Value.Blank);
   }
 
   /** Contributions are told by their functions, if those make up the whole total. */

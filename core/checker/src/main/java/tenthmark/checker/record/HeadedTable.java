@@ -88,7 +88,8 @@ final class HeadedTable {
       return false;
     }
     boolean blank = cells(line).isEmpty();
-    return blank ? blankLines + 1 >= GAP : blankLines >= GAP || !isPlainlyRecord(line);
+    boolean goesOn = isPlainlyRecord(line) || isPrepared(line);
+    return blank ? blankLines + 1 >= GAP : blankLines >= GAP || !goesOn;
   }
 
   private List<Headings> overlapping(int line) {
@@ -108,6 +109,12 @@ final class HeadedTable {
         && (record.cell(Field.UNIT).isPresent()
             || record.cell(Field.UNCERTAINTY).isPresent()
             || Field.CONTRIBUTIONS.stream().anyMatch(field -> record.cell(field).isPresent()));
+  }
+
+  /** A line that waits for its value. */
+  private boolean isPrepared(int line) {
+    MeasurementRecord record = record(line);
+    return record.text(Field.QUANTITY).isPresent() && record.text(Field.UNIT).isPresent();
   }
 
   private boolean isRecord(int line, MeasurementRecord record) {
@@ -170,15 +177,22 @@ final class HeadedTable {
         .map(place -> lines.address(line, place));
   }
 
-  /** Its own column's text, else the line after the record. */
+  /** Its own column's text, else the line after the record, else a remark. */
   private Optional<Rationale> rationale(int line) {
-    Optional<Rationale> own =
-        address(Field.RATIONALE, line)
-            .map(
-                place ->
-                    new Rationale(place, workbook.at(place).flatMap(rationales::text).orElse("")));
-    return own.filter(rationale -> !rationale.text().isEmpty())
+    Optional<Rationale> own = text(Field.RATIONALE, line);
+    return own.filter(HeadedTable::saysSomething)
         .or(() -> rationales.at(line + 1))
+        .or(() -> text(Field.REMARK, line).filter(HeadedTable::saysSomething))
         .or(() -> own);
+  }
+
+  private Optional<Rationale> text(Field field, int line) {
+    return address(field, line)
+        .map(
+            place -> new Rationale(place, workbook.at(place).flatMap(rationales::text).orElse("")));
+  }
+
+  private static boolean saysSomething(Rationale rationale) {
+    return !rationale.text().isEmpty();
   }
 }

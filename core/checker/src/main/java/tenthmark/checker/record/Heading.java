@@ -1,5 +1,6 @@
 package tenthmark.checker.record;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,7 +22,15 @@ record Heading(Field field, String unit, String words) {
 
   private static final Pattern PARTS =
       Pattern.compile(
-          "(?<words>[^(\\[/]+)(?:\\((?<round>[^)]*)\\)|\\[(?<square>[^\\]]*)\\]|/(?<slash>.*))?\\W*");
+          "(?<words>[^(\\[/]+?)(?:\\((?<round>[^)]*)\\)|\\[(?<square>[^\\]]*)\\]|/(?<slash>.*)"
+              + "|\\s(?:in|en)\\s+(?<in>\\S+))?[\\W&&[^(\\[/]]*");
+
+  private static final List<String> UNIT_PARTS = List.of("round", "square", "slash", "in");
+
+  /** What stands before a contribution or an uncertainty and adds nothing to its words. */
+  private static final Pattern PLUS_MINUS = Pattern.compile("^±\\s*(?=\\p{L})");
+
+  private static final Pattern PLUS_MINUS_TYPED = Pattern.compile("^\\+/[-−–]");
 
   /** Short and without words between blanks, so that {@code (both ends)} is no unit. */
   private static final Pattern UNIT =
@@ -29,8 +38,10 @@ record Heading(Field field, String unit, String words) {
 
   /** Reads a heading; empty if its words name nothing in a record. */
   static Optional<Heading> read(String text, HeadingWords words) {
-    Matcher parts = PARTS.matcher(text.strip());
-    if (!parts.matches()) {
+    String typed = PLUS_MINUS_TYPED.matcher(text.strip()).replaceFirst("±");
+    String bare = PLUS_MINUS.matcher(typed).replaceFirst("");
+    Matcher parts = PARTS.matcher(bare);
+    if (!parts.matches() || isOtherwiseIn(parts)) {
       return Optional.empty();
     }
     String written = parts.group("words");
@@ -39,12 +50,28 @@ record Heading(Field field, String unit, String words) {
         .map(field -> new Heading(field, unit(parts), HeadingWords.uniform(written)));
   }
 
+  /** A value's heading that names a symbol and a known unit instead, as in {@code L (mm)}. */
+  static Optional<Heading> ofValue(String text) {
+    Matcher parts = PARTS.matcher(text.strip());
+    return parts.matches()
+        ? Optional.of(unit(parts))
+            .filter(unit -> UnitReader.STANDARD.read(unit).known().isPresent())
+            .map(unit -> new Heading(Field.VALUE, unit, HeadingWords.uniform(parts.group("words"))))
+        : Optional.empty();
+  }
+
   /** What a heading below the group's says within the group. */
   Heading within(Optional<Heading> group) {
     return group.isEmpty()
         ? this
         : new Heading(
             field, unit.isEmpty() ? group.get().unit : unit, group.get().words + " " + words);
+  }
+
+  /** {@code value in mm} states a unit, {@code uncertainty in value} does not. */
+  private static boolean isOtherwiseIn(Matcher parts) {
+    String unit = parts.group("in");
+    return unit != null && unitAlone(unit).isEmpty();
   }
 
   /** A unit alone, as in the line below the headings, with or without brackets. */
@@ -64,7 +91,7 @@ record Heading(Field field, String unit, String words) {
   }
 
   private static String unit(Matcher parts) {
-    for (String group : new String[] {"round", "square", "slash"}) {
+    for (String group : UNIT_PARTS) {
       String unit = parts.group(group);
       if (unit != null && UNIT.matcher(unit.strip()).matches()) {
         return unit.strip();

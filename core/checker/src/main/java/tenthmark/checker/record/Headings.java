@@ -40,12 +40,14 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
   private static void add(
       List<Cell> cells, Lines lines, int line, HeadingReader reader, List<Headings> all) {
     Map<Integer, Heading> current = new TreeMap<>();
+    boolean named = cells.stream().anyMatch(cell -> isOfValue(cell, reader));
     for (Cell cell : cells) {
-      named(cell, lines, line, reader)
+      Map<Integer, Heading> own = named(cell, lines, line, reader);
+      (own.isEmpty() && !named ? symbol(cell, lines, current) : own)
           .forEach(
               (place, heading) -> {
                 if (holds(current, heading.field()) && isComplete(current.values())) {
-                  all.add(of(lines, line, current));
+                  all.add(of(lines, line, current, right(all)));
                   current.clear();
                 }
                 if (!holds(current, heading.field())) {
@@ -54,7 +56,7 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
               });
     }
     if (isComplete(current.values())) {
-      all.add(of(lines, line, current));
+      all.add(of(lines, line, current, right(all)));
     }
   }
 
@@ -98,7 +100,46 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
         || Field.CONTRIBUTIONS.contains(heading.field());
   }
 
-  private static Headings of(Lines lines, int line, Map<Integer, Heading> headings) {
+  private static boolean isOfValue(Cell cell, HeadingReader reader) {
+    return heading(cell, reader).filter(heading -> heading.field() == Field.VALUE).isPresent();
+  }
+
+  /**
+   * The value's column may bear the symbol of its quantity, if the quantity's own column stands
+   * before it.
+   */
+  private static Map<Integer, Heading> symbol(
+      Cell cell, Lines lines, Map<Integer, Heading> before) {
+    return holds(before, Field.QUANTITY) && !holds(before, Field.VALUE)
+        ? text(cell)
+            .flatMap(Heading::ofValue)
+            .map(heading -> Map.of(lines.place(cell.address()), heading))
+            .orElse(Map.of())
+        : Map.of();
+  }
+
+  /**
+   * Where no heading names the quantity, the texts to the left of all columns do, or a first column
+   * that is headed as a result.
+   */
+  private static void nameQuantity(
+      Lines lines, int line, Map<Field, Integer> places, int previousRight) {
+    int left = Collections.min(places.values());
+    if (places.containsKey(Field.QUANTITY) || lines.areColumns()) {
+      return;
+    }
+    if (Integer.valueOf(left).equals(places.get(Field.RESULT))) {
+      places.remove(Field.RESULT);
+      places.put(Field.QUANTITY, left);
+    } else if (left - 1 > previousRight
+        && lines.cells(line + 1, left - 1, left - 1).stream()
+            .anyMatch(cell -> text(cell).isPresent())) {
+      places.put(Field.QUANTITY, left - 1);
+    }
+  }
+
+  private static Headings of(
+      Lines lines, int line, Map<Integer, Heading> headings, int previousRight) {
     Map<Field, Integer> places = new EnumMap<>(Field.class);
     Map<Field, String> units = new EnumMap<>(Field.class);
     headings.forEach(
@@ -109,6 +150,7 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
           }
         });
     unitsBelow(lines, line, places).forEach(units::putIfAbsent);
+    nameQuantity(lines, line, places, previousRight);
     return new Headings(
         line, places, units, headings.values().stream().anyMatch(Heading::isTelling));
   }
@@ -126,6 +168,10 @@ record Headings(int line, Map<Field, Integer> places, Map<Field, String> units, 
                   .forEach(unit -> units.put(field, unit)));
     }
     return units;
+  }
+
+  private static int right(List<Headings> all) {
+    return all.isEmpty() ? -1 : all.get(all.size() - 1).right();
   }
 
   private static boolean holds(Map<Integer, Heading> headings, Field field) {

@@ -109,6 +109,21 @@ public final class MeasurementRecord {
     return places.values().stream();
   }
 
+  /** Whether a cell stands in the record's row or column, and is none of its parts. */
+  public boolean isBesideParts(CellAddress cell) {
+    return !places.containsValue(cell)
+        && (places().allMatch(place -> isInRow(place, cell))
+            || places().allMatch(place -> isInColumn(place, cell)));
+  }
+
+  private static boolean isInRow(CellAddress one, CellAddress other) {
+    return one.sheet().equals(other.sheet()) && one.row() == other.row();
+  }
+
+  private static boolean isInColumn(CellAddress one, CellAddress other) {
+    return one.sheet().equals(other.sheet()) && one.column() == other.column();
+  }
+
   /** Where a part stands, or the record's value where there is no place for the part. */
   public CellAddress placeOrValue(Field field) {
     return place(field).orElseGet(this::valuePlace);

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.Evaluation;
-import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
-import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.line.FitException;
@@ -79,8 +77,8 @@ public final class SlopeTooSure implements RecordRule {
     List<CellAddress> ys = ranges.get(xFirst ? 1 : 0).cells();
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < xs.size(); i++) {
-      Optional<Double> x = number(xs.get(i), evaluation);
-      Optional<Double> y = number(ys.get(i), evaluation);
+      Optional<Double> x = evaluation.number(xs.get(i));
+      Optional<Double> y = evaluation.number(ys.get(i));
       if (x.isPresent() && y.isPresent()) {
         points.add(new Point(x.get(), y.get(), 0, 0));
       }
@@ -91,12 +89,5 @@ public final class SlopeTooSure implements RecordRule {
       // The cell's own error says so.
       return Optional.empty();
     }
-  }
-
-  private static Optional<Double> number(CellAddress cell, Evaluation evaluation) {
-    return evaluation.at(cell) instanceof Outcome.Known known
-            && known.value() instanceof Value.Numeric number
-        ? Optional.of(number.number())
-        : Optional.empty();
   }
 }

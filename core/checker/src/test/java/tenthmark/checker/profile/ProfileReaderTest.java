@@ -208,7 +208,7 @@ class ProfileReaderTest {
               "course.yaml:28:10: leave the unit out of the heading Wert (mm): ( [ / begin a unit",
               "course.yaml:29:3: shade is no key here; keys are quantity, symbol, value, unit,"
                   + " division, spacing, ends, resolution, hand timing, reaction, cycles, reading,"
-                  + " physical, instrument, timing, repeat, uncertainty, rationale, result");
+                  + " physical, instrument, timing, repeat, uncertainty, rationale, remark, result");
     }
 
     @ParameterizedTest

@@ -55,6 +55,30 @@ class ContributionsTest {
       assertThat(Findings.in(total(0.3, "see below", 0.9))).isEmpty();
     }
 
+    private static Grid withColumn(String total) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Reading", "Play of the rollers", "Uncertainty", "Why")
+          .row("Chain", 305.4, "mm", 0.5, 0.4, total, REASON);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=D2+E2", "=SUM(D2:E2)", "=LAB_TOTAL(D2:E2)", "=SQRT(D2^2+E2^2)"})
+    void countsAColumnOfAnyHeadingThatTheFormulaCounts(String total) {
+      assertThat(Findings.in(withColumn(total))).isEmpty();
+    }
+
+    @Test
+    void namesThatColumnByItsCell() {
+      assertThat(Findings.expected(Findings.only(withColumn("=D2+E2/2"))))
+          .isEqualTo("0.9 (straight: reading 0.5 + E2 0.4) or 0.640312 (quadrature of the same)");
+    }
+
+    @Test
+    void saysOnceWhatOneContributionMakes() {
+      assertThat(Findings.expected(Findings.only(total(0.5, null, 0.2))))
+          .isEqualTo("0.5 (reading 0.5 alone)");
+    }
+
     @Test
     void isNotSaidWhereTheFormulaRounds() {
       assertThat(Findings.in(total(0.32, 0.43, "=ROUND(D2+E2,1)"))).isEmpty();

@@ -332,4 +332,132 @@ class TableFormsTest {
       assertThat(Findings.in(grid)).isEmpty();
     }
   }
+
+  @Nested
+  class NameOfTheQuantity {
+
+    private static Grid headed(String first) {
+      return Grid.sheet("Lab 3")
+          .row(first, "Value", "Uncertainty", "Unit", "Why")
+          .row("Chain, 24 links", 305.4, 1.1, "mm", REASON)
+          .row("Spoke", 292, 2.2, null, REASON);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Quantity", "Name of quantity", "Results", "Result", "What we did"})
+    void standsInTheFirstColumnWhateverItsHeading(String first) {
+      Finding finding = Findings.only(headed(first));
+
+      assertThat(Findings.brief(finding)).isEqualTo("D3 unit-missing");
+      assertThat(Findings.found(finding)).isEqualTo("the record \"Spoke\" has no unit");
+    }
+
+    @Test
+    void standsInTheFirstColumnWithoutAnyHeading() {
+      assertThat(Findings.found(Findings.only(headed(null))))
+          .isEqualTo("the record \"Spoke\" has no unit");
+    }
+
+    @Test
+    void isNotTheNumberOfARun() {
+      Grid grid =
+          Grid.sheet("Lab 3")
+              .row("No.", "Value", "Uncertainty", "Unit", "Why")
+              .row(1, 305.4, 1.1, null, REASON);
+
+      assertThat(Findings.found(Findings.only(grid))).isEqualTo("the record at B2 has no unit");
+    }
+  }
+
+  @Nested
+  class ValueUnderItsSymbol {
+
+    private static Grid headed(String value, double total) {
+      return Grid.sheet("Lab 3")
+          .row("Quantity", value, "Reading (mm)", "Physical (mm)", "Uncertainty (mm)", "Why")
+          .row("Chain, 24 links", 305.4, 0.5, 0.4, total, REASON);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"L (mm)", "L / mm", "Length [mm]", "Länge in mm"})
+    void isReadWithItsUnit(String value) {
+      assertThat(Findings.in(headed(value, 0.9))).isEmpty();
+      assertThat(Findings.in(headed(value, 0.8))).containsExactly("E2 total-differs");
+    }
+
+    @Test
+    void isNotATextInBrackets() {
+      assertThat(Findings.in(headed("Length (left)", 0.8))).isEmpty();
+    }
+
+    @Test
+    void isNotAnotherColumnBesideTheValue() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Lab 3")
+                      .row(
+                          "Quantity", "Load (kg)", "Value", "Unit", "Reading", "Uncertainty", "Why")
+                      .row("Chain, 24 links", 5, 305.4, null, 0.5, 0.5, REASON)))
+          .containsExactly("D2 unit-missing");
+    }
+  }
+
+  @Nested
+  class Remarks {
+
+    private static Grid headed(String heading, Object text) {
+      return Grid.sheet("Lab 3")
+          .row("Quantity", "Value", "± Reading", "+/-", "Unit", heading)
+          .row("Chain, 24 links", 305.4, 0.5, 0.5, "mm", text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Comment", "Remarks", "Bemerkung", "Why", "Erklärung", "Observación"})
+    void areARationale(String heading) {
+      assertThat(Findings.in(headed(heading, "judged by eye"))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Comment, B2", "Why, F2"})
+    void showWhereOneIsMissing(String heading, String place) {
+      assertThat(Findings.in(headed(heading, null))).containsExactly(place + " rationale-missing");
+    }
+
+    @Test
+    void makeNoMeasurementsOfConstants() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Lab 3")
+                      .row("Name", "Value", "Unit", "Comment")
+                      .row("g", 9.81, "m/s^2", "from the book")))
+          .isEmpty();
+    }
+  }
+
+  @Nested
+  class PreparedTables {
+
+    private static Grid prepared(Object second) {
+      return Grid.sheet("Lab 3")
+          .row("Quantity", "Value", "Unit", "Instrument", "Uncertainty", "Result")
+          .row("Spoke", 292, "mm", 0.5, "=D2", "=LAB_RESULT(B2,E2,C2)")
+          .row(REASON)
+          .row("Diameter", null, "mm", "=LAB_DISPLAY(0.01)", "=D4", "=LAB_RESULT(B4,E4,C4)")
+          .row()
+          .row("Speed", second, "km/h", "=LAB_DISPLAY(0.1)", "=D6", "=LAB_RESULT(B6,E6,C6)");
+    }
+
+    @Test
+    void areNoRecordsUntilTheirValuesAreTyped() {
+      assertThat(Findings.in(prepared(null))).isEmpty();
+    }
+
+    @Test
+    void goOnBelowLinesThatWait() {
+      Finding finding = Findings.only(prepared(15.2));
+
+      assertThat(Findings.brief(finding)).isEqualTo("B6 rationale-missing");
+      assertThat(Findings.found(finding)).startsWith("the record \"Speed\"");
+    }
+  }
 }
