@@ -68,6 +68,21 @@ record Heading(Field field, String unit, String words) {
             field, unit.isEmpty() ? group.get().unit : unit, group.get().words + " " + words);
   }
 
+  /**
+   * The unit after a quantity's name, as in {@code Time / s} or {@code Zeit in s}; in round
+   * brackets a single letter may be the symbol instead.
+   */
+  static Optional<String> unitAfter(String quantity) {
+    Matcher parts = PARTS.matcher(quantity.strip());
+    return parts.matches() && !isSingleLetter(parts.group("round"))
+        ? unitAlone(unit(parts))
+        : Optional.empty();
+  }
+
+  private static boolean isSingleLetter(String inBrackets) {
+    return inBrackets != null && inBrackets.strip().length() == 1;
+  }
+
   /** {@code value in mm} states a unit, {@code uncertainty in value} does not. */
   private static boolean isOtherwiseIn(Matcher parts) {
     String unit = parts.group("in");

@@ -220,13 +220,17 @@ public final class MeasurementRecord {
         .map(conversion -> Math.abs(conversion.difference(size)));
   }
 
-  /** The unit: of its own cell, the heading, the value's or the result's text; empty for none. */
+  /**
+   * The unit: of its own cell, the heading, the value's or the result's text, or after the name of
+   * the quantity; empty for none.
+   */
   public String unit() {
     return text(Field.UNIT)
         .or(() -> Optional.ofNullable(headingUnits.get(Field.VALUE)))
         .or(() -> amount(Field.VALUE).map(Amount::unit).filter(unit -> !unit.isEmpty()))
         .or(() -> Optional.ofNullable(headingUnits.get(Field.UNCERTAINTY)))
-        .or(() -> stated().map(result -> result.text().unit()))
+        .or(() -> stated().map(result -> result.text().unit()).filter(unit -> !unit.isEmpty()))
+        .or(() -> text(Field.QUANTITY).flatMap(Heading::unitAfter))
         .orElse("");
   }
 

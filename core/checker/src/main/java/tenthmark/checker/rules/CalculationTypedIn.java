@@ -44,7 +44,7 @@ public final class CalculationTypedIn implements ExpectedRecordRule {
   private static boolean refersToCells(
       Cell cell, MeasurementRecord measurement, Inspection inspection) {
     return measurement.isFormula(Field.VALUE)
-        && (!inspection.evaluation().precedents(cell).isEmpty()
+        && (!inspection.evaluation().references(cell).isEmpty()
             || inspection.evaluation().at(cell.address()) instanceof Outcome.NotCheckable);
   }
 }

@@ -10,6 +10,7 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Message;
 
 /** A cell in error. */
@@ -44,7 +45,7 @@ public final class ErrorCell implements Rule {
         .filter(cell -> isFirst(cell, evaluation))
         .filter(cell -> !isMeant(cell) && !isInsideArray(cell))
         .filter(cell -> !NumberAsText.explains(cell, evaluation))
-        .map(cell -> finding(cell, evaluation))
+        .map(cell -> finding(cell, inspection))
         .toList();
   }
 
@@ -81,17 +82,61 @@ public final class ErrorCell implements Rule {
         && formula.array().filter(area -> !area.first().equals(cell.address())).isPresent();
   }
 
-  private static Finding finding(Cell cell, Evaluation evaluation) {
+  private static Finding finding(Cell cell, Inspection inspection) {
+    Evaluation evaluation = inspection.evaluation();
     Message error = problem(cell, evaluation).orElseThrow();
     Optional<Message> sentence = evaluation.sentence(cell.address());
     return DECLARATION.finding(
         cell.address(),
         cell.content() instanceof Content.Formula formula
-            ? Message.of("found.formula", sentence.orElse(error), formula.text())
+            ? Message.of("found.formula", sentence.orElse(error), formula.shown())
             : sentence.orElse(error),
-        Message.of(
-            sentence.isPresent()
-                ? "error-cell.arguments"
-                : MEANINGS.getOrDefault(error.toString(), "error-cell.other")));
+        sentence.isPresent()
+            ? Message.of("error-cell.arguments")
+            : cause(cell, error.toString(), inspection)
+                .orElseGet(
+                    () -> Message.of(MEANINGS.getOrDefault(error.toString(), "error-cell.other"))));
+  }
+
+  /** The cells behind an error that hold no number. */
+  private static Optional<Message> cause(Cell cell, String error, Inspection inspection) {
+    return switch (error) {
+      case "#VALUE!" -> text(cell, inspection.evaluation());
+      case "#DIV/0!" -> blank(cell, inspection);
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<Message> text(Cell cell, Evaluation evaluation) {
+    for (Cell precedent : evaluation.precedents(cell)) {
+      if (evaluation.at(precedent.address()) instanceof Outcome.Known known
+          && known.value() instanceof Value.Text text) {
+        return Optional.of(
+            Message.of("error-cell.text", precedent.address().place(), Values.show(text)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Message> blank(Cell cell, Inspection inspection) {
+    return inspection.evaluation().references(cell).stream()
+        .filter(range -> isBlank(range, inspection))
+        .findFirst()
+        .map(range -> Message.of("error-cell.blank", shown(range, cell)));
+  }
+
+  private static String shown(CellRange range, Cell from) {
+    return range.sheet().equalsIgnoreCase(from.address().sheet())
+        ? range.place()
+        : range.sheet() + "." + range.place();
+  }
+
+  private static boolean isBlank(CellRange range, Inspection inspection) {
+    return inspection.workbook().sheet(range.sheet()).stream()
+        .flatMap(sheet -> sheet.cells(range))
+        .map(cell -> inspection.evaluation().at(cell.address()))
+        .allMatch(
+            outcome ->
+                outcome instanceof Outcome.Known known && known.value() instanceof Value.Blank);
   }
 }

@@ -58,6 +58,13 @@ public record Expectations(List<ExpectedRecord> records, List<ExpectedQuantity> 
         .findFirst();
   }
 
+  /** Whether a record is of a quantity that the course expects without dimension. */
+  boolean isPureNumber(MeasurementRecord measurement) {
+    return records.stream()
+        .filter(expected -> expected.measurement().equals(measurement))
+        .anyMatch(expected -> expected.quantity().unit().text().equals("1"));
+  }
+
   private static boolean isNamed(MeasurementRecord measurement, ExpectedQuantity quantity) {
     return measurement.text(Field.QUANTITY).filter(quantity::isNamed).isPresent();
   }

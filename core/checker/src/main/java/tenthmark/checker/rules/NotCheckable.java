@@ -79,7 +79,7 @@ public final class NotCheckable implements Rule {
   private static Finding finding(Cell cell, Message reason, long dependents) {
     return DECLARATION.finding(
         cell.address(),
-        Message.of("found.formula", reason, ((Content.Formula) cell.content()).text()),
+        Message.of("found.formula", reason, ((Content.Formula) cell.content()).shown()),
         dependents == 0
             ? Message.of("no-fault")
             : Message.of("not-checkable.dependents", dependents));

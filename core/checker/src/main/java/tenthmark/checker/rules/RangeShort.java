@@ -143,7 +143,7 @@ public final class RangeShort implements Rule {
   private static Finding finding(Cell cell, CellAddress missed) {
     return DECLARATION.finding(
         cell.address(),
-        Message.of("range-short.found", ((Content.Formula) cell.content()).text(), missed.place()),
+        Message.of("range-short.found", ((Content.Formula) cell.content()).shown(), missed.place()),
         Message.of("range-short.expected", missed.place()));
   }
 }

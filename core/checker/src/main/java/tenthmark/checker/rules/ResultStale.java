@@ -100,6 +100,6 @@ public final class ResultStale implements Rule {
         Message.of(
             "result-stale.found", Values.show(Evaluation.stored(cell.content()).orElseThrow())),
         Message.of(
-            "found.formula", Values.show(calculated), ((Content.Formula) cell.content()).text()));
+            "found.formula", Values.show(calculated), ((Content.Formula) cell.content()).shown()));
   }
 }

@@ -78,7 +78,7 @@ public final class TotalShort implements RecordRule {
         Message.of(
             "total-short.found",
             measurement.name(),
-            ((Content.Formula) total.content()).text(),
+            ((Content.Formula) total.content()).shown(),
             field.inWords()),
         Message.of("total-short.expected", measurement.placeOrValue(field).place()));
   }

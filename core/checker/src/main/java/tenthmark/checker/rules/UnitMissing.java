@@ -21,7 +21,7 @@ public final class UnitMissing implements RecordRule {
   @Override
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     boolean stated = !measurement.unit().isEmpty() || measurement.cell(Field.UNIT).isPresent();
-    return stated
+    return stated || inspection.expectations().isPureNumber(measurement)
         ? Optional.empty()
         : Optional.of(
             DECLARATION.finding(

@@ -37,6 +37,11 @@ public sealed interface Content {
   record Formula(String written, String text, Optional<Content> stored, Optional<CellRange> array)
       implements Content {
 
+    /** The text as a finding shows it. */
+    public String shown() {
+      return FormulaText.withSemicolons(text);
+    }
+
     /** The functions that it calls, in upper case, LAB functions by display name. */
     public List<String> functions() {
       return FormulaText.calls(text).stream().map(name -> name.toUpperCase(Locale.ROOT)).toList();

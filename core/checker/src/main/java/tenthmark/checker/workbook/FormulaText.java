@@ -25,6 +25,11 @@ public final class FormulaText {
               + "|(?<name>[\\p{L}_\\\\][\\p{L}\\p{N}_.\\\\]*+)(?=\\s*+\\()"
               + "|[\\p{L}\\p{N}_.\\\\]++");
 
+  /** A quoted text, a quoted sheet name, a bracketed part, an array, or a comma. */
+  private static final Pattern COMMA =
+      Pattern.compile(
+          "\"[^\"]*+(?:\"\"[^\"]*+)*+\"|'[^']*+(?:''[^']*+)*+'|\\[[^\\]]*+\\]|\\{[^}]*+\\}|,");
+
   private FormulaText() {}
 
   /** The names of the functions that a formula calls, in order. */
@@ -55,6 +60,14 @@ public final class FormulaText {
   static String uniform(String formula) {
     String whole = Unions.asArguments(formula);
     return mayCallLab(whole) ? renameCalls(whole, FormulaText::displayName) : whole;
+  }
+
+  /** Arguments parted as an office writes them in most of its languages, and the guides too. */
+  static String withSemicolons(String formula) {
+    return COMMA
+        .matcher(formula)
+        .replaceAll(
+            found -> found.group().equals(",") ? ";" : Matcher.quoteReplacement(found.group()));
   }
 
   /** False where no LAB function is called for sure, which is known without taking it apart. */

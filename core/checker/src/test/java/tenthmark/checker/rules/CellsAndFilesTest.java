@@ -55,6 +55,27 @@ class CellsAndFilesTest {
       assertThat(Findings.found(Findings.only(Grid.sheet("Data").row(formula)))).startsWith(name);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+      "=A1/B1, 'numbers to calculate with; in B1 stands \"15.2 km/h\"'",
+      "=AVERAGE(C1:C9), 'numbers in C1:C9, where nothing stands'",
+      "=A1/C1, 'numbers in C1, where nothing stands'",
+      "=A1/0, a number that does not divide by zero or by an empty cell"
+    })
+    void namesTheCellsThatHoldNoNumber(String formula, String expected) {
+      Finding finding = Findings.only(Grid.sheet("Data").row(12, "15.2 km/h", null, formula));
+
+      assertThat(Findings.expected(finding)).isEqualTo(expected);
+    }
+
+    @Test
+    void partsArgumentsAsTheGuidesDo() {
+      Finding finding =
+          Findings.only(Grid.sheet("Data").row("=LAB_RESULT(1,-1,\"a,b\",,\"brief\")"));
+
+      assertThat(Findings.found(finding)).endsWith("(=LAB_RESULT(1;-1;\"a,b\";;\"brief\"))");
+    }
+
     @Test
     void isNotSaidOfAPointLeftOutOfAChart() {
       assertThat(Findings.in(Grid.sheet("Data").row("=NA()"))).isEmpty();

@@ -93,6 +93,22 @@ class CourseTest {
           .containsExactly("A1 quantity-missing");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"Crank arm length", "Crank arm length / mm", "Crank length in mm:"})
+    void pointsToTheNameWhereItStandsWithoutAValue(String name) {
+      Finding finding = only(Grid.sheet("Notes").row("Lab 3").row(null, name), ARM);
+
+      assertThat(Findings.brief(finding)).isEqualTo("B2 quantity-missing");
+      assertThat(Findings.found(finding))
+          .isEqualTo("\"crank arm length\" stands here, but no number is recognised as its value");
+    }
+
+    @Test
+    void isSaidOfARowThatWaitsForItsValue() {
+      assertThat(briefly(small().row("Crank arm length", "L", null, "mm", 0.5, null), ARM))
+          .containsExactly("A2 quantity-missing");
+    }
+
     @Test
     void isNotSaidOfAQuantityThatIsNotRequired() {
       assertThat(
@@ -265,6 +281,17 @@ class CourseTest {
 
   @Nested
   class CalculationTypedIn {
+
+    @Test
+    void isNotSaidOfAFormulaWhoseCellsWaitForTheirValues() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Symbol", "Value", "Unit", "Uncertainty")
+              .row("Force", "F", null, "N", 0.1)
+              .row("spring constant", "k", "=C2/0.02", "N/m", 5);
+
+      assertThat(briefly(grid, SPRING)).doesNotContain("C3 calculation-typed-in");
+    }
 
     private static final String SPRING =
         "quantities: [{name: spring constant, symbol: k, unit: N/m, origin: calculated}]";

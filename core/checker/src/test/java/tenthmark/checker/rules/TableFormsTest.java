@@ -460,4 +460,35 @@ class TableFormsTest {
       assertThat(Findings.found(finding)).startsWith("the record \"Speed\"");
     }
   }
+
+  @Nested
+  class UnitAfterTheName {
+
+    private static Grid named(String quantity) {
+      return Grid.sheet("Lab 3")
+          .row("Quantity", "Value", "Uncertainty", "Why")
+          .row(quantity, 33.1, 0.4, REASON);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {"Length / mm", "Zeit in s", "temps en s", "Force [N]", "Spring rate (N/mm)"})
+    void isTheUnitOfTheRecord(String quantity) {
+      assertThat(Findings.in(named(quantity))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Length", "Mass (m)", "Length (left)", "Time in air", "Spoke / left"})
+    void isNotASymbolOrAWord(String quantity) {
+      assertThat(Findings.in(named(quantity))).containsExactly("B2 unit-missing");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'1', true", "mm, false"})
+    void mayBeLeftOutOfAPureNumberOfTheCourse(String unit, boolean pure) {
+      String profile = "quantities: [{name: Rolling resistance, unit: '%s'}]".formatted(unit);
+
+      assertThat(Findings.in(named("Rolling resistance"), profile).isEmpty()).isEqualTo(pure);
+    }
+  }
 }

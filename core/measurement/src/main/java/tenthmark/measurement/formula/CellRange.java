@@ -30,6 +30,14 @@ public record CellRange(String sheet, int left, int top, int right, int bottom) 
     return new CellAddress(sheet, left, top);
   }
 
+  /** The place on the sheet as a user writes it: {@code B4}, or {@code B4:B9}. */
+  public String place() {
+    String from = first().place();
+    return width() == 1 && height() == 1
+        ? from
+        : from + ":" + new CellAddress(sheet, right, bottom).place();
+  }
+
   /** Whether a cell lies in the range; sheets are the same in any letter case. */
   public boolean contains(CellAddress cell) {
     return sheet.equalsIgnoreCase(cell.sheet())
