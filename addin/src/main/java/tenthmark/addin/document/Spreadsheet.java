@@ -11,12 +11,14 @@ import com.sun.star.frame.XController;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
 import com.sun.star.frame.XTitle;
+import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
 import com.sun.star.uno.Exception;
 import com.sun.star.view.XSelectionSupplier;
 import java.net.URI;
@@ -76,9 +78,16 @@ public final class Spreadsheet {
         .map(XCellRangeAddressable::getRangeAddress);
   }
 
-  /** Selects cells and brings them into sight. */
-  public void select(Object cells) throws Exception {
-    queryInterface(XSelectionSupplier.class, controller).select(cells);
+  /**
+   * Puts the cursor on a cell and brings it into sight. A cell that stayed marked would keep the
+   * Tab key within it.
+   */
+  public void select(XCell cell) throws Exception {
+    XSelectionSupplier selection = queryInterface(XSelectionSupplier.class, controller);
+    selection.select(cell);
+    selection.select(
+        queryInterface(XMultiServiceFactory.class, model)
+            .createInstance("com.sun.star.sheet.SheetCellRanges"));
   }
 
   /** The sheet with a number. */

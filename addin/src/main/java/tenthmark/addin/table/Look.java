@@ -5,6 +5,8 @@ import static com.sun.star.uno.UnoRuntime.queryInterface;
 import com.sun.star.awt.FontSlant;
 import com.sun.star.awt.FontWeight;
 import com.sun.star.beans.XPropertySet;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.table.BorderLine2;
 import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellVertJustify2;
@@ -23,6 +25,11 @@ final class Look {
   private static final short THIN = 18;
 
   private Look() {}
+
+  /** Takes away the look that new cells have from those above them. */
+  static void plain(XCellRange cells) {
+    queryInterface(XSheetOperation.class, cells).clearContents(CellFlags.HARDATTR);
+  }
 
   static void heading(XCellRange cells) throws Exception {
     boxed(cells);

@@ -95,6 +95,7 @@ record RecordTable(SheetCells sheet, int left, int top, int records) {
 
   private void look(int row) throws Exception {
     int last = row + RECORD_HEIGHT - 1;
+    Look.plain(sheet.range(left, row, right(), last));
     Look.boxed(sheet.range(left, row, right(), last));
     for (Column column : Column.values()) {
       if (column.isCalculated()) {

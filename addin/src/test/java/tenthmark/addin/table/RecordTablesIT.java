@@ -236,6 +236,19 @@ class RecordTablesIT {
       assertThat(workbook.formula("A9")).startsWith("=IF(ISERROR(");
     }
 
+    /** The cell that says what to install is moved down, and new cells look like those above. */
+    @Test
+    void looksLikeTheFirst() throws Exception {
+      at("C3").done("add-record");
+      for (String property : List.of("CellBackColor", "CharPosture", "CharWeight", "VertJustify")) {
+        for (String column : List.of("A", "C", "F", "J", "M", "N", "P", "Q")) {
+          assertThat(properties(column + "5").getPropertyValue(property))
+              .as(column + " " + property)
+              .isEqualTo(properties(column + "2").getPropertyValue(property));
+        }
+      }
+    }
+
     @Test
     void isOneStepToUndo() throws Exception {
       int before = workbook.undo().getAllUndoActionTitles().length;
@@ -302,6 +315,10 @@ class RecordTablesIT {
 
   private int width(String cell) throws Exception {
     return (Integer) column(cell).getPropertyValue("Width");
+  }
+
+  private XPropertySet properties(String cell) throws Exception {
+    return queryInterface(XPropertySet.class, workbook.range(cell));
   }
 
   private XPropertySet column(String cell) throws Exception {
