@@ -8,7 +8,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.formula.CellAddress;
-import tenthmark.measurement.formula.CellRange;
 
 /** A cell as POI's evaluator sees it. */
 record ModelCell(ModelSheet sheet, Cell cell) implements EvaluationCell {
@@ -87,13 +86,19 @@ record ModelCell(ModelSheet sheet, Cell cell) implements EvaluationCell {
 
   @Override
   public CellRangeAddress getArrayFormulaRange() {
-    CellRange area = ((Content.Formula) content()).array().orElseThrow();
-    return new CellRangeAddress(area.top(), area.bottom(), area.left(), area.right());
+    return ((Content.Formula) content())
+        .array()
+        .map(area -> new CellRangeAddress(area.top(), area.bottom(), area.left(), area.right()))
+        .orElseGet(
+            () ->
+                new CellRangeAddress(
+                    getRowIndex(), getRowIndex(), getColumnIndex(), getColumnIndex()));
   }
 
   @Override
   public boolean isPartOfArrayFormulaGroup() {
-    return content() instanceof Content.Formula formula && formula.array().isPresent();
+    return content() instanceof Content.Formula formula
+        && (formula.array().isPresent() || sheet.calculatesInArrays(address()));
   }
 
   @Override

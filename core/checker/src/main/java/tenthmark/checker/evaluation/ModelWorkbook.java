@@ -1,10 +1,12 @@
 package tenthmark.checker.evaluation;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.EvaluationCell;
@@ -46,11 +48,13 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
   private final UDFFinder functions;
   private final List<ModelSheet> sheets;
   private final Map<CellAddress, Ptg[]> tokens = new HashMap<>();
+  private final Set<CellAddress> inArrays = new HashSet<>();
 
   ModelWorkbook(Workbook workbook, UDFFinder functions) {
     this.workbook = workbook;
     this.functions = functions;
-    this.sheets = workbook.sheets().stream().map(ModelSheet::new).toList();
+    this.sheets =
+        workbook.sheets().stream().map(sheet -> new ModelSheet(sheet, inArrays::contains)).toList();
   }
 
   /** The cell at an address, or null as POI wants it if it holds nothing. */
@@ -64,8 +68,15 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
   }
 
   private Ptg[] parse(CellAddress address, Content.Formula formula) {
-    FormulaType type = formula.array().isPresent() ? FormulaType.ARRAY : FormulaType.CELL;
-    return parse(formula.text(), type, getSheetIndex(address.sheet()), address.row());
+    int sheet = getSheetIndex(address.sheet());
+    if (formula.array().isEmpty()) {
+      Ptg[] inCell = parse(formula.text(), FormulaType.CELL, sheet, address.row());
+      if (!InlineArrays.areIn(inCell)) {
+        return inCell;
+      }
+      inArrays.add(address);
+    }
+    return parse(formula.text(), FormulaType.ARRAY, sheet, address.row());
   }
 
   private Ptg[] parse(String formula, FormulaType type, int sheet, int row) {

@@ -3,12 +3,15 @@ package tenthmark.checker.evaluation;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
 import org.apache.poi.ss.formula.functions.Rept;
 import org.apache.poi.ss.formula.functions.Substitute;
 import org.apache.poi.ss.formula.udf.UDFFinder;
 import tenthmark.checker.workbook.FormulaText;
+import tenthmark.measurement.line.LinearFit;
 
 /** Functions of the spreadsheet that POI lacks or that the checker calculates otherwise. */
 final class OwnFunctions implements UDFFinder {
@@ -16,24 +19,79 @@ final class OwnFunctions implements UDFFinder {
   /** Before the name of a built-in function, which POI would not let a finder replace. */
   private static final String MARK = "OWN_";
 
-  private static final Map<String, FreeRefFunction> EVERYWHERE =
-      Map.of(
-          "REPT",
-          BoundedText.of(new Rept()),
-          "SUBSTITUTE",
-          BoundedText.of(new Substitute()),
-          "TEXTJOIN",
-          BoundedText::join,
-          "LINEST",
-          new LineEstimate());
+  private static final DoubleUnaryOperator AS_IT_IS = DoubleUnaryOperator.identity();
 
-  private static final Map<String, FreeRefFunction> IN_ARRAYS = Map.of("IF", new ArrayIf());
+  /** All arguments of these are arrays. */
+  private static final Map<String, FreeRefFunction> LINES =
+      Map.of(
+          "LINEST",
+          new LineEstimate("LINEST", AS_IT_IS, AS_IT_IS),
+          "LOGEST",
+          new LineEstimate("LOGEST", OwnFunctions::logarithm, Math::exp),
+          "TREND",
+          new LineValues("TREND", AS_IT_IS, AS_IT_IS),
+          "GROWTH",
+          new LineValues("GROWTH", OwnFunctions::logarithm, Math::exp),
+          "STEYX",
+          new LineScatter("STEYX", LinearFit::residualDeviation),
+          "RSQ",
+          new LineScatter("RSQ", LinearFit::determination));
+
+  private static final Map<String, FreeRefFunction> EVERYWHERE = new HashMap<>(LINES);
+
+  private static final Map<String, FreeRefFunction> IN_ARRAYS = new HashMap<>();
+
+  static {
+    IN_ARRAYS.put("IF", new ArrayIf());
+    Stream.of(
+            "ABS",
+            "ACOS",
+            "ASIN",
+            "ATAN",
+            "ATAN2",
+            "COS",
+            "COSH",
+            "DEGREES",
+            "EXP",
+            "INT",
+            "LN",
+            "LOG",
+            "LOG10",
+            "MOD",
+            "POWER",
+            "RADIANS",
+            "ROUND",
+            "ROUNDDOWN",
+            "ROUNDUP",
+            "SIGN",
+            "SIN",
+            "SINH",
+            "SQRT",
+            "TAN",
+            "TANH")
+        .forEach(name -> IN_ARRAYS.put(name, CellByCell.of(name)));
+    EVERYWHERE.put("REPT", BoundedText.of(new Rept()));
+    EVERYWHERE.put("SUBSTITUTE", BoundedText.of(new Substitute()));
+    EVERYWHERE.put("TEXTJOIN", BoundedText::join);
+  }
 
   private final Map<String, FreeRefFunction> marked = new HashMap<>();
 
   OwnFunctions() {
     EVERYWHERE.forEach((name, function) -> marked.put(MARK + name, function));
     IN_ARRAYS.forEach((name, function) -> marked.put(MARK + name, function));
+  }
+
+  private static double logarithm(double y) {
+    if (y <= 0) {
+      throw NotCheckableException.of("reason.line.logarithm");
+    }
+    return Math.log(y);
+  }
+
+  /** Whether all arguments of a function of this name, with its mark, are arrays. */
+  static boolean takesArrays(String marked) {
+    return marked.startsWith(MARK) && LINES.containsKey(marked.substring(MARK.length()));
   }
 
   /** A formula with the marks by which POI's parser asks the finder. */
