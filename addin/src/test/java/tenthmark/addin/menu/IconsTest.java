@@ -64,7 +64,9 @@ class IconsTest {
   }
 
   private static BufferedImage read(String name, int size) throws Exception {
-    BufferedImage icon = ImageIO.read(FOLDER.resolve(name + ".png").toFile());
+    Path file = FOLDER.resolve(name + ".png");
+    assertThat(file).exists();
+    BufferedImage icon = ImageIO.read(file.toFile());
     assertThat(icon.getWidth()).isEqualTo(size);
     assertThat(icon.getHeight()).isEqualTo(size);
     return icon;

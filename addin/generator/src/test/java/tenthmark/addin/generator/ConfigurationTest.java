@@ -84,10 +84,10 @@ class ConfigurationTest {
 
   private static Map<String, String> inEachLanguage(Function<FunctionTexts, String> text) {
     Map<String, String> all = new LinkedHashMap<>();
-    all.put("en-US", text.apply(FunctionTexts.in(Language.ENGLISH)));
-    all.put("de", text.apply(FunctionTexts.in(Language.GERMAN)));
-    all.put("fr", text.apply(FunctionTexts.in(Language.FRENCH)));
-    all.put("es", text.apply(FunctionTexts.in(Language.SPANISH)));
+    for (Language language : Language.values()) {
+      String tag = language == Language.ENGLISH ? "en-US" : language.code();
+      all.put(tag, text.apply(FunctionTexts.in(language)));
+    }
     return all;
   }
 

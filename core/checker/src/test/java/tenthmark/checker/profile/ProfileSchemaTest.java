@@ -18,11 +18,13 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.schema.CoreSchema;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.measurement.wording.Language;
 
 /** The published schema and the reader say the same. */
 class ProfileSchemaTest {
@@ -139,6 +141,14 @@ class ProfileSchemaTest {
         "headings: {hand timing: [a, b], value: c}"
       })
   void allowsWhatTheReaderReads(String yaml) {
+    assertThat(reads(yaml)).isTrue();
+    assertThat(allows(yaml)).isTrue();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void allowsEveryLanguage(Language language) {
+    String yaml = "language: " + language.code();
     assertThat(reads(yaml)).isTrue();
     assertThat(allows(yaml)).isTrue();
   }

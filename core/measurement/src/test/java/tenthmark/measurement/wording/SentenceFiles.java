@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Properties;
 import java.util.TreeMap;
 
@@ -24,6 +25,7 @@ public final class SentenceFiles {
     String suffix = language == Language.ENGLISH ? "" : "_" + language.code();
     String file = name + suffix + ".properties";
     try (InputStream stream = owner.getResourceAsStream(file)) {
+      Objects.requireNonNull(stream, () -> file + " is missing in " + owner.getPackageName());
       Once lines = new Once();
       lines.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
       Map<String, String> texts = new TreeMap<>();

@@ -111,7 +111,7 @@ class SentencesTest {
     @Test
     void areThoseOfALocaleOrEnglish() {
       assertThat(
-              Arrays.asList("de-AT", "fr-CA", "es-MX", "en-GB", "it-IT", "").stream()
+              Arrays.asList("de-AT", "fr-CA", "es-MX", "en-GB", "la", "").stream()
                   .map(Locale::forLanguageTag)
                   .map(Language::of))
           .containsExactly(
@@ -140,7 +140,8 @@ class SentencesTest {
     @Test
     void areAllReadFromUtf8() {
       assertThat(Sentences.inEveryLanguage("kind.repeat"))
-          .containsExactly("repeat", "Wiederholung", "répétition", "repetición");
+          .hasSameSizeAs(Language.values())
+          .startsWith("repeat", "Wiederholung", "répétition", "repetición");
     }
   }
 }
