@@ -53,8 +53,7 @@ class FunctionWizardIT {
     for (int i = 0; i < arguments.size(); i++) {
       Parameter<?> parameter = declaration.parameters().get(i);
       assertThat(arguments.get(i).Description)
-          .startsWith(parameter.description())
-          .endsWith(parameter.isOptional() ? parameter.description() : "Must be given.");
+          .isEqualTo((parameter.isOptional() ? "" : "Must be given. ") + parameter.description());
     }
   }
 }

@@ -41,7 +41,7 @@ class ConfigurationTest {
       assertThat(values(node, "Description"))
           .containsExactlyEntriesOf(inEachLanguage(texts -> texts.inWizard(declaration, parameter)))
           .containsEntry(
-              "en-US", parameter.description() + (parameter.isOptional() ? "" : " Must be given."));
+              "en-US", (parameter.isOptional() ? "" : "Must be given. ") + parameter.description());
     }
   }
 

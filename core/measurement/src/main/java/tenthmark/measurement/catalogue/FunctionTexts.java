@@ -107,11 +107,11 @@ public final class FunctionTexts {
 
   /**
    * What a parameter is, for the wizard: Calc calls every argument optional whose type is any, so
-   * the text says of the others that they must be given.
+   * the text begins with it for those that must be given. Its end may be cut off after two lines.
    */
   public String inWizard(Declaration function, Parameter<?> parameter) {
     String text = description(function, parameter);
-    return parameter.isOptional() ? text : text + " " + sentences.say(ROOT + "required");
+    return parameter.isOptional() ? text : sentences.say(ROOT + "required") + " " + text;
   }
 
   /** What is allowed for a parameter. */

@@ -188,7 +188,7 @@ class FunctionTextsTest {
     assertThat(english.example(reading)).isEqualTo(reading.example());
     assertThat(english.title(reading.family())).isEqualTo(reading.family().title());
     assertThat(english.inWizard(reading, reading.parameters().get(0)))
-        .isEqualTo("Smallest step marked on the scale, in the unit of the reading. Must be given.");
+        .isEqualTo("Must be given. Smallest step marked on the scale, in the unit of the reading.");
   }
 
   private static Stream<Declaration> declarations() {
