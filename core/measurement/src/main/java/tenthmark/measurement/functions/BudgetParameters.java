@@ -22,8 +22,8 @@ final class BudgetParameters {
   static final Parameter<List<Contribution>> TABLE =
       Parameter.required(
           "table",
-          "Three columns, one row for each contribution: kind (reading, physical, instrument, repeat"
-              + " or timing), what it is due to, and its size. Blank rows are skipped.",
+          "Columns: kind (reading, physical, instrument, repeat, timing), what it is due to, size."
+              + " Blank rows are skipped.",
           new Kind<>(
               Kind.Form.RANGE,
               Message.of("allowed.contributions"),

@@ -15,8 +15,8 @@ final class CommonParameters {
   static final Parameter<Combine> COMBINE =
       Parameter.optional(
           "combine",
-          "How the uncertainties combine: straight (sum, an upper bound) or quadrature (root of the"
-              + " sum of squares, for independent ones). Straight if left out.",
+          "Straight (sum, an upper bound) or quadrature (root of the sum of squares, for"
+              + " independent ones). Straight if left out.",
           Kinds.choice(Combine.class),
           Convention.BENCH.combine());
 

@@ -30,8 +30,8 @@ public final class LabCarryText implements WorksheetFunction {
   private static final Parameter<String> FORMULA =
       Parameter.required(
           "formula",
-          "The formula as a text with names, such as 4*PI()^2*L/T^2. Functions and operators are"
-              + " those of a cell, with English names and decimal points.",
+          "A text with names, such as 4*PI()^2*L/T^2: operators as in a cell, English"
+              + " function names, decimal points.",
           Kinds.text());
 
   private static final Parameter<List<Optional<String>>> NAMES =

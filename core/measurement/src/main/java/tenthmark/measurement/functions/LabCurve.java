@@ -38,15 +38,15 @@ public final class LabCurve implements WorksheetFunction {
   private static final Parameter<String> MODEL =
       Parameter.required(
           "model",
-          "The formula of the curve as a text with x and the parameters' names, such as"
-              + " a*EXP(-b*x)+c. As in a cell, -x^2 is (-x)^2: write -(x^2).",
+          "A text with x and the parameters' names, such as a*EXP(-b*x)+c. As in a cell,"
+              + " -x^2 is (-x)^2: write -(x^2).",
           Kinds.text());
 
   private static final Parameter<List<OptionalDouble>> UY =
       Parameter.blankable(
           "uy",
-          "Standard uncertainty of each y, or one for all. Leave it empty between the semicolons if"
-              + " the scatter is to give the uncertainties.",
+          "Standard uncertainty of each y, or one for all; if it is empty between the"
+              + " semicolons, the scatter gives it.",
           Kinds.column(Kinds.positive()));
 
   private static final Parameter<List<Guess>> START =

@@ -30,8 +30,8 @@ public final class LabFreedom implements WorksheetFunction {
   private static final Parameter<List<OptionalDouble>> FREEDOMS =
       Parameter.required(
           "freedoms",
-          "Degrees of freedom of each contribution: n - 1 for a mean of n readings; blank for one"
-              + " that is known as well as can be (infinite).",
+          "Of each contribution: n - 1 for a mean of n readings; blank if it is known as"
+              + " well as can be (infinite).",
           Kinds.column(Kinds.numberThat(Message.of("allowed.freedoms"), number -> number >= 1)));
 
   private static final Declaration DECLARATION =

@@ -32,8 +32,8 @@ public final class LabReading implements WorksheetFunction {
   private static final Parameter<Double> SPACING =
       Parameter.optional(
           "spacing",
-          "Wide marks (a tenth is judged), fine marks (a quarter is judged), or the fraction of a"
-              + " division that you can judge, such as 0.5. Wide if left out.",
+          "Wide marks (a tenth is judged), fine ones (a quarter), or the fraction of a division that"
+              + " you can judge, such as 0.5. Wide if left out.",
           spacing(),
           Convention.BENCH.fraction(Spacing.WIDE));
 

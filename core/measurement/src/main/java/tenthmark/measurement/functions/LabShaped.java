@@ -23,8 +23,8 @@ public final class LabShaped implements WorksheetFunction {
   private static final Parameter<Shape> SHAPE =
       Parameter.optional(
           "shape",
-          "Where between the bounds values are likely: rectangular, triangular, arcsine, or normal"
-              + " (the bounds enclose 95 %). Rectangular if left out.",
+          "Where values are likely: rectangular, triangular, arcsine, or normal (the"
+              + " bounds enclose 95 %). Rectangular if left out.",
           Kinds.choice(Shape.class),
           Shape.RECTANGULAR);
 

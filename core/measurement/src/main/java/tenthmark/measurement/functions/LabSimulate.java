@@ -23,8 +23,8 @@ public final class LabSimulate extends FollowingFunction {
   private static final Parameter<Distribution> SHAPE =
       Parameter.optional(
           "shape",
-          "How the true values lie: rectangular or triangular (uncertainties are half-widths), or"
-              + " normal (they are standard uncertainties). Rectangular if left out.",
+          "How true values lie: rectangular or triangular (uncertainties are half-widths),"
+              + " or normal (standard ones). Rectangular if left out.",
           Kinds.choice(Distribution.class),
           Distribution.RECTANGULAR);
 

@@ -33,8 +33,8 @@ final class LineParameters {
   static final Parameter<List<OptionalDouble>> UY =
       Parameter.optional(
           "uy",
-          "Standard uncertainty of each y, or one for all. If ux and uy are left out, every y counts"
-              + " the same and the scatter gives the uncertainties.",
+          "Standard uncertainty of each y, or one for all. If ux and uy are left out, the"
+              + " scatter gives the uncertainties.",
           Kinds.column(Kinds.positive()));
 
   static final Parameter<Boolean> ORIGIN =

@@ -28,8 +28,8 @@ final class ResultParameters {
   static final Parameter<DigitsRule> DIGITS =
       Parameter.optional(
           "digits",
-          "Significant digits of the uncertainty: a number, bench (one, and two if the first is 1),"
-              + " standard (two) or pdg (by its first three digits). Bench if left out.",
+          "A number of significant digits, bench (one, or two if the first is 1), standard"
+              + " (two) or pdg (by its first three). Bench if left out.",
           new Kind<>(Kind.Form.SINGLE, Message.of("allowed.digits"), ResultParameters::digitsIn),
           Convention.BENCH.digits());
 

@@ -24,6 +24,9 @@ import tenthmark.measurement.wording.Sentences;
  */
 class FunctionTextsTest {
 
+  /** LibreOffice 7.4 cuts what does not fit into two lines of its wizard, of some 70 signs each. */
+  private static final int TWO_LINES = 135;
+
   /** A formula or a source without words is the same in every language. */
   private static final Set<String> SIGNS = Set.of("JCGM 100:2008, G.4.1 (Welch-Satterthwaite)");
 
@@ -175,6 +178,14 @@ class FunctionTextsTest {
         .map(cell -> cell instanceof Value.Text text ? text.text() : "")
         .filter(text -> !text.startsWith("=") && text.length() > 1)
         .filter(text -> !text.equals("volume / cm³"));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void fitIntoTheWizard(Language language) {
+    FunctionTexts texts = FunctionTexts.in(language);
+    assertThat(parameters().map(one -> texts.inWizard(one.function(), one.parameter())).distinct())
+        .allSatisfy(text -> assertThat(text).hasSizeLessThanOrEqualTo(TWO_LINES));
   }
 
   @Test
