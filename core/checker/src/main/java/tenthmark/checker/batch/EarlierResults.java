@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,6 +46,9 @@ public final class EarlierResults implements AutoCloseable {
   private final Map<Path, String> hashes = new ConcurrentHashMap<>();
   private BufferedWriter writer;
   private int carriedOver;
+
+  /** Why a result could not be kept; then none after it is. */
+  private IOException failure;
 
   private EarlierResults(Path file, Heading heading, ResultLines lines, Map<Path, Result> earlier) {
     this.file = file;
@@ -148,12 +150,19 @@ public final class EarlierResults implements AutoCloseable {
     }
     Result result = new Result(sha256, report);
     results.put(report.file(), result);
+    if (failure == null) {
+      append(lines.write(result));
+    }
+  }
+
+  /** What cannot be kept is checked anew the next time; the batch goes on. */
+  private void append(String line) {
     try {
-      writer.write(lines.write(result));
+      writer.write(line);
       writer.newLine();
       writer.flush();
     } catch (IOException problem) {
-      throw new UncheckedIOException(file + " cannot be written", problem);
+      failure = problem;
     }
   }
 
@@ -168,14 +177,26 @@ public final class EarlierResults implements AutoCloseable {
     Path whole = file.resolveSibling(file.getFileName() + ".part");
     List<String> content = new ArrayList<>(List.of(lines.write(heading)));
     results.values().forEach(result -> content.add(lines.write(result)));
-    Files.write(whole, content);
-    Files.move(whole, file, StandardCopyOption.REPLACE_EXISTING);
+    try {
+      Files.write(whole, content);
+      Files.move(whole, file, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(whole);
+    }
     writer = Files.newBufferedWriter(file, StandardOpenOption.APPEND);
   }
 
+  /**
+   * Ends the file.
+   *
+   * @throws IOException if a result could not be kept
+   */
   @Override
   public void close() throws IOException {
     writer.close();
+    if (failure != null) {
+      throw failure;
+    }
     write();
     writer.close();
   }

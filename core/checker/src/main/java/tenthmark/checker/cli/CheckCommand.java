@@ -191,6 +191,10 @@ final class CheckCommand implements Callable<Integer> {
             });
     output.end();
     boolean written = out.end(output.reports(), err);
+    if (spec.commandLine().getOut().checkError()) {
+      err.println("the results cannot all be written to standard output");
+      return Main.FAILED;
+    }
     return written ? status(output.reports()) : Main.FAILED;
   }
 

@@ -1,6 +1,8 @@
 package tenthmark.checker.cli;
 
 import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -47,7 +49,9 @@ public final class Main {
 
   /** Runs the checker and ends the program with its exit status. */
   public static void main(String[] arguments) {
-    int status = commandLine(writer(System.out), writer(System.err)).execute(arguments);
+    // System.out would swallow that the disk is full.
+    PrintWriter results = writer(new FileOutputStream(FileDescriptor.out));
+    int status = commandLine(results, writer(System.err)).execute(arguments);
     System.exit(status);
   }
 

@@ -7,7 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
@@ -23,19 +26,26 @@ final class OutOption {
       description =
           "Writes reports into this folder: for each workbook a page for its student and an"
               + " annotated copy, for the class a page (class.html), a table for a gradebook"
-              + " (gradebook.csv), findings.json and junit.xml. Workbooks that lie in it are not"
-              + " checked.")
+              + " (gradebook.csv), findings.json and junit.xml. Workbooks that lie in it, or in"
+              + " such a folder of an earlier check, are not checked.")
   private Path folder;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
 
   private final Map<Path, String> failures = new LinkedHashMap<>();
   private Optional<ReportFolder> reports = Optional.empty();
 
   /** The file in the folder that keeps the results for later checks. */
   Optional<Path> results() {
-    return Optional.ofNullable(folder).map(named -> named.resolve("results.jsonl"));
+    return Optional.ofNullable(folder).map(named -> ReportFolder.results(named));
   }
 
-  /** Begins the reports on these workbooks; what already lies in the folder is left out. */
+  /**
+   * Begins the reports on these workbooks; what already lies in the folder is left out.
+   *
+   * @throws ParameterException if that is all
+   */
   List<WorkbookPaths.Entry> begin(
       List<WorkbookPaths.Entry> entries, FileChecker checker, Sentences texts) {
     if (folder == null) {
@@ -43,6 +53,10 @@ final class OutOption {
     }
     List<WorkbookPaths.Entry> workbooks =
         entries.stream().filter(entry -> !ReportFolder.holds(folder, entry.path())).toList();
+    if (workbooks.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "all that is to be checked lies in --out " + folder);
+    }
     List<Path> files = workbooks.stream().map(WorkbookPaths.Entry::path).toList();
     reports = Optional.of(new ReportFolder(folder, files, checker, texts));
     return workbooks;

@@ -8,10 +8,12 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import tenthmark.checker.output.ReportFolder;
 
 /** The workbooks that a command line means. */
 final class WorkbookPaths {
@@ -29,11 +31,21 @@ final class WorkbookPaths {
 
   /** The files named, and the workbooks within the folders named, each once, sorted. */
   static List<Entry> under(List<Path> paths) {
+    Set<Object> seen = new HashSet<>();
     return paths.stream()
         .flatMap(path -> under(path).stream())
         .sorted(Comparator.comparing(Entry::path))
-        .distinct()
+        .filter(entry -> seen.add(identity(entry.path())))
         .toList();
+  }
+
+  /** The same for two names of one file. */
+  private static Object identity(Path path) {
+    try {
+      return path.toRealPath();
+    } catch (IOException notThere) {
+      return path;
+    }
   }
 
   private static List<Entry> under(Path path) {
@@ -43,7 +55,8 @@ final class WorkbookPaths {
   private static List<Entry> within(Path folder) {
     List<Entry> found = new ArrayList<>();
     try {
-      Files.walkFileTree(folder, new Collector(found));
+      // Behind the dot a link to a folder is the folder.
+      Files.walkFileTree(folder.resolve("."), new Collector(folder, found));
     } catch (IOException problem) {
       found.add(new Entry(folder, Optional.of("the folder cannot be read: " + problem)));
     }
@@ -53,13 +66,27 @@ final class WorkbookPaths {
     return found;
   }
 
-  /** Collects workbooks by their endings; lock files that office programs leave are none. */
+  /**
+   * Collects workbooks by their endings, and links to them; lock files that office programs leave
+   * are none, nor are copies among the reports of an earlier check. Links to folders are not
+   * followed.
+   */
   private static final class Collector extends SimpleFileVisitor<Path> {
 
+    private final Path folder;
     private final List<Entry> found;
 
-    Collector(List<Entry> found) {
+    Collector(Path folder, List<Entry> found) {
+      this.folder = folder;
       this.found = found;
+    }
+
+    @Override
+    public FileVisitResult preVisitDirectory(Path inner, BasicFileAttributes attributes) {
+      boolean given = inner.equals(folder.resolve("."));
+      return !given && ReportFolder.isOne(inner)
+          ? FileVisitResult.SKIP_SUBTREE
+          : FileVisitResult.CONTINUE;
     }
 
     @Override
@@ -67,16 +94,20 @@ final class WorkbookPaths {
       String name = file.getFileName().toString();
       String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
       boolean ours = !name.startsWith("~$") && !name.startsWith(".");
-      if (ours && attributes.isRegularFile() && ENDINGS.contains(ending)) {
-        found.add(new Entry(file, Optional.empty()));
+      if (ours && Files.isRegularFile(file) && ENDINGS.contains(ending)) {
+        found.add(new Entry(named(file), Optional.empty()));
       }
       return FileVisitResult.CONTINUE;
     }
 
     @Override
     public FileVisitResult visitFileFailed(Path file, IOException problem) {
-      found.add(new Entry(file, Optional.of("cannot be opened: " + problem)));
+      found.add(new Entry(named(file), Optional.of("cannot be opened: " + problem)));
       return FileVisitResult.CONTINUE;
+    }
+
+    private Path named(Path file) {
+      return folder.resolve(folder.resolve(".").relativize(file));
     }
   }
 }

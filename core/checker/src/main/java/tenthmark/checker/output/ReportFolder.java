@@ -30,6 +30,8 @@ public final class ReportFolder {
 
   private static final String WORKBOOKS = "workbooks";
   private static final String PAGE = "feedback.html";
+  private static final String CLASS = "class.html";
+  private static final String RESULTS = "results.jsonl";
 
   private final Path folder;
   private final Path root;
@@ -51,7 +53,26 @@ public final class ReportFolder {
 
   /** Whether a file lies in the folder, so that it is a report and no student's workbook. */
   public static boolean holds(Path folder, Path file) {
-    return file.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize());
+    return real(file).startsWith(real(folder));
+  }
+
+  /** Whether a folder holds reports that were written earlier. */
+  public static boolean isOne(Path folder) {
+    return Files.isDirectory(folder.resolve(WORKBOOKS))
+        && (Files.exists(folder.resolve(CLASS)) || Files.exists(folder.resolve(RESULTS)));
+  }
+
+  /** The file in a folder of reports that keeps the results for later checks. */
+  public static Path results(Path folder) {
+    return folder.resolve(RESULTS);
+  }
+
+  private static Path real(Path file) {
+    try {
+      return file.toRealPath();
+    } catch (IOException notThere) {
+      return absolute(file);
+    }
   }
 
   /**
@@ -71,7 +92,7 @@ public final class ReportFolder {
   /** Writes what the instructor gets about all workbooks, given in their order. */
   public void writeClass(List<FileReport> reports) throws IOException {
     write(
-        folder.resolve("class.html"),
+        folder.resolve(CLASS),
         ClassPage.of(reports, checker.profile().course(), texts, this::name, this::link));
     write(folder.resolve("gradebook.csv"), Gradebook.write(reports, this::name));
     write(folder.resolve("findings.json"), JsonReport.write(reports, texts));
@@ -116,7 +137,8 @@ public final class ReportFolder {
   /** Replaces a file as a whole, so that a reader never sees half of it. */
   private static void write(Path file, byte[] content) throws IOException {
     Files.createDirectories(file.getParent());
-    Path unfinished = file.resolveSibling(file.getFileName() + ".part");
+    // No longer than any name that the folder can have.
+    Path unfinished = file.resolveSibling(".part");
     try {
       Files.write(unfinished, content);
       Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);

@@ -484,6 +484,54 @@ class CommandLineTest {
     }
 
     @Test
+    void areTheSameBehindALink() throws Exception {
+      faulty("ada.xlsx");
+      Path link = Files.createSymbolicLink(folder.resolveSibling(folder + "-link"), folder);
+
+      try {
+        assertThat(run("check", link)).isEqualTo(1);
+
+        assertThat(out.toString()).startsWith(link.resolve("ada.xlsx") + ": Records.C2: error");
+      } finally {
+        Files.delete(link);
+      }
+    }
+
+    @Test
+    void giveEachWorkbookOnceByWhateverNames() throws Exception {
+      Path ada = faulty("ada.xlsx");
+      Path elsewhere = Files.createDirectories(folder.resolve("others"));
+      Files.createSymbolicLink(elsewhere.resolve("link.xlsx"), ada);
+
+      run("check", "--quiet", folder, folder.resolve("others/../ada.xlsx"));
+
+      assertThat(out.toString()).startsWith("1 file checked, 1 error");
+    }
+
+    @Test
+    void giveWorkbooksThatAreLinks() throws Exception {
+      Path handedIn = Files.createDirectories(folder.resolve("handed-in"));
+      Files.createSymbolicLink(handedIn.resolve("ada.xlsx"), faulty("ada.xlsx"));
+
+      run("check", "--quiet", handedIn);
+
+      assertThat(out.toString()).startsWith("1 file checked, 1 error");
+    }
+
+    /** Two with the same numbers would be said to have shared them. */
+    @Test
+    void giveNoCopiesThatAnEarlierCheckMade() {
+      faulty("ada.xlsx");
+      run("check", "--quiet", "--out", folder.resolve("feedback"), folder);
+      run("check", "--quiet", "--out", folder.resolve("later"), folder);
+      run("check", "--quiet", folder);
+
+      assertThat(out.toString().lines())
+          .hasSize(3)
+          .allMatch(line -> line.startsWith("1 file checked, 1 error"));
+    }
+
+    @Test
     void withoutAWorkbookAreSaidToBe() {
       assertThat(run("check", folder)).isEqualTo(2);
       assertThat(err.toString().strip())

@@ -53,6 +53,37 @@ class OutOptionTest {
   }
 
   @Test
+  void knowsItsReportsBehindALink() throws Exception {
+    Files.createDirectories(folder.resolve("out"));
+    Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("out"));
+    check(link);
+    out.getBuffer().setLength(0);
+
+    check(link);
+
+    assertThat(out.toString()).contains("1 file checked");
+  }
+
+  @Test
+  void saysThatItLeavesNothingToCheck() {
+    assertThat(check(folder)).isEqualTo(2);
+
+    assertThat(err.toString()).contains("all that is to be checked lies in --out " + folder);
+    assertThat(folder).isDirectoryNotContaining("glob:**.html");
+  }
+
+  @Test
+  void hasRoomForNamesAsLongAsTheyMayBe() throws Exception {
+    String name = "n".repeat(250) + ".xlsx";
+    Files.move(folder.resolve("ada.xlsx"), folder.resolve(name));
+
+    check(folder.resolve("out"));
+
+    assertThat(err.toString()).isEmpty();
+    assertThat(folder.resolve("out/workbooks").resolve(name).resolve(name)).isNotEmptyFile();
+  }
+
+  @Test
   void writesReportsOnTheClass() {
     check(folder.resolve("out"));
 
