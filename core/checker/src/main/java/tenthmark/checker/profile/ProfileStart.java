@@ -63,7 +63,7 @@ public final class ProfileStart {
   }
 
   private ExpectedQuantity quantity(String name, MeasurementRecord measurement) {
-    boolean calculated = measurement.isCalculatedFrom(values);
+    boolean calculated = measurement.isSlope() || measurement.isCalculatedFrom(values);
     boolean physical =
         measurement.number(Field.PHYSICAL).filter(size -> size != 0).isPresent()
             || !measurement.calls("LAB_FUZZY").isEmpty();

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The words by which headings name the parts of a record.
@@ -34,6 +36,14 @@ public record HeadingWords(Map<String, Field> fields) {
   /** The field that words name, whatever their case, if they name one. */
   Optional<Field> named(String words) {
     return Optional.ofNullable(fields.get(uniform(words)));
+  }
+
+  /** The words that name a field. */
+  Set<String> of(Field field) {
+    return fields.entrySet().stream()
+        .filter(word -> word.getValue() == field)
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
   }
 
   /** Words in lower case with single blanks. */

@@ -282,6 +282,11 @@ public final class MeasurementRecord {
         rationale.map(Rationale::text).orElse(""));
   }
 
+  /** Whether the value is the slope of a line through points. */
+  public boolean isSlope() {
+    return cell(Field.VALUE).filter(SlopeRows::isSlope).isPresent();
+  }
+
   /** Whether the value is calculated from other cells that are values of records. */
   public boolean isCalculatedFrom(Set<CellAddress> values) {
     return evaluation.dependsOn(valuePlace(), values);

@@ -19,8 +19,8 @@ import tenthmark.measurement.formula.CellRange;
 
 /**
  * Finds the measurement records of a workbook: below a row of headings in any order, beside a
- * column of them, in a range whose name begins with "records", and in rows that use LAB functions
- * without any heading.
+ * column of them, in a range whose name begins with "records", and in rows without any heading that
+ * use LAB functions or hold the slope of a line.
  */
 public final class RecordFinder {
 
@@ -61,11 +61,12 @@ public final class RecordFinder {
     List<RecordTable> tables = new ArrayList<>(headed(rows, sheet, taken));
     tables.addAll(headed(Lines.columns(sheet), sheet, taken));
     FunctionRows functions = new FunctionRows(workbook, evaluation, sheet, rows, words);
+    SlopeRows slopes = new SlopeRows(workbook, evaluation, sheet, words);
     RecordTable rest =
         new RecordTable(
             sheet.rows().stream()
                 .filter(row -> !taken.contains(row))
-                .flatMap(row -> functions.read(row).stream())
+                .flatMap(row -> functions.read(row).or(() -> slopes.read(row)).stream())
                 .toList());
     if (!rest.records().isEmpty()) {
       tables.add(rest);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -14,15 +15,20 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellRange;
 
 /** What a student read off the instruments: numbers that were typed in, not calculated. */
 final class RawData {
 
   private RawData() {}
 
+  /** So many numbers one below the other are a series of measurements. */
+  private static final int SERIES = 3;
+
   /**
    * The typed-in numbers that the values and repeat contributions of the records are, or are
-   * computed from, each cell once, sheet by sheet and row by row.
+   * computed from, and those of series that are no part of a record, such as the points of a graph;
+   * each cell once, sheet by sheet and row by row.
    */
   static List<Double> of(Inspection inspection) {
     List<String> sheets = inspection.workbook().sheets().stream().map(Sheet::name).toList();
@@ -30,9 +36,11 @@ final class RawData {
         Comparator.comparing((Cell cell) -> sheets.indexOf(cell.address().sheet()))
             .thenComparing(cell -> cell.address().row())
             .thenComparing(cell -> cell.address().column());
-    return inspection.records().stream()
-        .flatMap(RawData::places)
-        .flatMap(place -> inspection.evaluation().behind(place, Set.of()).stream())
+    Stream<Cell> ofRecords =
+        inspection.records().stream()
+            .flatMap(RawData::places)
+            .flatMap(place -> inspection.evaluation().behind(place, Set.of()).stream());
+    return Stream.concat(ofRecords, series(inspection))
         .collect(Collectors.toCollection(() -> new TreeSet<>(order)))
         .stream()
         .flatMap(cell -> typed(cell.content()).stream())
@@ -41,6 +49,38 @@ final class RawData {
 
   private static Stream<CellAddress> places(MeasurementRecord measurement) {
     return Stream.of(Field.VALUE, Field.REPEAT).flatMap(field -> measurement.place(field).stream());
+  }
+
+  private static Stream<Cell> series(Inspection inspection) {
+    Set<CellAddress> parts = inspection.recordPlaces();
+    return inspection
+        .sheets()
+        .flatMap(
+            sheet ->
+                sheet
+                    .cells()
+                    .filter(cell -> typed(cell.content()).isPresent())
+                    .filter(cell -> !parts.contains(cell.address()))
+                    .filter(cell -> isInSeries(cell, sheet)));
+  }
+
+  private static boolean isInSeries(Cell cell, Sheet sheet) {
+    int row = cell.address().row();
+    return IntStream.rangeClosed(row - SERIES + 1, row)
+        .filter(first -> first >= 0)
+        .anyMatch(
+            first ->
+                sheet
+                        .cells(
+                            new CellRange(
+                                sheet.name(),
+                                cell.address().column(),
+                                first,
+                                cell.address().column(),
+                                first + SERIES - 1))
+                        .filter(one -> typed(one.content()).isPresent())
+                        .count()
+                    == SERIES);
   }
 
   private static Optional<Double> typed(Content content) {

@@ -70,7 +70,14 @@ record CarriedComparison(Derivation.Followed derivation) {
     return Message.joined("list.further", parts);
   }
 
+  /** One input alone gives the same in every way. */
   private static Message sizes(CarriedUncertainty carried) {
+    if (carried.inputs().size() == 1 && carried.sizes().containsKey(Way.STRAIGHT)) {
+      return Message.of(
+          "total.alone",
+          Numbers.showBriefly(carried.sizes().get(Way.STRAIGHT)),
+          contributions(carried));
+    }
     List<Message> sizes = new ArrayList<>();
     for (Way way : Way.values()) {
       if (carried.sizes().containsKey(way)) {

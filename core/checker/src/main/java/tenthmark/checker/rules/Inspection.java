@@ -82,7 +82,7 @@ public record Inspection(
   }
 
   /** The cells of all parts of records. */
-  Set<CellAddress> recordPlaces() {
+  public Set<CellAddress> recordPlaces() {
     return records().stream().flatMap(MeasurementRecord::places).collect(Collectors.toSet());
   }
 
@@ -101,7 +101,7 @@ public record Inspection(
   }
 
   /** The sheets that are checked; hidden ones are left alone, though others may refer to them. */
-  Stream<Sheet> sheets() {
+  public Stream<Sheet> sheets() {
     return workbook.sheets().stream().filter(sheet -> !sheet.hidden());
   }
 

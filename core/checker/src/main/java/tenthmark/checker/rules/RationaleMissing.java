@@ -28,7 +28,7 @@ public final class RationaleMissing implements Rule {
     return inspection.records().stream()
         .filter(measurement -> measurement.cell(Field.VALUE).isPresent())
         .filter(RationaleMissing::hasNone)
-        .filter(measurement -> !measurement.isCalculatedFrom(values))
+        .filter(measurement -> !measurement.isSlope() && !measurement.isCalculatedFrom(values))
         .map(RationaleMissing::finding)
         .toList();
   }

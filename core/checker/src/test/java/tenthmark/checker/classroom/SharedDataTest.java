@@ -135,4 +135,19 @@ class SharedDataTest {
     assertThat(FileChecker.load().check(file).contents().rawData())
         .containsExactly(12.31, 12.44, 12.2, 172.5);
   }
+
+  @Test
+  void restsOnThePointsOfAGraphToo(@TempDir Path folder) {
+    Path file =
+        Grid.sheet("Lever")
+            .row("Travel / mm", "Force / N", "two only")
+            .row(2.11, 4.91, 8.01)
+            .row(4.02, 9.82, 8.02)
+            .row(6.23, 14.7, null)
+            .row("k", "=(B4-B2)/(A4-A2)", 7.77)
+            .xlsx(folder.resolve("ada.xlsx"));
+
+    assertThat(FileChecker.load().check(file).contents().rawData())
+        .containsExactly(2.11, 4.91, 4.02, 9.82, 6.23, 14.7);
+  }
 }

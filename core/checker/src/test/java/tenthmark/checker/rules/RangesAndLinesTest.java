@@ -191,5 +191,59 @@ class RangesAndLinesTest {
           .doesNotContain("D10 slope-too-sure");
       assertThat(Findings.in(line("=SLOPE(B2:B7,A2:A7)", 0.1))).isEmpty();
     }
+
+    /** A slope beside a graph, as it is written without headings. */
+    private static Grid besideGraph(String label, Object uncertainty) {
+      return Grid.sheet("Lever")
+          .row("Travel / mm", "Force / N")
+          .row(2.1, 4.9)
+          .row(4.0, 9.8)
+          .row(6.2, 14.7)
+          .row(8.1, 19.6)
+          .row(10.3, 24.5)
+          .row(12.2, 29.4)
+          .row("slope", "=SLOPE(B2:B7,A2:A7)", "N/mm")
+          .row("intercept", "=INTERCEPT(B2:B7,A2:A7)", "N")
+          .row(label, uncertainty, "N/mm");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "u(slope)",
+          "Error of slope",
+          "± slope",
+          "Δm",
+          "uncertainty",
+          "Unsicherheit der Steigung",
+          "std dev of slope"
+        })
+    void looksForTheUncertaintyBelowASlopeWithoutHeadings(String label) {
+      Finding finding = Findings.only(besideGraph(label, 0.005));
+
+      assertThat(Findings.brief(finding)).isEqualTo("B10 slope-too-sure");
+      assertThat(Findings.in(besideGraph(label, "=INDEX(LINEST(B2:B7,A2:A7,1,1),2,1)"))).isEmpty();
+    }
+
+    @Test
+    void looksForTheUncertaintyBesideASlopeToo() {
+      Grid grid = besideGraph("remark", null).row("k", "=SLOPE(B2:B7,A2:A7)", "±", 0.005, "N/mm");
+
+      assertThat(Findings.in(grid)).contains("D11 slope-too-sure");
+    }
+
+    @Test
+    void missesAnUncertaintyThatIsNowhere() {
+      assertThat(Findings.in(besideGraph("scatter of the points", 0.005)))
+          .containsExactly("B8 uncertainty-missing");
+    }
+
+    @Test
+    void leavesASlopeAloneThatNoTextNames() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Lever").row(2.1, 4.9).row(4.0, 9.8).row("=SLOPE(B1:B2,A1:A2)")))
+          .isEmpty();
+    }
   }
 }
