@@ -1,12 +1,12 @@
 package tenthmark.checker.record;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
@@ -63,7 +63,7 @@ final class HeadedTable {
   }
 
   RecordTable read() {
-    List<MeasurementRecord> records = new ArrayList<>();
+    Map<Integer, MeasurementRecord> records = new TreeMap<>();
     int last = extent.map(CellRange::bottom).orElse(lines.last());
     int blank = 0;
     for (int line = headings.line() + 1; line <= last; line++) {
@@ -74,10 +74,18 @@ final class HeadedTable {
       blank = cells(line).isEmpty() ? blank + 1 : 0;
       MeasurementRecord record = record(line);
       if (isRecord(line, record)) {
-        records.add(rationale(line).map(record::explained).orElse(record));
+        records.put(line, record);
       }
     }
-    return new RecordTable(records);
+    boolean beneath = records.keySet().stream().anyMatch(line -> rationales.isAt(line + 1));
+    return new RecordTable(
+        records.entrySet().stream()
+            .map(
+                found ->
+                    rationale(found.getKey(), beneath)
+                        .map(found.getValue()::explained)
+                        .orElse(found.getValue()))
+            .toList());
   }
 
   private boolean endsBefore(int line, int blankLines) {
@@ -177,11 +185,16 @@ final class HeadedTable {
         .map(place -> lines.address(line, place));
   }
 
-  /** Its own column's text, else the line after the record, else a remark. */
-  private Optional<Rationale> rationale(int line) {
+  /**
+   * Its own column's text, else the line after the record, else a remark.
+   *
+   * @param beneath whether rationales of this table stand below the records, so that a few words do
+   */
+  private Optional<Rationale> rationale(int line, boolean beneath) {
     Optional<Rationale> own = text(Field.RATIONALE, line);
     return own.filter(HeadedTable::saysSomething)
         .or(() -> rationales.at(line + 1))
+        .or(() -> beneath ? rationales.fewWordsAt(line + 1) : Optional.empty())
         .or(() -> text(Field.REMARK, line).filter(HeadedTable::saysSomething))
         .or(() -> own);
   }

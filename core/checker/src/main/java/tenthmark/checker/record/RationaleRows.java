@@ -3,6 +3,7 @@ package tenthmark.checker.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
@@ -15,6 +16,8 @@ import tenthmark.measurement.catalogue.Value;
 final class RationaleRows {
 
   private static final int WORDS = 4;
+
+  private static final Pattern BLANKS = Pattern.compile("\\s");
 
   private final Evaluation evaluation;
   private final Lines lines;
@@ -51,6 +54,16 @@ final class RationaleRows {
     }
     return Optional.of(
         new Rationale(cells.get(cells.size() - 1).address(), String.join(" ", texts).strip()));
+  }
+
+  /** One text of more than one word that fills a row. */
+  Optional<Rationale> fewWordsAt(int line) {
+    List<Cell> cells = cells(line);
+    return cells.size() == 1
+        ? text(cells.get(0))
+            .filter(text -> BLANKS.matcher(text).find())
+            .map(text -> new Rationale(cells.get(0).address(), text))
+        : Optional.empty();
   }
 
   /** The text of a cell, if its value is one. */

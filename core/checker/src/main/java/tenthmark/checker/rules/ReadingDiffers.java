@@ -3,6 +3,7 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.Optional;
 import java.util.stream.Stream;
+import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
@@ -23,8 +24,9 @@ public final class ReadingDiffers implements RecordRule {
 
   @Override
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
-    Optional<ScaleClaim> scale = measurement.scale();
     Optional<Double> reading = measurement.number(Field.READING);
+    Optional<ScaleClaim> scale =
+        measurement.scale().or(() -> reading.flatMap(size -> listed(measurement, inspection)));
     if (scale.isEmpty() || (reading.isEmpty() && !isMissing(measurement, inspection))) {
       return Optional.empty();
     }
@@ -41,6 +43,21 @@ public final class ReadingDiffers implements RecordRule {
                 measurement.placeOrValue(Field.READING),
                 found(measurement, reading),
                 expected(fitting(scale.get(), measurement, inspection))));
+  }
+
+  /** Where the record does not say off which scale it was read, the course's list may. */
+  private static Optional<ScaleClaim> listed(MeasurementRecord measurement, Inspection inspection) {
+    return inspection
+        .apparatus(measurement)
+        .filter(apparatus -> apparatus.kind() == ApparatusKind.SCALE)
+        .flatMap(
+            scale ->
+                RecordUnits.to(scale.unit(), measurement, Field.READING)
+                    .map(conversion -> conversion.difference(scale.division()))
+                    .map(
+                        division ->
+                            new ScaleClaim(
+                                division, scale.spacing(), Optional.empty(), Optional.empty())));
   }
 
   /** A display has a last digit where a scale has a division, and nothing to judge by eye. */

@@ -23,7 +23,9 @@ import tenthmark.measurement.wording.Message;
 public final class SlopeTooSure implements RecordRule {
 
   private static final Pattern SLOPE =
-      Pattern.compile("(?:(?:LAB_)?SLOPE|LINEST)\\([^(),]+,[^(),]+\\)", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "(?:SLOPE|LINEST)\\([^(),]+,[^(),]+\\)|LAB_SLOPE\\([^(),]+,[^(),]+(?:,[^(),]*){0,2}\\)",
+          Pattern.CASE_INSENSITIVE);
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("slope-too-sure", Severity.WARNING);
@@ -54,6 +56,14 @@ public final class SlopeTooSure implements RecordRule {
         : Optional.empty();
   }
 
+  private static boolean areEqual(CellRange bars, Evaluation evaluation) {
+    return bars.cells().stream()
+            .flatMap(cell -> evaluation.number(cell).stream())
+            .distinct()
+            .count()
+        == 1;
+  }
+
   private static boolean isTooSmall(double stated, Line line) {
     double scatter = line.slopeUncertainty();
     return stated < scatter && !Numbers.agreesAsUncertainty(stated, scatter);
@@ -64,10 +74,11 @@ public final class SlopeTooSure implements RecordRule {
         && SLOPE.matcher(formula.text().strip()).matches();
   }
 
-  /** The line through two ranges; error bars of the points would weigh them otherwise. */
+  /** The line through two ranges; error bars that differ would weigh the points otherwise. */
   private static Optional<Line> line(Cell slope, Evaluation evaluation) {
     List<CellRange> ranges = evaluation.references(slope);
-    if (ranges.size() != 2
+    if (ranges.size() < 2
+        || !ranges.stream().skip(2).allMatch(bars -> areEqual(bars, evaluation))
         || ranges.get(0).height() != ranges.get(1).height()
         || ranges.get(0).width() != ranges.get(1).width()) {
       return Optional.empty();

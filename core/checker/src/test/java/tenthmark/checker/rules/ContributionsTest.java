@@ -157,6 +157,27 @@ class ContributionsTest {
           .containsExactly("E2 reading-differs");
     }
 
+    /** By hand: 1 mm x 1/4 is 0.25 mm at one end and 0.5 mm at two, in cm a tenth of that. */
+    @ParameterizedTest
+    @CsvSource({"0.5, mm, true", "0.25, mm, true", "0.05, cm, true", "0.5, cm, false"})
+    void followsFromTheCoursesScaleWhereTheRecordNamesNone(
+        double reading, String unit, boolean right) {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Value", "Unit", "Reading", "Uncertainty", "Rationale")
+              .row("Chain", 30.56, unit, reading, reading, REASON);
+      String profile =
+          """
+          apparatus:
+            - {name: steel rule, kind: scale, division: 1, unit: mm, spacing: fine}
+          quantities: [{name: Chain, unit: mm, apparatus: steel rule}]
+          """;
+
+      assertThat(Findings.in(grid, profile).stream().map(Findings::brief))
+          .filteredOn("D2 reading-differs"::equals)
+          .hasSize(right ? 0 : 1);
+    }
+
     @Test
     void isFoundWhereTheFunctionWasGivenAnotherDivision() {
       assertThat(Findings.in(scale(0.5, "wide", 1, "=LAB_READING(1,\"wide\",1)")))

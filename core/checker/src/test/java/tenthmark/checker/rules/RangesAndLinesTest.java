@@ -192,6 +192,33 @@ class RangesAndLinesTest {
       assertThat(Findings.in(line("=SLOPE(B2:B7,A2:A7)", 0.1))).isEmpty();
     }
 
+    /** Equal error bars leave the line where it is; the scatter is the same. */
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LAB_SLOPE(A2:A7,B2:B7,C2:C7,D2:D7)",
+          "=LAB_SLOPE(A2:A7,B2:B7,,D2:D7)",
+          "=LAB_SLOPE(A2:A7,B2:B7,C2:C7)"
+        })
+    void isFoundUnderEqualErrorBars(String slope) {
+      assertThat(Findings.in(withBars(slope, 0.01))).containsExactly("D10 slope-too-sure");
+      assertThat(Findings.in(withBars(slope, 0.02))).isEmpty();
+    }
+
+    private static Grid withBars(String slope, double last) {
+      return Grid.sheet("Lever")
+          .row("Travel", "Force", "bar", "bar")
+          .row(2.1, 4.9, 0.01, 0.01)
+          .row(4.0, 9.8, 0.01, 0.01)
+          .row(6.2, 14.7, 0.01, 0.01)
+          .row(8.1, 19.6, 0.01, 0.01)
+          .row(10.3, 24.5, 0.01, 0.01)
+          .row(12.2, 29.4, last, last)
+          .row()
+          .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+          .row("Spring rate", slope, "N/mm", 0.005, REASON);
+    }
+
     /** A slope beside a graph, as it is written without headings. */
     private static Grid besideGraph(String label, Object uncertainty) {
       return Grid.sheet("Lever")

@@ -462,6 +462,31 @@ class TableFormsTest {
   }
 
   @Nested
+  class RationaleBeneath {
+
+    private static Grid beneath(String first, String second) {
+      return Grid.sheet("Lab 3")
+          .row("Quantity", "Value", "Unit", "Instrument", "Uncertainty")
+          .row("Spoke", 292, "mm", 0.5, 0.5)
+          .row(first)
+          .row("Diameter", 2.02, "mm", 0.02, 0.02)
+          .row(second);
+    }
+
+    @Test
+    void mayBeShortWhereOthersStandBeneathToo() {
+      assertThat(Findings.in(beneath(REASON, "caliper card"))).isEmpty();
+    }
+
+    @Test
+    void isNotAnyShortTextNorAWord() {
+      assertThat(Findings.in(beneath("see board", "caliper card")))
+          .containsExactly("B2 rationale-missing", "B4 rationale-missing");
+      assertThat(Findings.in(beneath(REASON, "Speed"))).containsExactly("B4 rationale-missing");
+    }
+  }
+
+  @Nested
   class UnitAfterTheName {
 
     private static Grid named(String quantity) {
