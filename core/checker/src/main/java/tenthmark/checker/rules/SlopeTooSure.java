@@ -94,6 +94,9 @@ public final class SlopeTooSure implements RecordRule {
         points.add(new Point(x.get(), y.get(), 0, 0));
       }
     }
+    if (points.isEmpty()) {
+      return Optional.empty();
+    }
     try {
       return Optional.of(LineFit.byScatter(points, false));
     } catch (FitException noLine) {

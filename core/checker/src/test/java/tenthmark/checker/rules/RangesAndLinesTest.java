@@ -219,6 +219,12 @@ class RangesAndLinesTest {
           .row("Spring rate", slope, "N/mm", 0.005, REASON);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"=SLOPE(B12:B15,A12:A15)", "=LAB_SLOPE(A12:A15,B12:B15,C2:C5,D2:D5)"})
+    void isNotSaidBeforeThereArePoints(String slope) {
+      assertThat(Findings.in(withBars(slope, 0.01))).containsExactly("B10 error-cell");
+    }
+
     /** A slope beside a graph, as it is written without headings. */
     private static Grid besideGraph(String label, Object uncertainty) {
       return Grid.sheet("Lever")
