@@ -232,12 +232,13 @@ class PlainCopyTest {
             .getPackagePart()
             .addRelationship(
                 part.getPartName(), TargetMode.INTERNAL, XSSFRelation.CALC_CHAIN.getRelation());
-        part.getOutputStream()
-            .write(
-                ("<calcChain xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
-                        + "<c r=\"B1\" i=\"1\"/>".repeat(200_000)
-                        + "</calcChain>")
-                    .getBytes(StandardCharsets.UTF_8));
+        try (OutputStream chain = part.getOutputStream()) {
+          chain.write(
+              ("<calcChain xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
+                      + "<c r=\"B1\" i=\"1\"/>".repeat(200_000)
+                      + "</calcChain>")
+                  .getBytes(StandardCharsets.UTF_8));
+        }
         workbook.write(output);
       }
       Path copy = folder.resolve("copy-long.xlsx");
