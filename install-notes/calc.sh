@@ -46,6 +46,14 @@ need_gnumeric() {
   return 1
 }
 
+# A screen that nobody sees, with a window manager and keys that are pressed.
+need_screen() {
+  command -v Xvfb >/dev/null && command -v openbox >/dev/null && command -v xdotool >/dev/null && return
+  install_packages xvfb openbox xdotool && return
+  echo "install Xvfb, openbox and xdotool, then run this again" >&2
+  return 1
+}
+
 # unopkg refuses to run as root, so root hands office commands to an unprivileged user.
 as_student() {
   if [ "$(id -u)" = 0 ]; then

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Runs every test of the project, those in a real headless Calc, Chromium and Gnumeric included.
+# Runs every test of the project, those in a real Calc, Chromium and Gnumeric included.
 set -uo pipefail
 cd "$(dirname "$0")/.."
 . install-notes/calc.sh
@@ -7,6 +7,7 @@ need_calc || exit 1
 need_languages || exit 1
 need_chromium || exit 1
 need_gnumeric || exit 1
+need_screen || exit 1
 
 # A second office version, for the tests that carry files between versions; without it they are skipped.
 TENTHMARK_SECOND_OFFICE="$(bash install-notes/second-office.sh)" || echo "no second office: its tests are skipped" >&2

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.UserPrincipal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -14,10 +15,16 @@ import java.util.stream.Stream;
  * unopkg}) and its arguments. The office's own installer refuses root, so root runs both as nobody.
  *
  * @param command what stands before the program's name; may be empty
+ * @param screen where it shows its windows; nowhere if it is headless
  */
-public record Launcher(List<String> command) {
+public record Launcher(List<String> command, Optional<Screen> screen) {
 
   private static final String UNPRIVILEGED = "nobody";
+
+  /** A headless office. */
+  public Launcher(List<String> command) {
+    this(command, Optional.empty());
+  }
 
   /** The office on the path, or the one that {@code TENTHMARK_OFFICE} runs. */
   public static Launcher installed() {
@@ -35,6 +42,11 @@ public record Launcher(List<String> command) {
     return named("TENTHMARK_SECOND_OFFICE");
   }
 
+  /** The same office with its windows on a screen. */
+  public Launcher on(Screen shown) {
+    return new Launcher(command, Optional.of(shown));
+  }
+
   private static Optional<Launcher> named(String variable) {
     return Optional.ofNullable(System.getenv(variable))
         .filter(command -> !command.isBlank())
@@ -47,8 +59,11 @@ public record Launcher(List<String> command) {
     line.add(name);
     line.addAll(List.of(arguments));
     ProcessBuilder builder = new ProcessBuilder(line).redirectErrorStream(true);
-    builder.environment().put("HOME", home.toString());
-    builder.environment().remove("DISPLAY");
+    Map<String, String> environment = builder.environment();
+    environment.put("HOME", home.toString());
+    environment.put("PATH", FakeBrowser.in(home).folder() + ":" + environment.get("PATH"));
+    environment.remove("DISPLAY");
+    screen.ifPresent(shown -> environment.putAll(shown.environment()));
     return builder;
   }
 

@@ -23,10 +23,14 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
-/** A running headless office with a throwaway profile; closing it ends all its processes. */
+/**
+ * A running office with a throwaway profile, headless unless its launcher has a screen; closing it
+ * ends all its processes.
+ */
 public final class Office implements AutoCloseable {
 
   private static final Duration START = Duration.ofMinutes(3);
@@ -48,7 +52,7 @@ public final class Office implements AutoCloseable {
         home.run(
             "soffice",
             log(),
-            "--headless",
+            home.isOnScreen() ? "--nodefault" : "--headless",
             "--norestore",
             "--nologo",
             "--accept=socket,host=127.0.0.1,port=" + port + ";urp;");
@@ -131,9 +135,14 @@ public final class Office implements AutoCloseable {
     return home.path();
   }
 
-  /** An empty spreadsheet, in a hidden window. */
+  /** The addresses that it has handed to the system's browser, which a fake one keeps. */
+  public List<String> opened() throws IOException {
+    return FakeBrowser.in(home.path()).addresses();
+  }
+
+  /** An empty spreadsheet, in a hidden window if the office is headless. */
   public Workbook create() throws Exception {
-    return load("private:factory/scalc", true);
+    return load("private:factory/scalc", !home.isOnScreen());
   }
 
   /** An empty spreadsheet in a window that is shown, as a user has it, if on no screen. */
@@ -141,14 +150,14 @@ public final class Office implements AutoCloseable {
     return load("private:factory/scalc", false);
   }
 
-  /** A copy of a file, loaded as a user would open it, in a hidden window. */
+  /** A copy of a file, loaded as a user would open it; hidden likewise. */
   public Workbook open(Path file) throws Exception {
     Path copy = folder().resolve(file.getFileName());
     if (!copy.equals(file)) {
       Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
       Launcher.handOver(copy);
     }
-    return load(copy.toUri().toString(), true);
+    return load(copy.toUri().toString(), !home.isOnScreen());
   }
 
   private Workbook load(String url, boolean isHidden) throws Exception {

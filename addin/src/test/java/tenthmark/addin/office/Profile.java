@@ -67,6 +67,17 @@ public record Profile(Optional<Path> extension, List<String> settings, boolean j
     return with("/org.openoffice.Office.Calc/Formula/Syntax", "EnglishFunctionName", "true");
   }
 
+  /** The same without the windows that the office opens by itself over the first document. */
+  public Profile withoutGreetings() {
+    return with("/org.openoffice.Office.Common/Misc", "ShowTipOfTheDay", "false")
+        .with("/org.openoffice.Office.Common/Misc", "FirstRun", "false");
+  }
+
+  /** The same with the office's own help in the browser, where it is not asked for leave first. */
+  public Profile withHelpInBrowser() {
+    return with("/org.openoffice.Office.Common/Help", "BuiltInHelpNotInstalledPopUp", "false");
+  }
+
   /** The same with Java switched off, as in the office's options. */
   public Profile withoutJava() {
     return new Profile(extension, settings, false);

@@ -36,11 +36,16 @@ public final class UserFolder implements AutoCloseable {
     UserFolder folder =
         new UserFolder(launcher, Files.createTempDirectory("tenthmark-office-").toRealPath());
     profile.write(folder.profile());
+    FakeBrowser.in(folder.path).install();
     Launcher.handOver(folder.path);
     if (profile.extension().isPresent()) {
       folder.add(profile.extension().orElseThrow());
     }
     return folder;
+  }
+
+  boolean isOnScreen() {
+    return launcher.screen().isPresent();
   }
 
   /** Where the profile is. */

@@ -3,6 +3,7 @@ package tenthmark.addin.office;
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
 import com.sun.star.accessibility.AccessibleRole;
+import com.sun.star.accessibility.AccessibleStateType;
 import com.sun.star.accessibility.XAccessible;
 import com.sun.star.accessibility.XAccessibleAction;
 import com.sun.star.accessibility.XAccessibleContext;
@@ -28,6 +29,9 @@ public final class WindowOnScreen {
           AccessibleRole.LIST,
           AccessibleRole.TEXT,
           AccessibleRole.SCROLL_PANE);
+
+  private static final Predicate<XAccessibleContext> CONTROL =
+      part -> CONTROLS.contains(part.getAccessibleRole());
 
   private final XExtendedToolkit toolkit;
   private final String title;
@@ -64,12 +68,19 @@ public final class WindowOnScreen {
 
   /** The names of what the keyboard gets to, as a screen reader says them. */
   public List<String> controls() throws Exception {
-    return names(part -> CONTROLS.contains(part.getAccessibleRole()));
+    return names(CONTROL);
   }
 
   /** What its buttons say. */
   public List<String> buttons() throws Exception {
     return names(is(AccessibleRole.PUSH_BUTTON));
+  }
+
+  /** Waits until the keyboard is in a control, and in no other. */
+  public void awaitKeyboard(String control) throws Exception {
+    Patience.until(
+        "the keyboard in " + control + " of the window " + title,
+        () -> names(parts(), CONTROL.and(WindowOnScreen::hasKeyboard)).equals(List.of(control)));
   }
 
   /** Presses a button; what it does is done soon after. */
@@ -100,13 +111,16 @@ public final class WindowOnScreen {
   private List<String> names(Predicate<XAccessibleContext> wanted) throws Exception {
     return Patience.await(
         "the window " + title,
-        () ->
-            Optional.of(
-                    parts().stream()
-                        .filter(wanted)
-                        .map(XAccessibleContext::getAccessibleName)
-                        .toList())
-                .filter(names -> !names.isEmpty()));
+        () -> Optional.of(names(parts(), wanted)).filter(names -> !names.isEmpty()));
+  }
+
+  private static List<String> names(
+      List<XAccessibleContext> parts, Predicate<XAccessibleContext> wanted) {
+    return parts.stream().filter(wanted).map(XAccessibleContext::getAccessibleName).toList();
+  }
+
+  private static boolean hasKeyboard(XAccessibleContext part) {
+    return part.getAccessibleStateSet().contains(AccessibleStateType.FOCUSED);
   }
 
   /** All that is in it; nothing as long as there is no such window. */

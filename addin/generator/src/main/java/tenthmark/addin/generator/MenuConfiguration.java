@@ -25,6 +25,10 @@ final class MenuConfiguration {
   private static final String IN_TOOLBAR = "service:tenthmark.Menu?";
 
   private static final String NAME = "Tenthmark";
+
+  /** No menu of Calc has this letter, in any of our languages; without one, no key opens ours. */
+  private static final String NAME_WITH_KEY = "Tenth~mark";
+
   private static final String TOOLBAR = "org.tenthmark.calc.toolbar";
   private static final String RIGHT_OF_STANDARD = "2000,0";
   private static final String SHEETS = "com.sun.star.sheet.SpreadsheetDocument";
@@ -76,7 +80,7 @@ final class MenuConfiguration {
         </oor:component-data>
         """
             .formatted(
-                NAME,
+                NAME_WITH_KEY,
                 SHEETS,
                 places(entries, IN_MENU),
                 TOOLBAR,
