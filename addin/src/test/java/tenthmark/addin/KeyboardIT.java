@@ -70,12 +70,15 @@ class KeyboardIT {
   }
 
   @Test
-  void theMenuOpensByItsKeyAndByArrowsAndStartsCommands() throws Exception {
+  void theMenuOpensByItsKeyAndByArrowsAndARecordIsFilledIn() throws Exception {
     open(office.create(), "Untitled");
     screen.press("alt+m", "Return");
     Patience.until("a table", () -> workbook.shown("A1").equals("Quantity"));
     screen.press("F10", "Left", "Left", "Left", "Down", "Down", "Return");
     Patience.until("a second record", () -> !workbook.formula("N5").isEmpty());
+    screen.press("7", "Tab", "8", "Return");
+    Patience.until("what was typed", () -> workbook.shown("B5").equals("8"));
+    assertThat(workbook.shown("A5")).isEqualTo("7");
   }
 
   @Test
@@ -115,13 +118,17 @@ class KeyboardIT {
   }
 
   @Test
-  void arrowsInTheFindingsGoToTheirCells() throws Exception {
+  void keysInTheFindingsGoToTheirCellsAndThoseStandAboveTheWindow() throws Exception {
     check();
     Patience.until("the cursor at H5", () -> workbook.cursor().equals("H5"));
+    assertThat(workbook.firstRowInSight()).isEqualTo(1);
     screen.press("Down", "Down", "Down", "Down");
     Patience.until("the cursor at D11", () -> workbook.cursor().equals("D11"));
     screen.press("Up");
     Patience.until("the cursor at M9", () -> workbook.cursor().equals("M9"));
+    screen.press("End");
+    Patience.until("the cursor at N17", () -> workbook.cursor().equals("N17"));
+    Patience.until("its row near the top", () -> workbook.firstRowInSight() == 16);
     endByEscape(FINDINGS);
   }
 

@@ -1,5 +1,6 @@
 package tenthmark.addin.checking;
 
+import com.sun.star.table.XCell;
 import com.sun.star.uno.Exception;
 import java.nio.file.Path;
 import java.util.List;
@@ -108,7 +109,9 @@ public final class FindingsWindow {
         document
             .sheet(finding.sheet())
             .orElseThrow(() -> new RefusalException("check.no-sheet", finding.sheet()));
-    document.select(sheet.cell(finding.cell()));
+    XCell cell = sheet.cell(finding.cell());
+    document.select(cell);
+    document.bringUp(cell, window.partAbove());
   }
 
   private void putComments() throws Exception {

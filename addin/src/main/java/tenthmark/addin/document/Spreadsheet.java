@@ -2,6 +2,8 @@ package tenthmark.addin.document;
 
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
+import com.sun.star.awt.Point;
+import com.sun.star.awt.Size;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
@@ -12,11 +14,13 @@ import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
 import com.sun.star.frame.XTitle;
 import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.sheet.XViewPane;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.uno.Exception;
@@ -88,6 +92,34 @@ public final class Spreadsheet {
     selection.select(
         queryInterface(XMultiServiceFactory.class, model)
             .createInstance("com.sun.star.sheet.SheetCellRanges"));
+  }
+
+  /**
+   * Scrolls so that the row of a selected cell stands in the upper part of what the window shows,
+   * if it stands further down.
+   *
+   * @param part which part of the height is the upper one, from 0 to 1
+   */
+  public void bringUp(XCell cell, double part) throws Exception {
+    XViewPane pane = queryInterface(XViewPane.class, controller);
+    CellRangeAddress shown = pane.getVisibleRange();
+    SheetCells sheet = sheet(shown.Sheet);
+    int top = position(sheet.cell(0, shown.StartRow)).Y;
+    int height = bottom(sheet.cell(0, shown.EndRow)) - top;
+    if (bottom(cell) - top > part * height) {
+      int row = queryInterface(XCellAddressable.class, cell).getCellAddress().Row;
+      pane.setFirstVisibleRow(Math.max(0, row - 1));
+    }
+  }
+
+  /** How far down on its sheet a cell ends. */
+  private static int bottom(XCell cell) throws Exception {
+    Size size = (Size) queryInterface(XPropertySet.class, cell).getPropertyValue("Size");
+    return position(cell).Y + size.Height;
+  }
+
+  private static Point position(XCell cell) throws Exception {
+    return (Point) queryInterface(XPropertySet.class, cell).getPropertyValue("Position");
   }
 
   /** The sheet with a number. */

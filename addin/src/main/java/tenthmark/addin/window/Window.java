@@ -4,6 +4,8 @@ import static com.sun.star.uno.UnoRuntime.queryInterface;
 
 import com.sun.star.awt.FontDescriptor;
 import com.sun.star.awt.Key;
+import com.sun.star.awt.PosSize;
+import com.sun.star.awt.Rectangle;
 import com.sun.star.awt.XButton;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XControlContainer;
@@ -33,10 +35,11 @@ import tenthmark.addin.menu.Workplace;
  */
 public final class Window implements AutoCloseable {
 
-  /** Where windows appear, so that the first rows of the sheet stay in sight. */
+  /** Where windows appear, from the left of the spreadsheet's. */
   private static final int LEFT = 80;
 
-  private static final int TOP = 150;
+  /** What stays free below a window: its own frame, and the names of the sheets; in pixels. */
+  private static final int BELOW = 60;
 
   private final Workplace workplace;
   private final XControl dialog;
@@ -49,7 +52,7 @@ public final class Window implements AutoCloseable {
     XControlModel model =
         workplace.service(XControlModel.class, "com.sun.star.awt.UnoControlDialogModel");
     this.models = queryInterface(XNameContainer.class, model);
-    place(model, new Place(LEFT, TOP, width, height));
+    place(model, new Place(LEFT, 0, width, height));
     set(model, "Title", title);
     set(model, "Closeable", true);
     set(model, "Moveable", true);
@@ -186,7 +189,24 @@ public final class Window implements AutoCloseable {
         .addTopWindowListener(new Listeners.OfClosing(event -> whenDismissed.run()));
     queryInterface(XComponent.class, workplace.frame())
         .addEventListener(new Listeners.OfEnd(event -> whenDismissed.run()));
+    moveDown();
     queryInterface(XWindow.class, dialog).setVisible(true);
+  }
+
+  /** Puts the window at the lower end of the sheet, whose first rows stay in sight then. */
+  private void moveDown() {
+    Rectangle sheet = workplace.frame().getComponentWindow().getPosSize();
+    XWindow window = queryInterface(XWindow.class, dialog);
+    Rectangle own = window.getPosSize();
+    int top = Math.max(sheet.Y, sheet.Y + sheet.Height - own.Height - BELOW);
+    window.setPosSize(own.X, top, 0, 0, PosSize.POS);
+  }
+
+  /** Which part of the sheet's height is above the window, from 0 to 1. */
+  public double partAbove() {
+    Rectangle sheet = workplace.frame().getComponentWindow().getPosSize();
+    int top = queryInterface(XWindow.class, dialog).getPosSize().Y;
+    return Math.max(0, Math.min(1, (double) (top - sheet.Y) / sheet.Height));
   }
 
   private void run(Action action) {

@@ -70,8 +70,9 @@ public final class Screen implements AutoCloseable {
   public void press(String... keys) throws Exception {
     List<String> line = new ArrayList<>(List.of("key"));
     line.addAll(List.of(keys));
-    output(on("xdotool", line.toArray(String[]::new)))
-        .orElseThrow(() -> new IllegalStateException("no such keys: " + List.of(keys)));
+    if (output(on("xdotool", line.toArray(String[]::new))).isEmpty()) {
+      throw new IllegalStateException("no such keys: " + List.of(keys));
+    }
   }
 
   /** Waits until the keys that are pressed go to a window whose title begins like this. */

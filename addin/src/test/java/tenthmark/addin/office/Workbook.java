@@ -23,6 +23,7 @@ import com.sun.star.sheet.XSheetAnnotations;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XViewPane;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
@@ -215,6 +216,11 @@ public final class Workbook implements AutoCloseable {
     CellRangeAddress place =
         queryInterface(XCellRangeAddressable.class, selected).getRangeAddress();
     return new CellAddress("", place.StartColumn, place.StartRow).place();
+  }
+
+  /** The first row in sight, from 1. */
+  public int firstRowInSight() {
+    return queryInterface(XViewPane.class, frame().getController()).getFirstVisibleRow() + 1;
   }
 
   /** The steps that can be undone. */
