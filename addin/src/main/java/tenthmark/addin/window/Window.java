@@ -82,7 +82,7 @@ public final class Window implements AutoCloseable {
   /** Adds such a text in letters of one width, so that its columns stand below each other. */
   public Window aligned(String name, String text, Place place) throws Exception {
     FontDescriptor font = new FontDescriptor();
-    font.Name = "Liberation Mono;DejaVu Sans Mono;Consolas;Menlo;Courier New";
+    font.Name = "DejaVu Sans Mono;Liberation Mono;Consolas;Menlo;Courier New";
     add(
         "Edit",
         name,
