@@ -287,8 +287,11 @@ public final class MeasurementRecord {
     return cell(Field.VALUE).filter(SlopeRows::isSlope).isPresent();
   }
 
-  /** Whether the value is calculated from other cells that are values of records. */
+  /** Whether the value is calculated from other cells that are values of records, or will be. */
   public boolean isCalculatedFrom(Set<CellAddress> values) {
-    return evaluation.dependsOn(valuePlace(), values);
+    return evaluation.dependsOn(valuePlace(), values)
+        || workbook.at(valuePlace()).stream()
+            .flatMap(cell -> evaluation.references(cell).stream())
+            .anyMatch(range -> values.stream().anyMatch(range::contains));
   }
 }

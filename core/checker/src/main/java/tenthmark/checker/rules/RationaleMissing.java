@@ -26,7 +26,7 @@ public final class RationaleMissing implements Rule {
   public List<Finding> check(Inspection inspection) {
     Set<CellAddress> values = inspection.recordValues();
     return inspection.records().stream()
-        .filter(measurement -> measurement.cell(Field.VALUE).isPresent())
+        .filter(measurement -> measurement.number(Field.VALUE).isPresent())
         .filter(RationaleMissing::hasNone)
         .filter(measurement -> !measurement.isSlope() && !measurement.isCalculatedFrom(values))
         .map(RationaleMissing::finding)

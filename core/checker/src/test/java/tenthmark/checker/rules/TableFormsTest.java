@@ -453,6 +453,18 @@ class TableFormsTest {
     }
 
     @Test
+    void ownNoRationaleForWhatWillBeCalculated() {
+      Grid grid =
+          Grid.sheet("Lab 3")
+              .row("Quantity", "Value", "Unit", "Instrument", "Uncertainty")
+              .row("Chain", null, "mm", 0.2, "=D2")
+              .row("Pitch", "=B2/24", "mm", null, "=E2/24")
+              .row("Time", "=AVERAGE(H1:H5)", "s", 0.2, "=D4");
+
+      assertThat(Findings.in(grid)).containsExactly("B4 error-cell");
+    }
+
+    @Test
     void goOnBelowLinesThatWait() {
       Finding finding = Findings.only(prepared(15.2));
 
