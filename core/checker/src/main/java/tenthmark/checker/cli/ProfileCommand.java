@@ -15,6 +15,8 @@ import picocli.CommandLine.Spec;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.profile.ProfileStart;
 import tenthmark.checker.rules.Inspection;
+import tenthmark.checker.workbook.Limits;
+import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.catalogue.Catalogue;
@@ -77,9 +79,13 @@ final class ProfileCommand {
     }
 
     private String profile() throws UnreadableFileException {
-      Inspection inspection =
-          Inspection.of(WorkbookFile.read(workbook), Catalogue.load(), Course.PLAIN);
-      return ProfileStart.write(workbook.getFileName().toString(), inspection.records());
+      return TimeLimit.within(
+          Limits.DEFAULT.time(),
+          () ->
+              ProfileStart.write(
+                  workbook.getFileName().toString(),
+                  Inspection.of(WorkbookFile.read(workbook), Catalogue.load(), Course.PLAIN)
+                      .records()));
     }
 
     private void write(String profile) throws IOException {

@@ -14,11 +14,13 @@ import java.util.HexFormat;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.Grid;
+import tenthmark.checker.workbook.XlsxFile;
 
 /** Students and numbers are invented. */
 class CommandLineTest {
@@ -436,6 +438,22 @@ class CommandLineTest {
 
       assertThat(out.toString()).isEqualTo(Files.readString(started)).contains("name: Crank arm");
       assertThat(run("check", "--profile", started, workbook)).isZero();
+    }
+
+    /** Each sum reads all cells above it, 1.8 billion together. */
+    @Test
+    @Timeout(120)
+    void areNotStartedFromAWorkbookThatTakesTooLong() throws Exception {
+      StringBuilder rows = new StringBuilder();
+      for (int row = 1; row <= 60_000; row++) {
+        rows.append("<row><c><v>1</v></c><c><f>SUM(A$1:A%d)</f></c></row>".formatted(row));
+      }
+      Path slow = XlsxFile.rows(rows.toString()).write(folder.resolve("slow.xlsx"));
+
+      assertThat(run("profile", "init", slow)).isEqualTo(2);
+
+      assertThat(err.toString()).contains("it takes longer than 20.0 s and was stopped");
+      assertThat(out.toString()).isEmpty();
     }
 
     @Test
