@@ -23,9 +23,13 @@ public final class Screen implements AutoCloseable {
   private final Thread endWithTheTests = new Thread(this::end);
 
   private Screen() throws Exception {
-    this.server =
-        start(new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1400x900x24"));
+    // Refused where the tests are being ended already, and no server starts then.
     Runtime.getRuntime().addShutdownHook(endWithTheTests);
+    // Without -noreset it drops whoever comes while the last client before goes.
+    this.server =
+        start(
+            new ProcessBuilder(
+                "Xvfb", "-displayfd", "1", "-noreset", "-screen", "0", "1400x900x24"));
     this.display = ":" + free(server.inputReader());
     start(on("openbox", "--config-file", "/etc/xdg/openbox/rc.xml"));
     Patience.until("the window manager", () -> output(on("xdotool", "get_desktop")).isPresent());
@@ -109,7 +113,9 @@ public final class Screen implements AutoCloseable {
 
   /** Asks the server to end, so that it clears its lock away; the window manager ends with it. */
   private void end() {
-    server.destroy();
-    server.onExit().join();
+    if (server != null) {
+      server.destroy();
+      server.onExit().join();
+    }
   }
 }
