@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line of the checker. */
 @Command(
@@ -62,11 +64,28 @@ public final class Main {
         .setOut(out)
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(Main::refuse)
         .setExecutionExceptionHandler(
             (fault, command, parsed) -> {
               command.getErr().println("tenthmark-checker failed: " + fault);
               return FAILED;
             });
+  }
+
+  /**
+   * Says in a line what is wrong with the command line; whoever gives no command learns them all.
+   */
+  private static int refuse(ParameterException fault, String[] arguments) {
+    CommandLine command = fault.getCommandLine();
+    PrintWriter err = command.getErr();
+    if (arguments.length == 0) {
+      command.usage(err);
+    } else {
+      String help = command.getCommandSpec().qualifiedName() + " --help";
+      err.println(fault.getMessage() + " (see " + help + ")");
+      UnmatchedArgumentException.printSuggestions(fault, err);
+    }
+    return FAILED;
   }
 
   /** UTF-8 into files and pipes; a terminal says itself what it can show. */

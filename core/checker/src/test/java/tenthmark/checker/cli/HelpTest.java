@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 
@@ -84,6 +85,31 @@ class HelpTest {
     assertThat(example).startsWith("tenthmark-checker ");
     assertThatCode(() -> checker(out, err).parseArgs(arguments(example)))
         .doesNotThrowAnyException();
+  }
+
+  @Nested
+  class AWrongCommandLine {
+
+    @ParameterizedTest
+    @CsvSource({
+      "explain no-such-rule, there is no rule no-such-rule;, tenthmark-checker explain --help",
+      "check --threads 0 ., --threads is 0 but must be at least 1, tenthmark-checker check --help",
+      "explain, Missing required parameter: 'RULE', tenthmark-checker explain --help",
+      "chekc ., Unmatched argument, tenthmark-checker --help"
+    })
+    void isToldInALineWithTheWayToHelp(String line, String problem, String help) {
+      assertThat(checker(out, err).execute(line.split(" "))).isEqualTo(2);
+      String first = err.toString().lines().findFirst().orElseThrow();
+      assertThat(first).startsWith(problem).endsWith("(see " + help + ")");
+      assertThat(err.toString()).doesNotContain("Usage:");
+      assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void withoutACommandIsAnsweredWithAllCommands() {
+      assertThat(checker(out, err).execute()).isEqualTo(2);
+      assertThat(err.toString()).contains("Usage:", "check", "explain");
+    }
   }
 
   @Nested
