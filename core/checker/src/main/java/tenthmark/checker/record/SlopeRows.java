@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import tenthmark.checker.evaluation.Evaluation;
@@ -83,14 +82,6 @@ final class SlopeRows {
             .filter(cell -> cell.address().column() > slope.address().column())
             .filter(cell -> evaluation.number(cell.address()).isPresent())
             .findFirst();
-    String quantity = text(label).orElseThrow().toLowerCase(Locale.ROOT);
-    Predicate<Cell> namesIt =
-        cell ->
-            label(cell)
-                .flatMap(SlopeRows::text)
-                .orElse("")
-                .toLowerCase(Locale.ROOT)
-                .contains(quantity);
     return beside.or(
         () ->
             IntStream.rangeClosed(slope.address().row() + 1, slope.address().row() + BELOW)
@@ -99,7 +90,15 @@ final class SlopeRows {
                 .filter(cell -> cell.address().column() == slope.address().column())
                 .filter(cell -> evaluation.number(cell.address()).isPresent())
                 .filter(this::isUncertainty)
-                .min(Comparator.comparing(namesIt::test, Comparator.reverseOrder())));
+                .max(Comparator.comparing(cell -> names(cell, text(label).orElseThrow()))));
+  }
+
+  /** Whether the word beside a cell holds that of the slope, as the uncertainty of k does. */
+  private boolean names(Cell cell, String quantity) {
+    return label(cell)
+        .flatMap(SlopeRows::text)
+        .filter(words -> words.toLowerCase(Locale.ROOT).contains(quantity.toLowerCase(Locale.ROOT)))
+        .isPresent();
   }
 
   private boolean isUncertainty(Cell cell) {

@@ -1,6 +1,7 @@
 package tenthmark.measurement.line;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.hipparchus.exception.MathIllegalArgumentException;
 import org.hipparchus.linear.ArrayRealVector;
@@ -28,43 +29,61 @@ public final class LinearFit {
   private final int freedom;
 
   private LinearFit(double[] y, double[][] x, boolean throughOrigin) {
-    int variables = x[0].length;
-    double[] means = new double[variables];
-    double[] scales = new double[variables];
-    double[][] columns = MatrixUtils.createRealMatrix(x).transpose().getData();
+    List<Variable> variables =
+        Arrays.stream(MatrixUtils.createRealMatrix(x).transpose().getData())
+            .map(values -> Variable.of(values, throughOrigin))
+            .toList();
     double height = throughOrigin ? 0 : mean(y);
-    for (int i = 0; i < variables; i++) {
-      means[i] = throughOrigin ? 0 : mean(columns[i]);
-      columns[i] = less(columns[i], means[i]);
-      scales[i] = new ArrayRealVector(columns[i], false).getNorm();
-      if (scales[i] == 0) {
-        throw FitException.of(throughOrigin ? "fit.x.zero" : "fit.x.equal");
-      }
-      double scale = scales[i];
-      columns[i] = Arrays.stream(columns[i]).map(value -> value / scale).toArray();
-    }
-    OLSMultipleLinearRegression regression = new OLSMultipleLinearRegression(DEPENDENT);
-    regression.setNoIntercept(true);
     double[] centred = less(y, height);
-    regression.newSampleData(centred, MatrixUtils.createRealMatrix(columns).transpose().getData());
-    RealVector scaled = new ArrayRealVector(regression.estimateRegressionParameters(), false);
+    OLSMultipleLinearRegression regression = regression(centred, variables);
+    RealVector scaled = vector(regression.estimateRegressionParameters());
     RealMatrix spread =
         MatrixUtils.createRealMatrix(regression.estimateRegressionParametersVariance());
+    RealVector scales = vector(variables.stream().mapToDouble(Variable::scale).toArray());
+    RealVector means = vector(variables.stream().mapToDouble(Variable::mean).toArray());
+    RealVector offsets = means.ebeDivide(scales);
     this.residualSquares = regression.calculateResidualSumOfSquares();
-    this.freedom = y.length - variables - (throughOrigin ? 0 : 1);
+    this.freedom = y.length - variables.size() - (throughOrigin ? 0 : 1);
     this.explainedSquares = Math.max(0, squares(centred) - residualSquares);
-    RealVector offsets = new ArrayRealVector(means, false).ebeDivide(new ArrayRealVector(scales));
     double deviation = residualDeviation();
-    this.coefficients = scaled.ebeDivide(new ArrayRealVector(scales)).toArray();
+    this.coefficients = scaled.ebeDivide(scales).toArray();
     this.uncertainties =
-        IntStream.range(0, variables)
-            .mapToDouble(i -> deviation * Math.sqrt(spread.getEntry(i, i)) / scales[i])
+        IntStream.range(0, variables.size())
+            .mapToDouble(
+                i -> deviation * Math.sqrt(spread.getEntry(i, i)) / variables.get(i).scale())
             .toArray();
     this.intercept = height - scaled.dotProduct(offsets);
     this.interceptUncertainty =
         throughOrigin
             ? 0
             : deviation * Math.sqrt(1.0 / y.length + offsets.dotProduct(spread.operate(offsets)));
+  }
+
+  /**
+   * A variable about its mean, or about 0 through the origin, and of length 1.
+   *
+   * @param mean what was subtracted
+   * @param scale what it was then divided by
+   */
+  private record Variable(double mean, double scale, double[] values) {
+
+    static Variable of(double[] measured, boolean throughOrigin) {
+      double mean = throughOrigin ? 0 : LinearFit.mean(measured);
+      RealVector centred = vector(less(measured, mean));
+      double scale = centred.getNorm();
+      if (scale == 0) {
+        throw FitException.of(throughOrigin ? "fit.x.zero" : "fit.x.equal");
+      }
+      return new Variable(mean, scale, centred.mapDivide(scale).toArray());
+    }
+  }
+
+  private static OLSMultipleLinearRegression regression(double[] y, List<Variable> variables) {
+    double[][] columns = variables.stream().map(Variable::values).toArray(double[][]::new);
+    OLSMultipleLinearRegression regression = new OLSMultipleLinearRegression(DEPENDENT);
+    regression.setNoIntercept(true);
+    regression.newSampleData(y, MatrixUtils.createRealMatrix(columns).transpose().getData());
+    return regression;
   }
 
   /**
@@ -84,6 +103,10 @@ public final class LinearFit {
     } catch (MathIllegalArgumentException singular) {
       throw FitException.of("fit.dependent");
     }
+  }
+
+  private static RealVector vector(double[] values) {
+    return new ArrayRealVector(values, false);
   }
 
   private static double mean(double[] values) {
