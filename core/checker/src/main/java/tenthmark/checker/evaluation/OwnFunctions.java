@@ -1,9 +1,10 @@
 package tenthmark.checker.evaluation;
 
-import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
@@ -37,49 +38,54 @@ final class OwnFunctions implements UDFFinder {
           "RSQ",
           new LineScatter("RSQ", LinearFit::determination));
 
-  private static final Map<String, FreeRefFunction> EVERYWHERE = new HashMap<>(LINES);
+  private static final Map<String, FreeRefFunction> EVERYWHERE =
+      joined(
+          LINES,
+          Map.of(
+              "REPT", BoundedText.of(new Rept()),
+              "SUBSTITUTE", BoundedText.of(new Substitute()),
+              "TEXTJOIN", BoundedText::join));
 
-  private static final Map<String, FreeRefFunction> IN_ARRAYS = new HashMap<>();
+  private static final Map<String, FreeRefFunction> IN_ARRAYS =
+      joined(
+          Map.of("IF", new ArrayIf()),
+          cellByCell(
+              "ABS",
+              "ACOS",
+              "ASIN",
+              "ATAN",
+              "ATAN2",
+              "COS",
+              "COSH",
+              "DEGREES",
+              "EXP",
+              "INT",
+              "LN",
+              "LOG",
+              "LOG10",
+              "MOD",
+              "POWER",
+              "RADIANS",
+              "ROUND",
+              "ROUNDDOWN",
+              "ROUNDUP",
+              "SIGN",
+              "SIN",
+              "SINH",
+              "SQRT",
+              "TAN",
+              "TANH"));
 
-  static {
-    IN_ARRAYS.put("IF", new ArrayIf());
-    Stream.of(
-            "ABS",
-            "ACOS",
-            "ASIN",
-            "ATAN",
-            "ATAN2",
-            "COS",
-            "COSH",
-            "DEGREES",
-            "EXP",
-            "INT",
-            "LN",
-            "LOG",
-            "LOG10",
-            "MOD",
-            "POWER",
-            "RADIANS",
-            "ROUND",
-            "ROUNDDOWN",
-            "ROUNDUP",
-            "SIGN",
-            "SIN",
-            "SINH",
-            "SQRT",
-            "TAN",
-            "TANH")
-        .forEach(name -> IN_ARRAYS.put(name, CellByCell.of(name)));
-    EVERYWHERE.put("REPT", BoundedText.of(new Rept()));
-    EVERYWHERE.put("SUBSTITUTE", BoundedText.of(new Substitute()));
-    EVERYWHERE.put("TEXTJOIN", BoundedText::join);
+  private static Map<String, FreeRefFunction> cellByCell(String... names) {
+    return Stream.of(names)
+        .collect(Collectors.toUnmodifiableMap(Function.identity(), CellByCell::of));
   }
 
-  private final Map<String, FreeRefFunction> marked = new HashMap<>();
-
-  OwnFunctions() {
-    EVERYWHERE.forEach((name, function) -> marked.put(MARK + name, function));
-    IN_ARRAYS.forEach((name, function) -> marked.put(MARK + name, function));
+  private static Map<String, FreeRefFunction> joined(
+      Map<String, FreeRefFunction> one, Map<String, FreeRefFunction> other) {
+    return Stream.of(one, other)
+        .flatMap(functions -> functions.entrySet().stream())
+        .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
   }
 
   private static double logarithm(double y) {
@@ -113,6 +119,10 @@ final class OwnFunctions implements UDFFinder {
   @Override
   public FreeRefFunction findFunction(String name) {
     String upper = name.toUpperCase(Locale.ROOT);
-    return marked.getOrDefault(upper, EVERYWHERE.get(upper));
+    if (!upper.startsWith(MARK)) {
+      return EVERYWHERE.get(upper);
+    }
+    String own = upper.substring(MARK.length());
+    return EVERYWHERE.getOrDefault(own, IN_ARRAYS.get(own));
   }
 }

@@ -15,7 +15,6 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.formula.CellAddress;
-import tenthmark.measurement.formula.CellRange;
 
 /** What a student read off the instruments: numbers that were typed in, not calculated. */
 final class RawData {
@@ -53,34 +52,25 @@ final class RawData {
 
   private static Stream<Cell> series(Inspection inspection) {
     Set<CellAddress> parts = inspection.recordPlaces();
-    return inspection
-        .sheets()
-        .flatMap(
-            sheet ->
-                sheet
-                    .cells()
-                    .filter(cell -> typed(cell.content()).isPresent())
-                    .filter(cell -> !parts.contains(cell.address()))
-                    .filter(cell -> isInSeries(cell, sheet)));
+    List<Cell> typed =
+        inspection
+            .sheets()
+            .flatMap(Sheet::cells)
+            .filter(cell -> typed(cell.content()).isPresent())
+            .toList();
+    Set<CellAddress> places = typed.stream().map(Cell::address).collect(Collectors.toSet());
+    return typed.stream()
+        .filter(cell -> !parts.contains(cell.address()))
+        .filter(cell -> isInSeries(cell.address(), places));
   }
 
-  private static boolean isInSeries(Cell cell, Sheet sheet) {
-    int row = cell.address().row();
-    return IntStream.rangeClosed(row - SERIES + 1, row)
-        .filter(first -> first >= 0)
+  private static boolean isInSeries(CellAddress cell, Set<CellAddress> typed) {
+    return IntStream.rangeClosed(Math.max(0, cell.row() - SERIES + 1), cell.row())
         .anyMatch(
             first ->
-                sheet
-                        .cells(
-                            new CellRange(
-                                sheet.name(),
-                                cell.address().column(),
-                                first,
-                                cell.address().column(),
-                                first + SERIES - 1))
-                        .filter(one -> typed(one.content()).isPresent())
-                        .count()
-                    == SERIES);
+                IntStream.range(first, first + SERIES)
+                    .mapToObj(row -> new CellAddress(cell.sheet(), cell.column(), row))
+                    .allMatch(typed::contains));
   }
 
   private static Optional<Double> typed(Content content) {

@@ -4,7 +4,6 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
 import tenthmark.checker.evaluation.Evaluation;
-import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.catalogue.Value;
@@ -52,12 +51,7 @@ public final class SavedWithoutExtension implements Rule {
         || evaluation.dependsOnLab(cell.address())
             && (stored.filter(UNKNOWN_NAME::equals).isPresent()
                 || stored.filter(PARAMETER_ERROR::equals).isPresent()
-                    && hasNumber(cell, evaluation)
+                    && evaluation.number(cell.address()).isPresent()
                     && !evaluation.followsError(cell));
-  }
-
-  private static boolean hasNumber(Cell cell, Evaluation evaluation) {
-    return evaluation.at(cell.address()) instanceof Outcome.Known known
-        && known.value() instanceof Value.Numeric;
   }
 }
