@@ -10,9 +10,9 @@ import tenthmark.checker.carried.Derivations;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.reading.Reading;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
-import tenthmark.checker.record.RecordFinder;
 import tenthmark.checker.record.RecordTable;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
@@ -27,7 +27,7 @@ import tenthmark.measurement.recording.Convention;
  *
  * @param workbook what the file holds
  * @param evaluation its values, recalculated
- * @param tables its measurement records
+ * @param reading its measurement records, and what every number was taken for
  * @param derivations how the uncertainties of calculated values follow from the records
  * @param course what the course expects
  * @param expectations that, set against the records
@@ -35,7 +35,7 @@ import tenthmark.measurement.recording.Convention;
 public record Inspection(
     Workbook workbook,
     Evaluation evaluation,
-    List<RecordTable> tables,
+    Reading reading,
     List<Derivation> derivations,
     Course course,
     Expectations expectations) {
@@ -43,14 +43,14 @@ public record Inspection(
   /** Recalculates a workbook and finds its records. */
   public static Inspection of(Workbook workbook, Catalogue catalogue, Course course) {
     Evaluation evaluation = Evaluation.of(workbook, catalogue);
-    List<RecordTable> tables = RecordFinder.find(workbook, evaluation, course.headings());
+    Reading reading = Reading.of(workbook, evaluation, course);
     return new Inspection(
         workbook,
         evaluation,
-        tables,
-        Derivations.of(workbook, evaluation, records(tables)),
+        reading,
+        Derivations.of(workbook, evaluation, reading.records()),
         course,
-        Expectations.of(course, records(tables)));
+        Expectations.of(course, reading.records()));
   }
 
   /** The convention by which the course writes its measurements down. */
@@ -60,11 +60,12 @@ public record Inspection(
 
   /** All records. */
   public List<MeasurementRecord> records() {
-    return records(tables);
+    return reading.records();
   }
 
-  private static List<MeasurementRecord> records(List<RecordTable> tables) {
-    return tables.stream().flatMap(table -> table.records().stream()).toList();
+  /** All records, by the tables in which they stand. */
+  public List<RecordTable> tables() {
+    return reading.tables();
   }
 
   /** The stated uncertainties whose values were followed back to records. */
