@@ -24,7 +24,7 @@ class CautionsTest {
 
   static Stream<Path> pages() {
     return Stream.concat(
-        Stream.of(Path.of("README.md"), Path.of("../README.md")),
+        Stream.of(Path.of("README.md"), Path.of("corpus/README.md"), Path.of("../README.md")),
         Stream.concat(files(Path.of("guides"), ".md"), files(Saved.WORKBOOKS, ".md")));
   }
 

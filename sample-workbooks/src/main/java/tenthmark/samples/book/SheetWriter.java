@@ -18,7 +18,8 @@ public final class SheetWriter {
   private final Sheet sheet;
   private final Catalogue catalogue;
 
-  SheetWriter(Sheet sheet, Catalogue catalogue) {
+  /** Writes into this sheet; the catalogue knows how LAB functions are stored. */
+  public SheetWriter(Sheet sheet, Catalogue catalogue) {
     this.sheet = sheet;
     this.catalogue = catalogue;
   }
