@@ -2,13 +2,8 @@ package tenthmark.checker.classroom;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import tenthmark.checker.report.FileReport;
 import tenthmark.measurement.rounding.Decimals;
 
@@ -21,9 +16,10 @@ import tenthmark.measurement.rounding.Decimals;
  *
  * @param one the first in the order of the class
  * @param other the second
- * @param numbers those that are equal, in their order
+ * @param count how many numbers are equal
+ * @param numbers the first {@value #SHOWN} of them at most, in their order
  */
-public record SharedData(Path one, Path other, List<Double> numbers) {
+public record SharedData(Path one, Path other, int count, List<Double> numbers) {
 
   /** The fewest significant digits of a number that counts. */
   public static final int DIGITS = 3;
@@ -34,97 +30,60 @@ public record SharedData(Path one, Path other, List<Double> numbers) {
   /** In so many workbooks a number may stand whatever the size of the class. */
   public static final int FEW = 3;
 
+  /** So many numbers show what is meant; a logger writes down thousands. */
+  public static final int SHOWN = 50;
+
   /** Copies the numbers. */
   public SharedData {
     numbers = List.copyOf(numbers);
   }
 
-  private record Workbook(Path file, List<Double> numbers) {}
-
   /** All pairs in a class, in its order. */
   public static List<SharedData> of(List<FileReport> reports) {
-    List<Workbook> workbooks = withoutGiven(reports.stream().map(SharedData::counted).toList());
+    Holders holders = Holders.of(reports);
+    double[][] counted = new double[reports.size()][];
     List<SharedData> pairs = new ArrayList<>();
-    for (int other = 0; other < workbooks.size(); other++) {
-      for (int one : candidates(workbooks, other)) {
-        List<Double> equal = inOrder(workbooks.get(one).numbers(), workbooks.get(other).numbers());
-        int fewer =
-            Math.min(workbooks.get(one).numbers().size(), workbooks.get(other).numbers().size());
-        if (new HashSet<>(equal).size() >= LEAST && 2 * equal.size() >= fewer) {
-          pairs.add(new SharedData(workbooks.get(one).file(), workbooks.get(other).file(), equal));
+    for (int other = 0; other < reports.size(); other++) {
+      for (int one : holders.before(other)) {
+        for (int workbook : new int[] {one, other}) {
+          if (counted[workbook] == null) {
+            counted[workbook] = counted(reports.get(workbook), holders);
+          }
+        }
+        double[] equal = CommonSequence.of(counted[one], counted[other]);
+        int fewer = Math.min(counted[one].length, counted[other].length);
+        if (isEnough(equal.length, fewer) && Arrays.stream(equal).distinct().count() >= LEAST) {
+          pairs.add(pair(reports.get(one), reports.get(other), equal));
         }
       }
     }
     return pairs;
   }
 
-  private static Workbook counted(FileReport report) {
-    return new Workbook(
-        report.file(),
-        report.contents().rawData().stream().filter(SharedData::hasEnoughDigits).toList());
+  private static SharedData pair(FileReport one, FileReport other, double[] equal) {
+    List<Double> first = Arrays.stream(equal).limit(SHOWN).boxed().toList();
+    return new SharedData(one.file(), other.file(), equal.length, first);
   }
 
-  private static boolean hasEnoughDigits(double number) {
+  private static double[] counted(FileReport report, Holders holders) {
+    return report.contents().rawData().stream()
+        .mapToDouble(Double::doubleValue)
+        .filter(number -> counts(number) && !holders.isGiven(number))
+        .toArray();
+  }
+
+  /** Whether a number has enough digits. */
+  static boolean counts(double number) {
     return Decimals.shortest(number).stripTrailingZeros().precision() >= DIGITS;
   }
 
-  private static List<Workbook> withoutGiven(List<Workbook> workbooks) {
-    Map<Double, Integer> holders = new HashMap<>();
-    for (Workbook workbook : workbooks) {
-      new HashSet<>(workbook.numbers()).forEach(n -> holders.merge(n, 1, Integer::sum));
-    }
-    return workbooks.stream()
-        .map(
-            workbook ->
-                new Workbook(
-                    workbook.file(),
-                    workbook.numbers().stream()
-                        .filter(number -> !isGiven(holders.get(number), workbooks.size()))
-                        .toList()))
-        .toList();
+  /** Whether so many equal numbers are enough of those of the workbook that has fewer. */
+  static boolean isEnough(int equal, int fewer) {
+    return 2L * equal >= fewer;
   }
 
-  private static boolean isGiven(int holders, int workbooks) {
+  /** Whether a number in so many workbooks of a class is given to it. */
+  static boolean isGiven(int holders, int workbooks) {
     return holders > FEW && 4 * holders > workbooks;
-  }
-
-  /** The earlier workbooks that share enough different numbers in whatever order. */
-  private static Collection<Integer> candidates(List<Workbook> workbooks, int other) {
-    Set<Double> numbers = new HashSet<>(workbooks.get(other).numbers());
-    Set<Integer> candidates = new TreeSet<>();
-    for (int one = 0; one < other; one++) {
-      long shared =
-          workbooks.get(one).numbers().stream().distinct().filter(numbers::contains).count();
-      if (shared >= LEAST) {
-        candidates.add(one);
-      }
-    }
-    return candidates;
-  }
-
-  /** The longest common subsequence. */
-  private static List<Double> inOrder(List<Double> one, List<Double> other) {
-    int[][] longest = new int[one.size() + 1][other.size() + 1];
-    for (int i = one.size() - 1; i >= 0; i--) {
-      for (int j = other.size() - 1; j >= 0; j--) {
-        longest[i][j] =
-            one.get(i).equals(other.get(j))
-                ? longest[i + 1][j + 1] + 1
-                : Math.max(longest[i + 1][j], longest[i][j + 1]);
-      }
-    }
-    List<Double> equal = new ArrayList<>();
-    for (int i = 0, j = 0; i < one.size() && j < other.size(); ) {
-      if (one.get(i).equals(other.get(j))) {
-        equal.add(one.get(i));
-        i++;
-        j++;
-      } else if (longest[i + 1][j] >= longest[i][j + 1]) {
-        i++;
-      } else {
-        j++;
-      }
-    }
-    return equal;
   }
 }

@@ -39,6 +39,9 @@ import tenthmark.measurement.wording.Sentences;
 /** The page that an instructor gets about all workbooks. */
 public final class ClassPage {
 
+  /** So many pairs with equal raw data are shown; a class that shares its files has thousands. */
+  private static final int PAIRS = 1000;
+
   private final List<FileReport> reports;
   private final Course course;
   private final Wording wording;
@@ -240,7 +243,10 @@ public final class ClassPage {
                     wording.say("class.shared.caption"),
                     wording.sayAll(
                         "heading.workbook", "heading.workbook", "heading.numbers", "heading.which"),
-                    pairs.stream().map(this::pair).toList()))
+                    pairs.stream().limit(PAIRS).map(this::pair).toList()),
+            iff(
+                pairs.size() > PAIRS,
+                p(wording.say(Message.counted("class.shared.more", pairs.size() - PAIRS)))))
         .withId("shared");
   }
 
@@ -248,7 +254,13 @@ public final class ClassPage {
     return tr(
         td(toPage(pair.one())),
         td(toPage(pair.other())),
-        Tables.count(pair.numbers().size()),
-        td(pair.numbers().stream().map(wording::number).collect(Collectors.joining(", "))));
+        Tables.count(pair.count()),
+        td(which(pair)));
+  }
+
+  private String which(SharedData pair) {
+    String shown = pair.numbers().stream().map(wording::number).collect(Collectors.joining(", "));
+    int more = pair.count() - pair.numbers().size();
+    return more == 0 ? shown : wording.say(Message.counted("class.numbers.more", more, shown));
   }
 }

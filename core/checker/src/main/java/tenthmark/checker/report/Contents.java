@@ -63,7 +63,7 @@ public record Contents(
     sheets = List.copyOf(sheets);
     records = List.copyOf(records);
     quantities = List.copyOf(quantities);
-    rawData = List.copyOf(rawData);
+    rawData = Numbers.copyOf(rawData);
   }
 
   static Contents of(Inspection inspection) {

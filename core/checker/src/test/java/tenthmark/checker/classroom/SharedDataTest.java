@@ -39,7 +39,8 @@ class SharedDataTest {
 
     assertThat(pairs)
         .containsExactly(
-            new SharedData(Path.of("ada"), Path.of("ben"), Arrays.stream(DATA).boxed().toList()));
+            new SharedData(
+                Path.of("ada"), Path.of("ben"), 7, Arrays.stream(DATA).boxed().toList()));
   }
 
   @Test
@@ -52,6 +53,59 @@ class SharedDataTest {
             pair ->
                 assertThat(pair.numbers())
                     .containsExactly(172.5, 262.4, 131.2, 12.34, 12.41, 12.29));
+  }
+
+  /** A logger writes a row each second for sixteen hours and more; the numbers are invented. */
+  @Nested
+  class InColumnsOfALogger {
+
+    private static final int ROWS = 60_000;
+
+    private static double[] logged(long seed) {
+      return new Random(seed)
+          .ints(ROWS, 50_000_000, 500_000_000)
+          .mapToDouble(reading -> (2 * reading + 1) / 1000.0)
+          .toArray();
+    }
+
+    @Test
+    void isFoundThoughSomeRowsDiffer() {
+      double[] column = logged(1);
+      double[] changed = column.clone();
+      for (int row = 0; row < ROWS; row += 100) {
+        changed[row] = -column[row];
+      }
+
+      assertThat(SharedData.of(List.of(workbook("ada", column), workbook("ben", changed))))
+          .singleElement()
+          .satisfies(
+              pair -> {
+                assertThat(pair.count()).isEqualTo(ROWS - ROWS / 100);
+                assertThat(pair.numbers()).hasSize(SharedData.SHOWN).startsWith(column[1]);
+              });
+    }
+
+    @Test
+    void isFoundInEachGroupOfAWholeClass() {
+      List<FileReport> all = new ArrayList<>();
+      for (int student = 0; student < 40; student++) {
+        all.add(workbook("student " + student, logged(student / 4)));
+      }
+
+      assertThat(SharedData.of(all))
+          .hasSize(10 * 6)
+          .allSatisfy(pair -> assertThat(pair.count()).isEqualTo(ROWS));
+    }
+
+    @Test
+    void isNotWhereTheWholeClassIsGivenThem() {
+      List<FileReport> all = new ArrayList<>();
+      for (int student = 0; student < 40; student++) {
+        all.add(workbook("student " + student, logged(1)));
+      }
+
+      assertThat(SharedData.of(all)).isEmpty();
+    }
   }
 
   @Nested
