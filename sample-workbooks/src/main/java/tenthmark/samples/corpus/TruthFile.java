@@ -33,7 +33,11 @@ final class TruthFile {
     fields.put("value", record.value());
     fields.put("quantity", record.quantity());
     fields.put("unit", record.unit());
-    record.number().ifPresent(number -> fields.put("number", number));
+    record
+        .number()
+        .ifPresent(
+            number ->
+                fields.put("number", number.scale() > 0 ? number : number.toBigIntegerExact()));
     record.uncertainty().ifPresent(cell -> fields.put("uncertainty", cell));
     if (!record.contributions().isEmpty()) {
       fields.put("contributions", record.contributions());
