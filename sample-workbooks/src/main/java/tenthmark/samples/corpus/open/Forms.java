@@ -18,12 +18,19 @@ public final class Forms implements Family {
     return List.of(cage(), bremswaerme(), decharge(), palanca());
   }
 
-
   /** The uncertainty and the reason are lines of their own under the value. */
   private static Drawing cage() {
-    Drawing drawing = new Drawing("bottle-syrup-form", "form", "bottle cage viscosity", Language.ENGLISH, Writer.CALC_ODS);
+    Drawing drawing =
+        new Drawing(
+            "bottle-syrup-form",
+            "form",
+            "bottle cage viscosity",
+            Language.ENGLISH,
+            Writer.CALC_ODS);
     Page page = drawing.page("Syrup");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         A steel ball sinks in a squeeze bottle of syrup
         Worksheet of: Oluwaseun and Beth
 
@@ -61,9 +68,12 @@ public final class Forms implements Family {
   }
 
   private static Drawing bremswaerme() {
-    Drawing drawing = new Drawing("bremswaerme-formular", "form", "brake heat", Language.GERMAN, Writer.POI_XLSX);
+    Drawing drawing =
+        new Drawing("bremswaerme-formular", "form", "brake heat", Language.GERMAN, Writer.POI_XLSX);
     Page page = drawing.page("Formular");
-    page.draw("B2", """
+    page.draw(
+        "B2",
+        """
         Wie viel der Energie steckt in den Felgen?
         Name: | Tilda Berg | | | Kurs: | 1a
 
@@ -94,9 +104,13 @@ public final class Forms implements Family {
 
   /** Values to the left, their uncertainties in a second form to the right. */
   private static Drawing decharge() {
-    Drawing drawing = new Drawing("decharge-fiche", "form", "battery discharge", Language.FRENCH, Writer.CALC_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "decharge-fiche", "form", "battery discharge", Language.FRENCH, Writer.CALC_XLSX);
     Page page = drawing.page("Fiche");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Fiche de mesure : accu de l'éclairage
 
         MESURES | | | | INCERTITUDES
@@ -118,9 +132,13 @@ public final class Forms implements Family {
   }
 
   private static Drawing palanca() {
-    Drawing drawing = new Drawing("palanca-ficha", "form", "spring-loaded brake lever", Language.SPANISH, Writer.POI_XLS);
+    Drawing drawing =
+        new Drawing(
+            "palanca-ficha", "form", "spring-loaded brake lever", Language.SPANISH, Writer.POI_XLS);
     Page page = drawing.page("Ficha");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         PALANCA DE FRENO
         Alumna: Carmen Rueda | | | fecha | 2026-02-18
 

@@ -17,11 +17,18 @@ public final class InterruptedTables implements Family {
     return List.of(lager(), cadena());
   }
 
-
   private static Drawing lager() {
-    Drawing drawing = new Drawing("tretlager-notizen", "notes-between-rows", "bearing friction", Language.GERMAN, Writer.CALC_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "tretlager-notizen",
+            "notes-between-rows",
+            "bearing friction",
+            Language.GERMAN,
+            Writer.CALC_XLSX);
     Page page = drawing.page("Tretlager");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Reibmoment des Tretlagers
         Jonte und Amira, 2. Termin
 
@@ -36,14 +43,24 @@ public final class InterruptedTables implements Family {
     page.bold("A1,A4:G4");
     page.measured("F", "N", "B5,B7,B8,B10").uncertainty("C5,C7,C8,C10").because("A6");
     page.measured("r", "mm", "D5,D7,D8,D10").uncertainty("E5,E7,E8,E10").because("A6");
-    page.calculated("M", "mN·m", "F5,F7,F8,F10").number("20.4", "26.4", "32.4", "40").uncertainty("G5,G7,G8,G10");
+    page.calculated("M", "mN·m", "F5,F7,F8,F10")
+        .number("20.4", "26.4", "32.4", "40")
+        .uncertainty("G5,G7,G8,G10");
     return drawing;
   }
 
   private static Drawing cadena() {
-    Drawing drawing = new Drawing("cadena-filas-vacias", "blank-rows", "chain stretch", Language.SPANISH, Writer.POI_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "cadena-filas-vacias",
+            "blank-rows",
+            "chain stretch",
+            Language.SPANISH,
+            Writer.POI_XLSX);
     Page page = drawing.page("Cadenas");
-    page.draw("A2", """
+    page.draw(
+        "A2",
+        """
         Alargamiento de tres cadenas (tramo de 24 eslabones)
 
         Cadena | Longitud (mm) | Incertidumbre (mm) | Alargamiento (%) | Incertidumbre (%)
@@ -58,7 +75,9 @@ public final class InterruptedTables implements Family {
         """);
     page.bold("A2,A4:E4");
     page.measured("Longitud", "mm", "B6,B8,B10").uncertainty("C6,C8,C10").because("A12");
-    page.calculated("Alargamiento", "%", "D6,D8,D10").number("0.00", "0.49", "1.05").uncertainty("E6,E8,E10");
+    page.calculated("Alargamiento", "%", "D6,D8,D10")
+        .number("0.00", "0.49", "1.05")
+        .uncertainty("E6,E8,E10");
     return drawing;
   }
 }

@@ -19,11 +19,18 @@ public final class Sentences implements Family {
     return List.of(pendulum(), leuchte());
   }
 
-
   private static Drawing pendulum() {
-    Drawing drawing = new Drawing("pedal-pendulum-lines", "sentences", "crank arms", Language.ENGLISH, Writer.POI_XLSX_WITHOUT_VALUES);
+    Drawing drawing =
+        new Drawing(
+            "pedal-pendulum-lines",
+            "sentences",
+            "crank arms",
+            Language.ENGLISH,
+            Writer.POI_XLSX_WITHOUT_VALUES);
     Page page = drawing.page("Pendulum");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         A pedal on a cord as a pendulum
         Written by Freya, times by Dan
 
@@ -50,9 +57,13 @@ public final class Sentences implements Family {
   }
 
   private static Drawing leuchte() {
-    Drawing drawing = new Drawing("ruecklicht-saetze", "sentences", "lamp optics", Language.GERMAN, Writer.CALC_ODS);
+    Drawing drawing =
+        new Drawing(
+            "ruecklicht-saetze", "sentences", "lamp optics", Language.GERMAN, Writer.CALC_ODS);
     Page page = drawing.page("Rücklicht");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Rücklicht: Leistung und Beleuchtungsstärke
 
         Die Spannung betrug U = 6,02 V ± 0,03 V (Datenblatt des Messgeräts: 0,3 % + 1 Digit).

@@ -19,11 +19,18 @@ public final class SideBySide implements Family {
     return List.of(poleas(), freins(), grips());
   }
 
-
   private static Drawing poleas() {
-    Drawing drawing = new Drawing("rodamientos-dos-tablas", "side-by-side", "bearing friction", Language.SPANISH, Writer.POI_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "rodamientos-dos-tablas",
+            "side-by-side",
+            "bearing friction",
+            Language.SPANISH,
+            Writer.POI_XLSX);
     Page page = drawing.page("Rodamientos");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Frenado de la rueda por los rodamientos: con grasa y sin grasa
         Grupo: Vera, Nico, Iván
 
@@ -39,14 +46,25 @@ public final class SideBySide implements Family {
     page.bold("A1,A4,F4,A5:C5,F5:H5");
     page.other(Role.INDEX, "A6:A8,F6:F8");
     page.measured("t", "s", "B6:B8,G6:G8").uncertainty("C6:C8,H6:H8").because("A11");
-    page.record(Kind.MEAN, "t", "s", "B9,G9").number("41.3", "58.7").uncertainty("C9,H9").because("A11");
+    page.record(Kind.MEAN, "t", "s", "B9,G9")
+        .number("41.3", "58.7")
+        .uncertainty("C9,H9")
+        .because("A11");
     return drawing;
   }
 
   private static Drawing freins() {
-    Drawing drawing = new Drawing("freins-trois-equipes", "side-by-side", "spring-loaded brake lever", Language.FRENCH, Writer.CALC_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "freins-trois-equipes",
+            "side-by-side",
+            "spring-loaded brake lever",
+            Language.FRENCH,
+            Writer.CALC_XLSX);
     Page page = drawing.page("Comparaison");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Trois équipes, le même levier de frein
 
         Équipe de Zoé | | | Équipe de Nils | | | Équipe de Rita
@@ -63,15 +81,25 @@ public final class SideBySide implements Family {
     page.measured("F", "N", "A5:A7").uncertainty("B5:B7").because("A8");
     page.measured("F", "N", "D5:D7").uncertainty("E5:E7").because("D8");
     page.measured("F", "N", "G5:G7").uncertainty("H5:H7").because("G8");
-    page.calculated("Raideur", "N/mm", "A11,D11,G11").number("1.22", "1.24", "1.25").uncertainty("B11,E11,H11");
+    page.calculated("Raideur", "N/mm", "A11,D11,G11")
+        .number("1.22", "1.24", "1.25")
+        .uncertainty("B11,E11,H11");
     return drawing;
   }
 
   /** Readings, constants and results in three blocks. */
   private static Drawing grips() {
-    Drawing drawing = new Drawing("grips-three-blocks", "side-by-side", "foam grips", Language.ENGLISH, Writer.GNUMERIC_XLS);
+    Drawing drawing =
+        new Drawing(
+            "grips-three-blocks",
+            "side-by-side",
+            "foam grips",
+            Language.ENGLISH,
+            Writer.GNUMERIC_XLS);
     Page page = drawing.page("Grips");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Squeezing foam grips | | | | | | | | by Theo and Wren
 
         Load (g) | Thickness (mm) | Unc. (mm) | | Constants | | | Results
@@ -86,7 +114,9 @@ public final class SideBySide implements Family {
     page.bold("A1,A3:C3,E3,H3,H4:I4");
     page.other(Role.CONSTANT, "A4:A7,F4:F5");
     page.measured("Thickness", "mm", "B4:B7").uncertainty("C4:C7").because("A9");
-    page.calculated("Change of thickness", "mm", "H5:H7").number("0.7", "1.4", "2.3").uncertainty("I5:I7");
+    page.calculated("Change of thickness", "mm", "H5:H7")
+        .number("0.7", "1.4", "2.3")
+        .uncertainty("I5:I7");
     return drawing;
   }
 }

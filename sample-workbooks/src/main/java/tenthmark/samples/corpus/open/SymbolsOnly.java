@@ -17,11 +17,18 @@ public final class SymbolsOnly implements Family {
     return List.of(roll(), feu());
   }
 
-
   private static Drawing roll() {
-    Drawing drawing = new Drawing("trolley-symbols", "symbols-only", "inclined plane roll", Language.ENGLISH, Writer.CALC_ODS);
+    Drawing drawing =
+        new Drawing(
+            "trolley-symbols",
+            "symbols-only",
+            "inclined plane roll",
+            Language.ENGLISH,
+            Writer.CALC_ODS);
     Page page = drawing.page("Sheet1");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         m | δm | h | δh | v | δv | Ek | δEk | Ep | δEp
         1.48 | 0.01 | 0.250 | 0.002 | 2.16 | 0.03 | =A2*E2^2/2 :: 0.00 | =G2*(B2/A2+2*F2/E2) :: 0.00 | =A2*9.81*C2 :: 0.00 | =I2*(B2/A2+D2/C2) :: 0.00
         1.48 | 0.01 | 0.200 | 0.002 | 1.93 | 0.03 | =A3*E3^2/2 :: 0.00 | =G3*(B3/A3+2*F3/E3) :: 0.00 | =A3*9.81*C3 :: 0.00 | =I3*(B3/A3+D3/C3) :: 0.00
@@ -39,9 +46,17 @@ public final class SymbolsOnly implements Family {
   }
 
   private static Drawing feu() {
-    Drawing drawing = new Drawing("feu-avant-symboles", "symbols-only", "dynamo circuit", Language.FRENCH, Writer.GNUMERIC_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "feu-avant-symboles",
+            "symbols-only",
+            "dynamo circuit",
+            Language.FRENCH,
+            Writer.GNUMERIC_XLSX);
     Page page = drawing.page("Feuil1");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         U1 = | 3.02 | ± | 0.03 | V | | I1 = | 0.251 | ± | 0.004 | A
         U2 = | 4.48 | ± | 0.03 | V | | I2 = | 0.372 | ± | 0.005 | A
         U3 = | 6.03 | ± | 0.04 | V | | I3 = | 0.499 | ± | 0.006 | A

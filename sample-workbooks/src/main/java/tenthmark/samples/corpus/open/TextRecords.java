@@ -18,11 +18,14 @@ public final class TextRecords implements Family {
     return List.of(rayons(), pump(), muelle());
   }
 
-
   private static Drawing rayons() {
-    Drawing drawing = new Drawing("rayons-en-texte", "text-records", "spoke resonance", Language.FRENCH, Writer.CALC_ODS);
+    Drawing drawing =
+        new Drawing(
+            "rayons-en-texte", "text-records", "spoke resonance", Language.FRENCH, Writer.CALC_ODS);
     Page page = drawing.page("Cahier");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Cahier de labo – rayons pincés
 
         Grandeur | Résultat | Pourquoi cette incertitude
@@ -49,9 +52,13 @@ public final class TextRecords implements Family {
   }
 
   private static Drawing pump() {
-    Drawing drawing = new Drawing("pump-log-text", "text-records", "tyre gas law", Language.ENGLISH, Writer.POI_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "pump-log-text", "text-records", "tyre gas law", Language.ENGLISH, Writer.POI_XLSX);
     Page page = drawing.page("Log");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Closed pump, pressed in steps (absolute pressure)
 
         Step | Pressure | Volume of air | Pressure × volume
@@ -66,16 +73,33 @@ public final class TextRecords implements Family {
         """);
     page.bold("A1,A3:D3");
     page.other(Role.INDEX, "A4:A7");
-    page.measured("Pressure", "bar", "B4:B7").number("1.02", "1.24", "1.51", "1.98").uncertaintyOf(0.02).because("A9");
-    page.measured("Volume", "mL", "C4:C7").number("118", "97", "80", "61").uncertaintyOf(2).because("A10");
-    page.calculated("Pressure × volume", "bar mL", "D4:D7").number("120", "120", "121", "121").uncertaintyOf(4, 4, 5, 5).because("A11");
+    page.measured("Pressure", "bar", "B4:B7")
+        .number("1.02", "1.24", "1.51", "1.98")
+        .uncertaintyOf(0.02)
+        .because("A9");
+    page.measured("Volume", "mL", "C4:C7")
+        .number("118", "97", "80", "61")
+        .uncertaintyOf(2)
+        .because("A10");
+    page.calculated("Pressure × volume", "bar mL", "D4:D7")
+        .number("120", "120", "121", "121")
+        .uncertaintyOf(4, 4, 5, 5)
+        .because("A11");
     return drawing;
   }
 
   private static Drawing muelle() {
-    Drawing drawing = new Drawing("muelle-anotado", "text-records", "spring-loaded brake lever", Language.SPANISH, Writer.GNUMERIC_ODS);
+    Drawing drawing =
+        new Drawing(
+            "muelle-anotado",
+            "text-records",
+            "spring-loaded brake lever",
+            Language.SPANISH,
+            Writer.GNUMERIC_ODS);
     Page page = drawing.page("Muelle");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Muelle de retorno de la palanca (Elena y Bruno)
 
         Medida n.º | Alargamiento | Fuerza
@@ -89,8 +113,14 @@ public final class TextRecords implements Family {
         """);
     page.bold("A1,A3:C3");
     page.other(Role.INDEX, "A4:A6").other(Role.CALCULATED, "B10");
-    page.measured("x", "mm", "B4:B6").number("5.0", "10.0", "15.0").uncertaintyOf(0.5).because("B7");
-    page.measured("F", "N", "C4:C6").number("1.40", "2.75", "4.15").uncertaintyOf(0.05).because("C7");
+    page.measured("x", "mm", "B4:B6")
+        .number("5.0", "10.0", "15.0")
+        .uncertaintyOf(0.5)
+        .because("B7");
+    page.measured("F", "N", "C4:C6")
+        .number("1.40", "2.75", "4.15")
+        .uncertaintyOf(0.05)
+        .because("C7");
     page.calculated("k", "N/mm", "B9").number("0.277").uncertaintyOf(0.013);
     return drawing;
   }

@@ -19,11 +19,18 @@ public final class Transposed implements Family {
     return List.of(wheel(), freilauf(), bateria());
   }
 
-
   private static Drawing wheel() {
-    Drawing drawing = new Drawing("wheel-periods-sideways", "transposed", "wheel timing", Language.ENGLISH, Writer.GNUMERIC_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "wheel-periods-sideways",
+            "transposed",
+            "wheel timing",
+            Language.ENGLISH,
+            Writer.GNUMERIC_XLSX);
     Page page = drawing.page("Timing");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         A valve that swings the wheel: period of small swings
         Group of four: Ada, Ravi, Kit, Jo
 
@@ -40,15 +47,25 @@ public final class Transposed implements Family {
     page.bold("A1,A4:A10");
     page.other(Role.INDEX, "B4:E4").other(Role.COUNT, "B5:E5");
     page.measured("time", "s", "B6:E6").uncertainty("B7:E7").because("A12");
-    page.calculated("period", "s", "B8:E8").number("1.820", "1.845", "1.805", "1.830").uncertainty("B9:E9");
+    page.calculated("period", "s", "B8:E8")
+        .number("1.820", "1.845", "1.805", "1.830")
+        .uncertainty("B9:E9");
     return drawing;
   }
 
   /** A quantity a column. */
   private static Drawing freilauf() {
-    Drawing drawing = new Drawing("freilauf-spalten", "record-columns", "freewheel counts", Language.GERMAN, Writer.POI_XLSX);
+    Drawing drawing =
+        new Drawing(
+            "freilauf-spalten",
+            "record-columns",
+            "freewheel counts",
+            Language.GERMAN,
+            Writer.POI_XLSX);
     Page page = drawing.page("Freilauf");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Knattern des Freilaufs
         (ausgedachte Messung der Gruppe Ost)
 
@@ -67,9 +84,17 @@ public final class Transposed implements Family {
   }
 
   private static Drawing bateria() {
-    Drawing drawing = new Drawing("bateria-por-filas", "transposed", "battery discharge", Language.SPANISH, Writer.CALC_XLS);
+    Drawing drawing =
+        new Drawing(
+            "bateria-por-filas",
+            "transposed",
+            "battery discharge",
+            Language.SPANISH,
+            Writer.CALC_XLS);
     Page page = drawing.page("Descarga");
-    page.draw("A1", """
+    page.draw(
+        "A1",
+        """
         Descarga de la batería de la luz trasera
 
         Hora (h) | 0 | 1 | 2 | 3 | 4
