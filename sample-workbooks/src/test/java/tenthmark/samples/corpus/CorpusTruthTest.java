@@ -8,6 +8,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -171,6 +172,23 @@ class CorpusTruthTest {
 
   @Nested
   class TheOpenPart {
+
+    @Test
+    void hasManyLayoutsTopicsLanguagesAndPrograms() {
+      Collection<CorpusFile> all = CorpusFile.all();
+      Map<String, Long> languages =
+          all.stream().collect(Collectors.groupingBy(CorpusFile::language, Collectors.counting()));
+
+      assertThat(all).hasSizeGreaterThanOrEqualTo(44);
+      assertThat(all.stream().map(CorpusFile::layout).distinct().count())
+          .isGreaterThanOrEqualTo(16);
+      assertThat(all.stream().map(file -> file.truth().get("topic")).distinct().count())
+          .isGreaterThanOrEqualTo(16);
+      assertThat(languages).containsOnlyKeys("en", "de", "fr", "es");
+      assertThat(languages.values()).allMatch(count -> count >= 8);
+      assertThat(all.stream().map(CorpusFile::program).distinct())
+          .containsExactlyInAnyOrder("poi", "calc", "gnumeric");
+    }
 
     /** What the families draw is what lies in the folder. */
     @Test
