@@ -30,7 +30,7 @@ public final class Budgets implements Family {
         Kurbelarm, Unsicherheiten quadratisch addiert
 
         Messgröße | Wert | Einheit | Ablesung | Gerät | Gesamt | Warum
-        Länge l | 170.5 | mm | 0.4 | 0.3 | =SQRT(SUMSQ(D4:E4)) :: 0.0 | Lineal an beiden Enden je 0,2 mm; Herstellerangabe des Lineals
+        Länge l | 170.5 | mm | 0.4 | 0.3 | =SQRT(SUMSQ(D4:E4)) :: 0.0 | Lineal, beide Enden zusammen 0,4 mm; Herstellerangabe des Lineals
         Kraft F | 42.0 | N | 0.3 | 0.4 | =SQRT(SUMSQ(D5:E5)) :: 0.0 | Skala auf 0,3 N abgelesen; 1 % vom Messwert laut Datenblatt
         Drehmoment M | =B4*B5/1000 :: 0.00 | N·m | | | =B6*SQRT((F4/B4)^2+(F5/B5)^2) :: 0.00
         """);

@@ -33,7 +33,7 @@ public final class RecordRows implements Family {
         length between the holes | L | 172.0 | mm | 0.5 | 0.5 | 0.5 | =SUM(E5:G5) :: 0.0 | rule in mm, 0.25 mm at each end; chamfered holes hide the centre by 0.5 mm; rule class 0.5 mm
         thickness at the middle | d | 12.35 | mm | 0.05 | 0.05 | 0.05 | =SUM(E6:G6) :: 0.00 | vernier with 0.05 mm steps; the forging is uneven; caliper sheet says 0.05 mm
         mass | m | 612 | g | 0 | 0 | 2 | =SUM(E7:G7) :: 0 | kitchen scale, ± 2 g in its leaflet; the display stood still
-        pull at the pedal thread | F | 25.0 | N | 0.2 | 0.2 | 0.5 | =SUM(E8:G8) :: 0.0 | spring balance with 0.5 N steps; it swung by 0.2 N; 1 % of full scale
+        pull at the pedal thread | F | 25.0 | N | 0.1 | 0.2 | 0.5 | =SUM(E8:G8) :: 0.0 | spring balance with 0.5 N steps, read to a fifth of a step; it swung by 0.2 N; 1 % of full scale
         moment of the pull | M | =C8*C5/1000 :: 0.00 | N·m | | | | =C9*(H8/C8+H5/C5) :: 0.00 | from F and L, pulled at a right angle
         """);
     page.bold("A1,A4:I4");

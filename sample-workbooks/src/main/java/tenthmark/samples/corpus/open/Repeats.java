@@ -89,7 +89,7 @@ public final class Repeats implements Family {
         """);
     page.bold("A1,A3:I3");
     page.other(Role.RAW, "B4:F6").other(Role.STATISTIC, "H4:H6");
-    page.record(Kind.MEAN, "media", "Hz", "G4:G6")
+    page.record(Kind.MEAN, "f media", "Hz", "G4:G6")
         .number("403.0", "430.0", "378.0")
         .uncertainty("I4:I6")
         .because("A8");
@@ -128,10 +128,8 @@ public final class Repeats implements Family {
         """);
     page.bold("A1,A4:C5,A11:C11");
     page.other(Role.INDEX, "A6:A10").other(Role.RAW, "B6:C10").other(Role.STATISTIC, "B12:C12");
-    page.record(Kind.MEAN, "t", "s", "B11:C11")
-        .number("64.7", "81.1")
-        .uncertainty("B13:C13")
-        .because("A15");
+    page.record(Kind.MEAN, "t Nabe A", "s", "B11").number("64.7").uncertainty("B13").because("A15");
+    page.record(Kind.MEAN, "t Nabe B", "s", "C11").number("81.1").uncertainty("C13").because("A15");
     page.calculated("Unterschied", "s", "B16").number("16.4").uncertainty("B17");
     return drawing;
   }

@@ -35,7 +35,7 @@ public final class SideBySide implements Family {
         Grupo: Vera, Nico, Iván
 
         CON GRASA | | | | | SIN GRASA
-        Vuelta inicial | t (s) | Δt (s) | | | Vuelta inicial | t (s) | Δt (s)
+        Ensayo | t (s) | Δt (s) | | | Ensayo | t (s) | Δt (s)
         1 | 41.2 | 0.3 | | | 1 | 58.9 | 0.3
         2 | 40.6 | 0.3 | | | 2 | 57.7 | 0.3
         3 | 42.0 | 0.3 | | | 3 | 59.4 | 0.3

@@ -67,9 +67,15 @@ public final class SymbolsOnly implements Family {
 
         U : 0,5 % + 1 digit ; I : 1 % + 1 digit, d'après les notices
         """);
-    page.measured("U", "V", "B1:B3").uncertainty("D1:D3").because("A9");
-    page.measured("I", "A", "H1:H3").uncertainty("J1:J3").because("A9");
-    page.calculated("R", "Ω", "B5:B7").number("12.0", "12.0", "12.1").uncertainty("D5:D7");
+    page.measured("U1", "V", "B1").uncertainty("D1").because("A9");
+    page.measured("U2", "V", "B2").uncertainty("D2").because("A9");
+    page.measured("U3", "V", "B3").uncertainty("D3").because("A9");
+    page.measured("I1", "A", "H1").uncertainty("J1").because("A9");
+    page.measured("I2", "A", "H2").uncertainty("J2").because("A9");
+    page.measured("I3", "A", "H3").uncertainty("J3").because("A9");
+    page.calculated("R1", "Ω", "B5").number("12.0").uncertainty("D5");
+    page.calculated("R2", "Ω", "B6").number("12.0").uncertainty("D6");
+    page.calculated("R3", "Ω", "B7").number("12.1").uncertainty("D7");
     return drawing;
   }
 }

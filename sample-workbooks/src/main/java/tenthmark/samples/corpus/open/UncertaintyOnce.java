@@ -42,10 +42,12 @@ public final class UncertaintyOnce implements Family {
         """);
     page.bold("A1,A3:D3,A7:D7");
     page.other(Role.INDEX, "A4:A6");
-    page.measured("Tiempo", "s", "B4:D6").uncertainty("F4").because("F5");
-    page.record(Kind.MEAN, "Tiempo", "s", "B7:D7")
-        .number("32.4", "45.0", "29.0")
-        .uncertainty("B8:D8");
+    page.measured("Tiempo Buje A", "s", "B4:B6").uncertainty("F4").because("F5");
+    page.measured("Tiempo Buje B", "s", "C4:C6").uncertainty("F4").because("F5");
+    page.measured("Tiempo Buje C", "s", "D4:D6").uncertainty("F4").because("F5");
+    page.record(Kind.MEAN, "Tiempo Buje A", "s", "B7").number("32.4").uncertainty("B8");
+    page.record(Kind.MEAN, "Tiempo Buje B", "s", "C7").number("45.03").uncertainty("C8");
+    page.record(Kind.MEAN, "Tiempo Buje C", "s", "D7").number("28.97").uncertainty("D8");
     return drawing;
   }
 
