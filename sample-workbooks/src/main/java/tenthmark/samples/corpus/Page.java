@@ -213,7 +213,7 @@ public final class Page {
 
   /** These numbers are no parts of a record. */
   public Page other(Role role, String ranges) {
-    for (String range : ranges.split(",")) {
+    for (String range : ranges.split(",", -1)) {
       others.add(new Other(sheet.getSheetName(), range, role));
     }
     return this;
