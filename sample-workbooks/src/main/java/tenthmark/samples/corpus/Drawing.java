@@ -99,4 +99,9 @@ public final class Drawing {
     }
     return workbook;
   }
+
+  @Override
+  public String toString() {
+    return name;
+  }
 }
