@@ -14,7 +14,7 @@ final class Cells {
 
   /** Each cell by its address, those of another sheet with its name. */
   static List<String> of(String ranges) {
-    return Arrays.stream(ranges.split(",", -1)).flatMap(Cells::ofRange).toList();
+    return Arrays.stream(ranges.split(",")).flatMap(Cells::ofRange).toList();
   }
 
   private static Stream<String> ofRange(String range) {

@@ -99,9 +99,4 @@ public final class Drawing {
     }
     return workbook;
   }
-
-  @Override
-  public String toString() {
-    return name;
-  }
 }

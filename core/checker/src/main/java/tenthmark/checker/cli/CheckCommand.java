@@ -221,10 +221,13 @@ final class CheckCommand implements Callable<Integer> {
     if (reports.stream().anyMatch(report -> report.problem().isPresent())) {
       return Main.FAILED;
     }
-    return reports.stream()
-            .flatMap(report -> report.findings().stream())
-            .anyMatch(finding -> finding.rule().severity() != Severity.NOTE)
-        ? 1
-        : 0;
+    return reports.stream().anyMatch(CheckCommand::isFaulty) ? 1 : 0;
+  }
+
+  /** A workbook of which nothing was read is never clean, whatever a profile makes of the rules. */
+  private static boolean isFaulty(FileReport report) {
+    return report.contents().nothingWasRead()
+        || report.findings().stream()
+            .anyMatch(finding -> finding.rule().severity() != Severity.NOTE);
   }
 }

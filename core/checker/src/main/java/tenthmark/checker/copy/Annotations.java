@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Program;
+import tenthmark.checker.report.ReadingText;
 import tenthmark.checker.rules.Finding;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
@@ -75,8 +76,19 @@ record Annotations(
     List<String> lines = new ArrayList<>();
     lines.add(texts.say("copy.title", writable(report.name())));
     if (report.findings().isEmpty()) {
-      lines.add(texts.say("report.well-done"));
+      boolean none = report.contents().records().isEmpty();
+      lines.add(texts.say(none ? "page.no-findings" : "report.well-done"));
     }
+    lines.add(
+        texts.say(
+            Message.of(
+                "copy.read",
+                ReadingText.brief(List.of(report)),
+                ReadingText.numbers(report.contents().coverage()))));
+    report.contents().coverage().unread().stream()
+        .limit(Excerpt.MOST)
+        .map(unread -> writable(texts.say(ReadingText.unread(unread))))
+        .forEach(lines::add);
     lines.add(texts.say("copy.same"));
     lines.add(Program.caution(texts));
     lines.add(Program.written(texts));

@@ -16,6 +16,7 @@ final class Gradebook {
           "workbook",
           "checked",
           "records",
+          "numbers not read",
           "errors",
           "warnings",
           "notes",
@@ -37,13 +38,22 @@ final class Gradebook {
   private static List<String> row(FileReport report, Function<Path, String> name) {
     return List.of(
         name.apply(report.file()),
-        report.problem().isEmpty() ? "yes" : "no",
+        problem(report).isEmpty() ? "yes" : "no",
         String.valueOf(report.contents().records().size()),
+        String.valueOf(report.contents().coverage().numbersNotRead()),
         String.valueOf(report.count(Severity.ERROR)),
         String.valueOf(report.count(Severity.WARNING)),
         String.valueOf(report.count(Severity.NOTE)),
         report.pointsLost().toPlainString(),
-        report.problem().orElse(""));
+        problem(report));
+  }
+
+  /** Nothing for a workbook that was checked. */
+  private static String problem(FileReport report) {
+    return report
+        .problem()
+        .orElseGet(
+            () -> report.contents().nothingWasRead() ? "no measurement record was recognised" : "");
   }
 
   private static String quoted(String text) {

@@ -13,8 +13,10 @@ import static j2html.TagCreator.li;
 import static j2html.TagCreator.nav;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.section;
+import static j2html.TagCreator.span;
 import static j2html.TagCreator.summary;
 import static j2html.TagCreator.td;
+import static j2html.TagCreator.text;
 import static j2html.TagCreator.tr;
 import static j2html.TagCreator.ul;
 
@@ -151,6 +153,7 @@ public final class ClassPage {
   private DomContent workbooks() {
     return section(
             h2(wording.say("class.workbooks")),
+            nothingRead(),
             Tables.scrolling(
                 wording.say("class.workbooks.caption"),
                 wording.sayAll(
@@ -159,9 +162,23 @@ public final class ClassPage {
                     "heading.warnings",
                     "heading.notes",
                     "report.points",
-                    "heading.records"),
+                    "heading.records",
+                    "heading.unread"),
                 reports.stream().map(this::workbook).toList()))
         .withId("workbooks");
+  }
+
+  /** Workbooks of which nothing was read are named first: their findings say nothing. */
+  private DomContent nothingRead() {
+    List<FileReport> unread =
+        reports.stream().filter(report -> report.contents().nothingWasRead()).toList();
+    return iff(
+        !unread.isEmpty(),
+        p(
+            text(wording.say(Message.counted("class.nothing-read", unread.size())) + " "),
+            each(
+                IntStream.range(0, unread.size()).boxed().toList(),
+                index -> span(text(index == 0 ? "" : ", "), toPage(unread.get(index).file())))));
   }
 
   private DomContent workbook(FileReport report) {
@@ -169,7 +186,7 @@ public final class ClassPage {
     return report
         .problem()
         .<DomContent>map(
-            problem -> tr(linked, td(wording.say("class.unchecked", problem)).attr("colspan", "5")))
+            problem -> tr(linked, td(wording.say("class.unchecked", problem)).attr("colspan", "6")))
         .orElseGet(
             () ->
                 tr(
@@ -178,7 +195,8 @@ public final class ClassPage {
                     Tables.count(report.count(Severity.WARNING)),
                     Tables.count(report.count(Severity.NOTE)),
                     td(wording.number(report.pointsLost())).withClass("number"),
-                    Tables.count(report.contents().records().size())));
+                    Tables.count(report.contents().records().size()),
+                    Tables.count(report.contents().coverage().numbersNotRead())));
   }
 
   private DomContent toPage(Path file) {

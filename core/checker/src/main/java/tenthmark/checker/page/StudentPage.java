@@ -29,8 +29,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import tenthmark.checker.profile.Profile;
+import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.ReadingText;
 import tenthmark.checker.report.RecordSummary;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Finding;
@@ -200,8 +202,28 @@ public final class StudentPage {
                         "heading.size",
                         "heading.unit",
                         "heading.contributions"),
-                    records.stream().map(this::row).toList()))
+                    records.stream().map(this::row).toList()),
+            unread())
         .withId("records");
+  }
+
+  private DomContent unread() {
+    CoverageSummary coverage = report.contents().coverage();
+    return div(
+        p(wording.say("page.numbers", ReadingText.numbers(coverage))),
+        iff(
+            !coverage.unread().isEmpty(),
+            Tables.scrolling(
+                wording.say("page.unread.caption"),
+                wording.sayAll("heading.sheet", "heading.cells", "heading.reason"),
+                coverage.unread().stream().map(this::row).toList())));
+  }
+
+  private DomContent row(CoverageSummary.Unread unread) {
+    return tr(
+        td(unread.first().sheet()),
+        td(wording.say(unread.places())),
+        td(wording.say(unread.why())));
   }
 
   private DomContent row(RecordSummary entry) {

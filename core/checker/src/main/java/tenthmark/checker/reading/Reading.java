@@ -24,6 +24,9 @@ import tenthmark.measurement.wording.Message;
  */
 public record Reading(List<RecordTable> tables, Coverage coverage) {
 
+  private static final Taken UNKNOWN = new Taken.NotRead(Message.of("reading.number"));
+  private static final Taken CALCULATED = new Taken.Other(NumberRole.CALCULATED);
+
   /** Copies the tables. */
   public Reading {
     tables = List.copyOf(tables);
@@ -70,11 +73,7 @@ public record Reading(List<RecordTable> tables, Coverage coverage) {
     if (part != null) {
       cells.put(cell.address(), part);
     } else if (evaluation.number(cell.address()).isPresent()) {
-      cells.put(
-          cell.address(),
-          cell.content() instanceof Content.Formula
-              ? new Taken.Other(NumberRole.CALCULATED)
-              : new Taken.NotRead(Message.of("reading.number")));
+      cells.put(cell.address(), cell.content() instanceof Content.Formula ? CALCULATED : UNKNOWN);
     }
   }
 }

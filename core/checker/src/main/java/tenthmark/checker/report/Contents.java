@@ -2,6 +2,7 @@ package tenthmark.checker.report;
 
 import java.util.List;
 import java.util.Optional;
+import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.rules.ExpectedRecord;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.workbook.Cell;
@@ -13,17 +14,20 @@ import tenthmark.checker.workbook.Sheet;
  *
  * @param sheets in their order
  * @param records the measurement records that were recognised, sheet by sheet
+ * @param coverage what the numbers were taken for, and what was not read
  * @param quantities the values of what the course expects, in its order and its units
  * @param rawData the typed-in numbers that the records' values are, or are computed from
  */
 public record Contents(
     List<SheetSize> sheets,
     List<RecordSummary> records,
+    CoverageSummary coverage,
     List<QuantityValue> quantities,
     List<Double> rawData) {
 
   /** Of a file that could not be checked. */
-  public static final Contents NONE = new Contents(List.of(), List.of(), List.of(), List.of());
+  public static final Contents NONE =
+      new Contents(List.of(), List.of(), CoverageSummary.NONE, List.of(), List.of());
 
   /**
    * How much a sheet holds.
@@ -66,10 +70,16 @@ public record Contents(
     rawData = Numbers.copyOf(rawData);
   }
 
+  /** Whether nothing was read in a workbook with numbers, so that nothing was checked. */
+  public boolean nothingWasRead() {
+    return coverage.isNothing(records.size());
+  }
+
   static Contents of(Inspection inspection) {
     return new Contents(
         inspection.workbook().sheets().stream().map(SheetSize::of).toList(),
         inspection.records().stream().map(RecordSummary::of).toList(),
+        inspection.coverage(),
         inspection.expectations().records().stream()
             .flatMap(expected -> QuantityValue.of(expected).stream())
             .toList(),

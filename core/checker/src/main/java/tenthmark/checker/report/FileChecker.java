@@ -1,7 +1,11 @@
 package tenthmark.checker.report;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import tenthmark.checker.profile.Profile;
+import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.Limits;
@@ -33,8 +37,26 @@ public record FileChecker(
 
   /** Reads a file, recalculates it and applies the rules; never writes to the file. */
   public FileReport check(Path file) {
+    return report(file, inspection -> rules.check(inspection, profile.grading()));
+  }
+
+  /**
+   * Reads a file and recalculates it, without the rules; its report has no findings.
+   *
+   * @param reader sees what was read, within the limits of the file
+   */
+  public FileReport read(Path file, Consumer<Inspection> reader) {
+    return report(
+        file,
+        inspection -> {
+          reader.accept(inspection);
+          return List.of();
+        });
+  }
+
+  private FileReport report(Path file, Function<Inspection, List<Finding>> findings) {
     try {
-      return TimeLimit.within(limits.time(), () -> checked(file));
+      return TimeLimit.within(limits.time(), () -> report(file, inspection(file), findings));
     } catch (UnreadableFileException unreadable) {
       return FileReport.unchecked(file, unreadable.getMessage());
     } catch (RuntimeException | StackOverflowError fault) {
@@ -43,10 +65,12 @@ public record FileChecker(
     }
   }
 
-  private FileReport checked(Path file) throws UnreadableFileException {
-    Inspection inspection =
-        Inspection.of(WorkbookFile.read(file, limits), functions, profile.course());
-    return FileReport.checked(
-        file, Contents.of(inspection), rules.check(inspection, profile.grading()));
+  private Inspection inspection(Path file) throws UnreadableFileException {
+    return Inspection.of(WorkbookFile.read(file, limits), functions, profile.course());
+  }
+
+  private static FileReport report(
+      Path file, Inspection inspection, Function<Inspection, List<Finding>> findings) {
+    return FileReport.checked(file, Contents.of(inspection), findings.apply(inspection));
   }
 }

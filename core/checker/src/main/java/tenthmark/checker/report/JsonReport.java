@@ -4,8 +4,14 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import tenthmark.checker.reading.CoverageSummary;
+import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.rules.Finding;
+import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Sentences;
 
 /** JSON: all files with their findings. */
@@ -16,7 +22,13 @@ public final class JsonReport {
   private record Document(int format, String program, List<File> files) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  private record File(String file, boolean checked, String problem, List<Entry> findings) {}
+  private record File(
+      String file, boolean checked, String problem, Read reading, List<Entry> findings) {}
+
+  private record Read(
+      int records, Map<String, Integer> numbers, int numbersNotRead, List<Unread> notRead) {}
+
+  private record Unread(String sheet, List<String> cells, int numbers, String reason) {}
 
   private record Entry(
       String rule,
@@ -52,7 +64,30 @@ public final class JsonReport {
         report.file().toString(),
         report.problem().isEmpty(),
         report.problem().orElse(null),
+        report.problem().isPresent() ? null : read(report.contents(), texts),
         report.findings().stream().map(finding -> entry(finding, texts)).toList());
+  }
+
+  private static Read read(Contents contents, Sentences texts) {
+    CoverageSummary coverage = contents.coverage();
+    Map<String, Integer> numbers = new LinkedHashMap<>();
+    numbers.put("record", coverage.inRecords());
+    for (NumberRole role : NumberRole.values()) {
+      numbers.put(role.name().toLowerCase(Locale.ROOT), coverage.others().getOrDefault(role, 0));
+    }
+    return new Read(
+        contents.records().size(),
+        numbers,
+        coverage.numbersNotRead(),
+        coverage.unread().stream().map(unread -> unread(unread, texts)).toList());
+  }
+
+  private static Unread unread(CoverageSummary.Unread unread, Sentences texts) {
+    return new Unread(
+        unread.first().sheet(),
+        unread.ranges().stream().map(CellRange::place).toList(),
+        unread.numbers(),
+        texts.say(unread.why()));
   }
 
   private static Entry entry(Finding finding, Sentences texts) {

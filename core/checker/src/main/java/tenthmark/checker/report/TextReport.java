@@ -51,6 +51,21 @@ public record TextReport(Sentences texts) {
     return Message.figure(points.stripTrailingZeros().toPlainString());
   }
 
+  /** The lines about what was read in a file, and what was not. */
+  public List<String> reading(FileReport report) {
+    Message read = ReadingText.brief(List.of(report));
+    return Stream.concat(
+            Stream.of(read),
+            report.contents().coverage().unread().stream().map(ReadingText::unread))
+        .map(line -> oneLine(Message.of("text.file", report.file(), line)))
+        .toList();
+  }
+
+  /** The line about a file that could not be read, in English as all messages. */
+  public static String unread(FileReport report) {
+    return oneLine(report.file() + ": cannot be read: " + report.problem().orElseThrow());
+  }
+
   /** The line about a file that could not be checked, in English as all messages. */
   public static String failure(FileReport report) {
     return oneLine(report.file() + ": cannot be checked: " + report.problem().orElseThrow());
@@ -59,10 +74,11 @@ public record TextReport(Sentences texts) {
   /** One line about a file that was checked. */
   public String summary(FileReport report) {
     Message counts = counts(List.of(report));
-    return oneLine(
+    Message line =
         report.pointsLost().signum() == 0
             ? Message.of("text.file", report.file(), counts)
-            : Message.of("text.file.points", report.file(), counts, points(report.pointsLost())));
+            : Message.of("text.file.points", report.file(), counts, points(report.pointsLost()));
+    return oneLine(Message.of("list.further", line, ReadingText.brief(List.of(report))));
   }
 
   /** One line about all files. */
@@ -70,7 +86,8 @@ public record TextReport(Sentences texts) {
     long checked = reports.stream().filter(report -> report.problem().isEmpty()).count();
     long failed = reports.size() - checked;
     Message all = Message.counted("text.files", checked, counts(reports));
-    return oneLine(failed == 0 ? all : Message.of("text.failed", all, failed));
+    Message told = failed == 0 ? all : Message.of("text.failed", all, failed);
+    return oneLine(Message.of("list.further", told, ReadingText.brief(reports)));
   }
 
   /** How many findings of each severity, such as 2 errors, 0 warnings, 1 note. */

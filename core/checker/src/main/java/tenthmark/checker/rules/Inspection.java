@@ -10,6 +10,7 @@ import tenthmark.checker.carried.Derivations;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.reading.Reading;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -28,6 +29,7 @@ import tenthmark.measurement.recording.Convention;
  * @param workbook what the file holds
  * @param evaluation its values, recalculated
  * @param reading its measurement records, and what every number was taken for
+ * @param coverage how many numbers were taken for what
  * @param derivations how the uncertainties of calculated values follow from the records
  * @param course what the course expects
  * @param expectations that, set against the records
@@ -36,6 +38,7 @@ public record Inspection(
     Workbook workbook,
     Evaluation evaluation,
     Reading reading,
+    CoverageSummary coverage,
     List<Derivation> derivations,
     Course course,
     Expectations expectations) {
@@ -48,6 +51,7 @@ public record Inspection(
         workbook,
         evaluation,
         reading,
+        CoverageSummary.of(reading.coverage(), evaluation),
         Derivations.of(workbook, evaluation, reading.records()),
         course,
         Expectations.of(course, reading.records()));

@@ -18,7 +18,7 @@ import tenthmark.checker.workbook.XlsxFile;
 class NeighboursTest {
 
   private static final int NEIGHBOURS = 8;
-  private static final String FAULTY = "1 error, 0 warnings, 0 notes";
+  private static final String FAULTY = "1 error, 0 warnings, 0 notes; 1 record read";
 
   @TempDir Path handedIn;
   @TempDir Path folder;
@@ -44,7 +44,10 @@ class NeighboursTest {
     many(100_000).write(handedIn.resolve("one.xlsx"));
     many(100_000).write(handedIn.resolve("other.xlsx"));
 
-    assertThat(check("-Xmx48m", 2)).contains("2 files checked, 0 errors, 0 warnings, 0 notes");
+    assertThat(check("-Xmx48m", 2))
+        .contains(
+            "2 files checked, 2 errors, 0 warnings, 0 notes; 0 records read, 200000 numbers not"
+                + " read");
   }
 
   /** POI builds a document of the whole file, the check does not. */
@@ -63,9 +66,10 @@ class NeighboursTest {
 
     assertThat(lines)
         .contains(
-            large + ": " + FAULTY,
+            large + ": " + FAULTY + ", 60000 numbers not read",
             large + ": its report cannot be written: it needs more memory than the checker has",
-            "2 files checked, 2 errors, 0 warnings, 0 notes");
+            "2 files checked, 2 errors, 0 warnings, 0 notes; 2 records read, 60000 numbers not"
+                + " read");
     assertThat(out.resolve("workbooks/a.xlsx/feedback.html")).content().contains("unit-missing");
     assertThat(out.resolve("workbooks/a.xlsx/a.xlsx")).doesNotExist();
     assertThat(out.resolve("workbooks/b.xlsx/b.xlsx")).isNotEmptyFile();

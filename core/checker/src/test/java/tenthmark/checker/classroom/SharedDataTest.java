@@ -10,6 +10,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
@@ -23,7 +24,12 @@ class SharedDataTest {
   private static FileReport workbook(String name, double... numbers) {
     return FileReport.checked(
         Path.of(name),
-        new Contents(List.of(), List.of(), List.of(), Arrays.stream(numbers).boxed().toList()),
+        new Contents(
+            List.of(),
+            List.of(),
+            CoverageSummary.NONE,
+            List.of(),
+            Arrays.stream(numbers).boxed().toList()),
         List.of());
   }
 

@@ -74,6 +74,20 @@ class CommandLineTest {
     }
 
     @Test
+    void isOneWhereNothingWasReadWhateverTheProfileMakesOfThat() throws Exception {
+      Path unread = Grid.sheet("Data").row("A").row(172.5).xlsx(folder.resolve("unread.xlsx"));
+      Path profile =
+          Files.writeString(
+              folder.resolve("course.yaml"), "rules: {nothing-read: {severity: none}}");
+
+      assertThat(run("check", unread)).isEqualTo(1);
+      assertThat(out.toString())
+          .contains(
+              "Data.A2: error nothing-read: no measurement record", "0 records read, 1 number");
+      assertThat(run("check", "--profile", profile, unread)).isEqualTo(1);
+    }
+
+    @Test
     void isTwoWhereAFileCouldNotBeCheckedAndTheOthersAreChecked() throws Exception {
       Path text = Files.writeString(folder.resolve("b.xlsx"), "no workbook");
 
@@ -118,8 +132,8 @@ class CommandLineTest {
                   + ": Records.C2: error unit-missing: the record \"Crank arm\" has no unit;"
                   + " expected: a unit such as mm, or 1 for a quantity without dimension; to fix:"
                   + " Write the unit; for a quantity without dimension write 1.",
-              file + ": 1 error, 0 warnings, 0 notes",
-              "1 file checked, 1 error, 0 warnings, 0 notes");
+              file + ": 1 error, 0 warnings, 0 notes; 1 record read",
+              "1 file checked, 1 error, 0 warnings, 0 notes; 1 record read");
     }
 
     @Test
@@ -146,7 +160,9 @@ class CommandLineTest {
       assertThat(run("check", "--quiet", faulty("ada.xlsx"), missing)).isEqualTo(2);
 
       assertThat(out.toString().lines())
-          .containsExactly("1 file checked, 1 error, 0 warnings, 0 notes, 1 could not be checked");
+          .containsExactly(
+              "1 file checked, 1 error, 0 warnings, 0 notes, 1 could not be checked;"
+                  + " 1 record read");
       assertThat(err.toString()).startsWith(missing + ": cannot be checked: ");
     }
   }
@@ -168,11 +184,17 @@ class CommandLineTest {
 
       assertThat(run("check", "--threads", threads, folder)).isEqualTo(2);
 
-      assertThat(out.toString().lines().filter(line -> line.endsWith(" notes")).map(this::name))
+      assertThat(
+              out.toString()
+                  .lines()
+                  .filter(line -> line.endsWith(" notes; 1 record read"))
+                  .map(this::name))
           .isSorted()
           .hasSize(27);
       assertThat(out.toString())
-          .endsWith("27 files checked, 13 errors, 0 warnings, 0 notes, 13 could not be checked\n");
+          .endsWith(
+              "27 files checked, 13 errors, 0 warnings, 0 notes, 13 could not be checked;"
+                  + " 27 records read\n");
       assertThat(err.toString().lines().map(this::name)).isSorted().hasSize(13);
     }
 
@@ -359,7 +381,7 @@ class CommandLineTest {
       assertThat(out.toString().lines())
           .anyMatch(line -> line.contains("unit-missing") && line.endsWith(". Points lost: 0.1"))
           .anyMatch(line -> line.contains("rationale-") && line.endsWith(". Points lost: 0.2"))
-          .contains(file + ": 1 error, 1 warning, 0 notes, points lost: 0.3");
+          .contains(file + ": 1 error, 1 warning, 0 notes, points lost: 0.3; 1 record read");
     }
 
     @Test
@@ -381,9 +403,9 @@ class CommandLineTest {
               .row("Pedivella", 172.5, null)
               .xlsx(folder.resolve("a.xlsx"));
 
-      assertThat(run("check", table)).isZero();
+      assertThat(run("check", table)).isEqualTo(1);
+      assertThat(out.toString()).contains("nothing-read").doesNotContain("uncertainty-missing");
       assertThat(run("check", "--profile", italian, table)).isEqualTo(1);
-
       assertThat(out.toString()).contains("Valori.C2: error uncertainty-missing");
     }
 
@@ -424,7 +446,7 @@ class CommandLineTest {
           .containsExactly(
               wrong
                   + ":1:1: colour is no key here; keys are course, language, convention, apparatus,"
-                  + " quantities, rules, headings",
+                  + " quantities, rules, headings, tables",
               wrong + ":2:20: wide is 2 but must be greater than 0 and at most 1");
     }
 
@@ -438,6 +460,28 @@ class CommandLineTest {
 
       assertThat(out.toString()).isEqualTo(Files.readString(started)).contains("name: Crank arm");
       assertThat(run("check", "--profile", started, workbook)).isZero();
+      assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void sayWhatWasNotReadInTheWorkbookAndWhatTheyFindInIt() {
+      Path workbook =
+          table()
+              .row("Crank arm", 172.5, "mm", null, "Fine marks, two ends.")
+              .row()
+              .row(null, 7.25)
+              .xlsx(folder.resolve("ada.xlsx"));
+
+      assertThat(run("profile", "init", workbook)).isZero();
+
+      assertThat(err.toString().lines())
+          .containsExactly(
+              workbook
+                  + ": Not read on the sheet Records: B4 (nothing on the sheet says what this"
+                  + " number is)",
+              workbook
+                  + ": Records.D2: a check by this profile finds uncertainty-missing: the record"
+                  + " \"Crank arm\" has no uncertainty");
     }
 
     /** Each sum reads all cells above it, 1.8 billion together. */
@@ -498,7 +542,7 @@ class CommandLineTest {
               folder.resolve("ada.XLSX").toString(),
               folder.resolve("group 2/ben.xlsx").toString(),
               folder.resolve("group 2/ben.xlsx").toString(),
-              "2 files checked, 2 errors, 0 warnings, 0 notes");
+              "2 files checked, 2 errors, 0 warnings, 0 notes; 2 records read");
     }
 
     @Test

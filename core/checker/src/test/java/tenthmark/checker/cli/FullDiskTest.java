@@ -66,7 +66,7 @@ class FullDiskTest {
 
     assertThat(check(8, out.toFile(), "--quiet", "--state", state.toString())).isEqualTo(2);
 
-    assertThat(out).hasContent("12 files checked, 12 errors, 0 warnings, 0 notes");
+    assertThat(out).hasContent("12 files checked, 12 errors, 0 warnings, 0 notes; 12 records read");
     assertThat(errors())
         .singleElement()
         .asString()
@@ -81,7 +81,7 @@ class FullDiskTest {
 
     assertThat(check(8, out.toFile(), "--quiet", "--out", reports.toString())).isEqualTo(2);
 
-    assertThat(out).hasContent("12 files checked, 12 errors, 0 warnings, 0 notes");
+    assertThat(out).hasContent("12 files checked, 12 errors, 0 warnings, 0 notes; 12 records read");
     assertThat(errors())
         .filteredOn(line -> line.contains(".xlsx: its report cannot be written: "))
         .hasSize(WORKBOOKS);

@@ -40,7 +40,7 @@ class ProgressTest {
     assertThat(screen.toString().replace(System.lineSeparator(), "\n"))
         .isEqualTo(
             CLEAR
-                + "a.ods: 0 errors, 0 warnings, 0 notes\n"
+                + "a.ods: 0 errors, 0 warnings, 0 notes; 0 records read\n"
                 + CLEAR
                 + "[###############...............] 1 of 2"
                 + CLEAR
@@ -48,6 +48,6 @@ class ProgressTest {
                 + CLEAR
                 + "[##############################] 2 of 2"
                 + CLEAR
-                + "1 file checked, 0 errors, 0 warnings, 0 notes, 1 could not be checked\n");
+                + "1 file checked, 0 errors, 0 warnings, 0 notes, 1 could not be checked; 0 records read\n");
   }
 }

@@ -43,6 +43,7 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.wording.CheckerTexts;
+import tenthmark.checker.workbook.Grid;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.checker.workbook.WorkbookFile;
@@ -144,6 +145,25 @@ class AnnotatedCopyTest {
               "Text[text=B2]",
               "Text[text==1+1 is <found>]",
               "Text[text=& expected]");
+    }
+
+    @Test
+    void theFindingsSheetSaysHowMuchWasReadAndWhatWasNot() {
+      FileReport report =
+          FileChecker.load()
+              .check(
+                  Grid.sheet("Bench")
+                      .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+                      .row("Spoke", 262.5, "mm", 0.5, "Fine marks, two ends.")
+                      .row()
+                      .row(null, 7.5)
+                      .xlsx(folder.resolve("ada.xlsx")));
+
+      assertThat(Annotations.of(report, CheckerTexts.english()).preface())
+          .contains(
+              "1 record read, 1 number not read. What the numbers were taken for: 2 in records,"
+                  + " 1 number not read.")
+          .anyMatch(line -> line.startsWith("Not read on the sheet Bench: B4 ("));
     }
 
     @Test

@@ -61,11 +61,28 @@ class ClassReportsTest {
     void isOneLineForEachWorkbook() {
       assertThat(csv(faulty("Crank arm"), unchecked()))
           .isEqualTo(
-              "\"workbook\",\"checked\",\"records\",\"errors\",\"warnings\",\"notes\","
+              "\"workbook\",\"checked\",\"records\",\"numbers not read\",\"errors\",\"warnings\",\"notes\","
                   + "\"points lost\",\"problem\"\r\n"
-                  + "\"ada.xlsx\",\"yes\",\"2\",\"1\",\"0\",\"1\",\"0\",\"\"\r\n"
-                  + "\"'=ben.ods\",\"no\",\"0\",\"0\",\"0\",\"0\",\"0\","
+                  + "\"ada.xlsx\",\"yes\",\"2\",\"0\",\"1\",\"0\",\"1\",\"0\",\"\"\r\n"
+                  + "\"'=ben.ods\",\"no\",\"0\",\"0\",\"0\",\"0\",\"0\",\"0\","
                   + "\"the file is damaged, or \"\"cut short\"\"\"\r\n");
+    }
+
+    @Test
+    void aWorkbookInWhichNothingWasReadWasNotChecked() {
+      FileReport unread =
+          FileChecker.load()
+              .check(
+                  Grid.sheet("Bench")
+                      .row("A")
+                      .row(172.5)
+                      .row(262.5)
+                      .xlsx(folder.resolve("b.xlsx")));
+
+      assertThat(csv(unread).lines().toList().get(1))
+          .isEqualTo(
+              "\"b.xlsx\",\"no\",\"0\",\"2\",\"1\",\"0\",\"0\",\"0\","
+                  + "\"no measurement record was recognised\"");
     }
 
     @ParameterizedTest

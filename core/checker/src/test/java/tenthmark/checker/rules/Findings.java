@@ -1,6 +1,7 @@
 package tenthmark.checker.rules;
 
 import java.util.List;
+import java.util.Set;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.profile.ProfileReader;
 import tenthmark.checker.profile.ProfileText;
@@ -16,7 +17,16 @@ final class Findings {
   private static final Sentences ENGLISH = CheckerTexts.english();
 
   private static final Catalogue FUNCTIONS = Catalogue.load();
-  private static final RuleCatalogue RULES = RuleCatalogue.load();
+
+  /** Those that tell how much was read: {@link CoverageTest} looks at them alone. */
+  static final Set<String> COVERAGE = Set.of("nothing-read", "not-read");
+
+  private static final RuleCatalogue ALL = RuleCatalogue.load();
+  private static final RuleCatalogue RULES =
+      new RuleCatalogue(
+          ALL.rules().stream()
+              .filter(rule -> !COVERAGE.contains(rule.declaration().id()))
+              .toList());
 
   /** The headings of the sample table; contributions stand in H to L, their total in M. */
   static final Object[] HEADINGS = {
@@ -56,7 +66,7 @@ final class Findings {
 
   /** What the rules find for a course with this profile. */
   static List<Finding> in(Workbook workbook, String profile) {
-    ProfileText text = new ProfileReader(RULES.ids()).read(profile);
+    ProfileText text = new ProfileReader(ALL.ids()).read(profile);
     if (!(text instanceof ProfileText.Usable usable)) {
       throw new AssertionError(text);
     }
@@ -67,6 +77,14 @@ final class Findings {
   /** Each finding as place and rule, such as {@code D2 unit-missing}. */
   static List<String> in(Grid grid) {
     return in(grid.workbook()).stream().map(Findings::brief).toList();
+  }
+
+  /** How much was read, as place and rule. */
+  static List<String> ofCoverage(Workbook workbook) {
+    return ALL.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN)).stream()
+        .filter(finding -> COVERAGE.contains(finding.rule().id()))
+        .map(Findings::brief)
+        .toList();
   }
 
   static String brief(Finding finding) {

@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tenthmark.checker.carried.Way;
+import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.record.Field;
+import tenthmark.checker.report.ReadingText;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.RuleDeclaration;
 import tenthmark.checker.rules.Severity;
@@ -53,6 +55,7 @@ class CheckerTextsTest extends TextsInEveryLanguage {
                   "list.further",
                   "page.finding",
                   "page.rule",
+                  "read.part",
                   "reason.line",
                   "refusal",
                   "text.file");
@@ -62,6 +65,7 @@ class CheckerTextsTest extends TextsInEveryLanguage {
                   "list.further",
                   "page.finding",
                   "page.rule",
+                  "read.part",
                   "reason.line",
                   "refusal",
                   "severity.error",
@@ -83,6 +87,9 @@ class CheckerTextsTest extends TextsInEveryLanguage {
     named.addAll(withEndings(IN_SOURCES));
     Stream.of(
             Arrays.stream(Field.values()).map(Field::inWords),
+            Arrays.stream(NumberRole.values()).map(ReadingText::role),
+            Arrays.stream(NumberRole.values()).map(role -> ReadingText.counted(role, 1)),
+            Arrays.stream(NumberRole.values()).map(role -> ReadingText.counted(role, 2)),
             Arrays.stream(Way.values()).map(Way::inWords),
             Arrays.stream(Severity.values()).map(Severity::inWords),
             Arrays.stream(Severity.values()).map(severity -> severity.counted(1)),
