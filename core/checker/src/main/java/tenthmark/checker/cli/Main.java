@@ -27,6 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     },
     subcommands = {
       CheckCommand.class,
+      ReadingCommand.class,
       RulesCommand.class,
       ExplainCommand.class,
       PlainCommand.class,

@@ -3,11 +3,8 @@ package tenthmark.checker.output;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
 import java.util.List;
 import tenthmark.checker.copy.AnnotatedCopy;
 import tenthmark.checker.page.ClassPage;
@@ -34,7 +31,7 @@ public final class ReportFolder {
   private static final String RESULTS = "results.jsonl";
 
   private final Path folder;
-  private final Path root;
+  private final CommonFolder root;
   private final FileChecker checker;
   private final Sentences texts;
 
@@ -46,7 +43,7 @@ public final class ReportFolder {
    */
   public ReportFolder(Path folder, List<Path> files, FileChecker checker, Sentences texts) {
     this.folder = folder.toAbsolutePath().normalize();
-    this.root = commonFolder(files);
+    this.root = CommonFolder.of(files);
     this.checker = checker;
     this.texts = texts;
   }
@@ -83,20 +80,22 @@ public final class ReportFolder {
    */
   public void write(FileReport report) throws IOException, UnreadableFileException {
     Path own = own(report.file());
-    write(own.resolve(PAGE), StudentPage.of(report, checker.profile(), checker.rules(), texts));
+    WholeFile.write(
+        own.resolve(PAGE), StudentPage.of(report, checker.profile(), checker.rules(), texts));
     if (report.problem().isEmpty()) {
-      write(own.resolve(report.name()), annotated(report));
+      WholeFile.write(own.resolve(report.name()), annotated(report));
     }
   }
 
   /** Writes what the instructor gets about all workbooks, given in their order. */
   public void writeClass(List<FileReport> reports) throws IOException {
-    write(
+    WholeFile.write(
         folder.resolve(CLASS),
         ClassPage.of(reports, checker.profile().course(), texts, this::name, this::link));
-    write(folder.resolve("gradebook.csv"), Gradebook.write(reports, this::name));
-    write(folder.resolve("findings.json"), JsonReport.write(reports, texts));
-    write(folder.resolve("junit.xml"), TestReport.write(reports, rules(), texts, this::name));
+    WholeFile.write(folder.resolve("gradebook.csv"), Gradebook.write(reports, this::name));
+    WholeFile.write(folder.resolve("findings.json"), JsonReport.write(reports, texts));
+    WholeFile.write(
+        folder.resolve("junit.xml"), TestReport.write(reports, rules(), texts, this::name));
   }
 
   /** The rules that the course applies. */
@@ -106,7 +105,7 @@ public final class ReportFolder {
 
   /** A workbook's path below the folder that all have in common. */
   private String name(Path file) {
-    return root.relativize(absolute(file)).toString().replace('\\', '/');
+    return root.relative(file).toString().replace('\\', '/');
   }
 
   /** From the class page to a workbook's own, with what a link cannot hold as it is encoded. */
@@ -127,42 +126,10 @@ public final class ReportFolder {
 
   /** The folder for a workbook. */
   private Path own(Path file) {
-    return folder.resolve(WORKBOOKS).resolve(root.relativize(absolute(file)));
-  }
-
-  private static void write(Path file, String text) throws IOException {
-    write(file, text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  /** Replaces a file as a whole, so that a reader never sees half of it. */
-  private static void write(Path file, byte[] content) throws IOException {
-    Files.createDirectories(file.getParent());
-    // No longer than any name that the folder can have.
-    Path unfinished = file.resolveSibling(".part");
-    try {
-      Files.write(unfinished, content);
-      Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(unfinished);
-    }
+    return folder.resolve(WORKBOOKS).resolve(root.relative(file));
   }
 
   private static Path absolute(Path file) {
     return file.toAbsolutePath().normalize();
-  }
-
-  /** The innermost folder that all files lie in. */
-  private static Path commonFolder(List<Path> files) {
-    List<Path> folders = new ArrayList<>(files.stream().map(f -> absolute(f).getParent()).toList());
-    return folders.stream()
-        .reduce(
-            (one, other) -> {
-              Path common = one;
-              while (!other.startsWith(common)) {
-                common = common.getParent();
-              }
-              return common;
-            })
-        .orElse(Path.of("").toAbsolutePath());
   }
 }

@@ -73,6 +73,21 @@ class ClassPageTest {
   }
 
   @Test
+  void namesTheWorkbooksInWhichNothingWasRead() {
+    Path file =
+        Grid.sheet("Bench").row("A").row(172.5).row(262.4).xlsx(folder.resolve("unread.xlsx"));
+
+    Element workbooks = page(List.of(FileChecker.load().check(file))).selectFirst("#workbooks");
+
+    assertThat(workbooks.select("p").text())
+        .isEqualTo(
+            "In 1 workbook no measurement record was recognised, so it was not checked:"
+                + " unread.xlsx");
+    assertThat(cells(workbooks.selectFirst("tbody tr")))
+        .containsExactly("unread.xlsx", "1", "0", "0", "0", "0", "2");
+  }
+
+  @Test
   void saysWhatCouldNotBeChecked() {
     Document page = page(List.of(FileReport.unchecked(Path.of("dev.ods"), "the file is empty")));
 

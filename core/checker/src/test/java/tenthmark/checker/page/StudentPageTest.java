@@ -113,6 +113,16 @@ class StudentPageTest {
   }
 
   @Test
+  void saysWhatItsNumbersWereTakenForAndWhatWasNotRead() {
+    Document page = page(faulty().row().row(null, 7.5).row(null, 8.5));
+
+    assertThat(page.selectFirst("#records").text())
+        .contains("taken for: 3 in records, 2 numbers not read.");
+    assertThat(page.select("#records .scroll").last().select("td").eachText())
+        .startsWith("Bench", "B5:B6");
+  }
+
+  @Test
   void saysWhatWasChecked() {
     assertThat(page(faulty()).selectFirst("#checked").text())
         .contains("Sheet Bench: 13 cells, of which 0 formulas.", "The convention is bench");
