@@ -6,6 +6,8 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,13 +15,23 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tenthmark.checker.course.Course;
+import tenthmark.checker.profile.Profile;
+import tenthmark.checker.profile.ProfileReader;
 import tenthmark.checker.profile.ProfileStart;
+import tenthmark.checker.profile.ProfileText;
+import tenthmark.checker.report.ReadingText;
+import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Inspection;
+import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.rules.Severity;
+import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
+import tenthmark.checker.workbook.Workbook;
 import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.catalogue.Catalogue;
+import tenthmark.measurement.wording.Sentences;
 
 /** {@code profile init WORKBOOK}. */
 @Command(
@@ -33,11 +45,58 @@ import tenthmark.measurement.catalogue.Catalogue;
     subcommands = ProfileCommand.Init.class)
 final class ProfileCommand {
 
+  /**
+   * A profile and what is to be said about the workbook that it was started from.
+   *
+   * @param remarks in English, as all messages
+   */
+  private record Started(String profile, List<String> remarks) {
+
+    static Started from(String name, Workbook workbook) {
+      Inspection inspection = Inspection.of(workbook, Catalogue.load(), Course.PLAIN);
+      String profile = ProfileStart.write(name, inspection);
+      Sentences english = CheckerTexts.english();
+      List<String> remarks = new ArrayList<>();
+      inspection
+          .coverage()
+          .unread()
+          .forEach(unread -> remarks.add(english.say(ReadingText.unread(unread))));
+      findings(profile, workbook)
+          .forEach(
+              finding ->
+                  remarks.add(
+                      finding.cell()
+                          + ": a check by this profile finds "
+                          + finding.rule().id()
+                          + ": "
+                          + english.say(finding.found())));
+      return new Started(profile, remarks);
+    }
+
+    /** What the profile makes the rules find in the workbook itself. */
+    private static List<Finding> findings(String profile, Workbook workbook) {
+      RuleCatalogue rules = RuleCatalogue.load();
+      if (!(new ProfileReader(rules.ids()).read(profile) instanceof ProfileText.Usable usable)) {
+        throw new IllegalStateException("the profile that was written cannot be read");
+      }
+      Profile own = usable.profile();
+      return rules
+          .check(Inspection.of(workbook, Catalogue.load(), own.course()), own.grading())
+          .stream()
+          .filter(finding -> finding.rule().severity() != Severity.NOTE)
+          .toList();
+    }
+  }
+
   @Command(
       name = "init",
       description = {
-        "Writes a commented profile to start from: the quantities, units and divisions of a "
-            + "workbook's records. Its values do not become accepted values."
+        "Writes a commented profile to start from: the convention, quantities, units and divisions"
+            + " of a workbook's records, and how its tables were read. Its values do not become"
+            + " accepted values.",
+        "",
+        "Standard error names what was not read in the workbook, and what a check of it by this"
+            + " profile finds."
       },
       mixinStandardHelpOptions = true,
       versionProvider = Version.class,
@@ -66,7 +125,9 @@ final class ProfileCommand {
     public Integer call() {
       PrintWriter err = spec.commandLine().getErr();
       try {
-        write(profile());
+        Started started = started();
+        write(started.profile());
+        started.remarks().forEach(remark -> err.println(workbook + ": " + remark));
         return 0;
       } catch (UnreadableFileException unreadable) {
         err.println(workbook + ": cannot be read: " + unreadable.getMessage());
@@ -78,14 +139,13 @@ final class ProfileCommand {
       return Main.FAILED;
     }
 
-    private String profile() throws UnreadableFileException {
+    private Started started() throws UnreadableFileException {
       return TimeLimit.within(
-          Limits.DEFAULT.time(),
-          () ->
-              ProfileStart.write(
-                  workbook.getFileName().toString(),
-                  Inspection.of(WorkbookFile.read(workbook), Catalogue.load(), Course.PLAIN)
-                      .records()));
+          Limits.DEFAULT.time(), () -> Started.from(name(), WorkbookFile.read(workbook)));
+    }
+
+    private String name() {
+      return workbook.getFileName().toString();
     }
 
     private void write(String profile) throws IOException {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tenthmark.checker.reading.TableGuide;
 import tenthmark.checker.record.HeadingWords;
 import tenthmark.measurement.recording.Convention;
 
@@ -15,22 +16,25 @@ import tenthmark.measurement.recording.Convention;
  * @param apparatus the instruments on the benches
  * @param quantities what is to be measured or calculated
  * @param headings the words by which column headings are recognised
+ * @param tables how single tables are to be read, whatever their headings
  */
 public record Course(
     String name,
     Convention convention,
     List<Apparatus> apparatus,
     List<ExpectedQuantity> quantities,
-    HeadingWords headings) {
+    HeadingWords headings,
+    List<TableGuide> tables) {
 
   /** A course without expectations of its own, under the classroom convention. */
   public static final Course PLAIN =
-      new Course("", Convention.BENCH, List.of(), List.of(), HeadingWords.STANDARD);
+      new Course("", Convention.BENCH, List.of(), List.of(), HeadingWords.STANDARD, List.of());
 
   /** Copies the lists. */
   public Course {
     apparatus = List.copyOf(apparatus);
     quantities = List.copyOf(quantities);
+    tables = List.copyOf(tables);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Set;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.course.ExpectedQuantity;
+import tenthmark.checker.reading.TableGuide;
 import tenthmark.checker.record.HeadingWords;
 import tenthmark.checker.rules.Grading;
 import tenthmark.measurement.recording.Convention;
@@ -39,8 +40,9 @@ record ProfileSection(Set<String> ruleIds) {
             .orElse(Grading.DECLARED);
     HeadingWords headings =
         section.section("headings").map(HeadingsSection::read).orElse(HeadingWords.STANDARD);
+    List<TableGuide> tables = section.list("tables", TablesSection::read);
     section.close();
     return new Profile(
-        new Course(name, convention, apparatus, quantities, headings), grading, language);
+        new Course(name, convention, apparatus, quantities, headings, tables), grading, language);
   }
 }

@@ -15,6 +15,8 @@ import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
+import tenthmark.checker.rules.Inspection;
+import tenthmark.checker.rules.SheetConvention;
 import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.unit.UnitText;
 import tenthmark.measurement.catalogue.Value;
@@ -22,8 +24,9 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.recording.DisplaySpecification;
 
 /**
- * A first profile out of the records of a workbook: their quantities, units and divisions. A value
- * in the workbook never becomes an accepted value.
+ * A first profile out of a workbook: the quantities, units and divisions of its records, its
+ * convention, and how its tables were read. A value in the workbook never becomes an accepted
+ * value.
  */
 public final class ProfileStart {
 
@@ -31,6 +34,7 @@ public final class ProfileStart {
 
   private final List<Apparatus> apparatus = new ArrayList<>();
   private final List<ExpectedQuantity> quantities = new ArrayList<>();
+  private final List<String> unknown = new ArrayList<>();
   private final Set<CellAddress> values;
 
   private ProfileStart(List<MeasurementRecord> records) {
@@ -46,9 +50,17 @@ public final class ProfileStart {
    *
    * @param workbook its name, for the comment at the top
    */
-  public static String write(String workbook, List<MeasurementRecord> records) {
-    ProfileStart start = new ProfileStart(records);
-    return new ProfileYaml().write(workbook, start.apparatus, start.quantities);
+  public static String write(String workbook, Inspection inspection) {
+    ProfileStart start = new ProfileStart(inspection.records());
+    String name = oneLine(workbook);
+    return new ProfileYaml()
+            .write(
+                name,
+                SheetConvention.of(inspection, "as in " + name),
+                start.apparatus,
+                start.quantities,
+                start.unknown)
+        + new TablesYaml(inspection).write();
   }
 
   /** The first record of a name stands for all. */
@@ -59,7 +71,16 @@ public final class ProfileStart {
         text -> quantities.stream().anyMatch(other -> other.name().equalsIgnoreCase(text));
     name.map(ProfileStart::oneLine)
         .filter(text -> !text.isEmpty() && !known.test(text))
-        .ifPresent(text -> quantities.add(quantity(text, measurement)));
+        .ifPresent(text -> add(text, measurement));
+  }
+
+  /** One whose unit is not known cannot be expected. */
+  private void add(String name, MeasurementRecord measurement) {
+    if (measurement.unit().isEmpty() || unit(measurement, Field.VALUE).isPresent()) {
+      quantities.add(quantity(name, measurement));
+    } else {
+      unknown.add(name + " in " + oneLine(measurement.unit()));
+    }
   }
 
   private ExpectedQuantity quantity(String name, MeasurementRecord measurement) {
@@ -169,7 +190,7 @@ public final class ProfileStart {
     return text instanceof UnitText.Known known ? Optional.of(known) : Optional.empty();
   }
 
-  private static String oneLine(String text) {
+  static String oneLine(String text) {
     return text.replaceAll("[\\s\\p{Cntrl}\\p{Cf}\\p{Co}\\p{Cs}\\p{Cn}]+", " ").strip();
   }
 }

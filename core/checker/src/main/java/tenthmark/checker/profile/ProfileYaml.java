@@ -9,6 +9,7 @@ import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.course.Specification;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.rounding.Decimals;
 
 /** Writes a profile to go on from, with comments that say what can be added. */
@@ -23,7 +24,10 @@ final class ProfileYaml {
       # course: Bicycle workshop physics
 
       # bench, standard, or one of your own:
-      convention: bench
+      """;
+
+  private static final String OWN_CONVENTION =
+      """
       # convention:
       #   name: our bench
       #   wide: 0.1            # part of a division judged between wide marks
@@ -56,7 +60,6 @@ final class ProfileYaml {
       # headings:
       #   uncertainty: [incertezza, delta]
       """;
-
   private final Dump dump =
       new Dump(
           DumpSettings.builder()
@@ -65,19 +68,56 @@ final class ProfileYaml {
               .setSplitLines(false)
               .build());
 
-  String write(String workbook, List<Apparatus> apparatus, List<ExpectedQuantity> quantities) {
+  /**
+   * All but the tables.
+   *
+   * @param unknown quantities that are left out because their unit is not known
+   */
+  String write(
+      String workbook,
+      Convention convention,
+      List<Apparatus> apparatus,
+      List<ExpectedQuantity> quantities,
+      List<String> unknown) {
     StringBuilder yaml =
         new StringBuilder()
             .append("# A course profile for tenthmark-checker, started from the workbook ")
             .append(text(workbook))
             .append(".\n")
-            .append(TOP);
+            .append(TOP)
+            .append(convention(convention))
+            .append(OWN_CONVENTION);
     yaml.append(apparatus.isEmpty() ? "# apparatus:\n" : "apparatus:\n");
     apparatus.forEach(item -> yaml.append(entry(item)));
     yaml.append(QUANTITIES);
     yaml.append(quantities.isEmpty() ? "# quantities:\n" : "quantities:\n");
     quantities.forEach(quantity -> yaml.append(entry(quantity)));
+    unknown.forEach(
+        left -> yaml.append("  # Left out, for the unit is not known: ").append(left).append('\n'));
     return yaml.append(BOTTOM).toString();
+  }
+
+  /** By its name, or what differs from bench. */
+  private String convention(Convention convention) {
+    Convention bench = Convention.BENCH;
+    if (convention.equals(bench)) {
+      return "convention: bench\n";
+    }
+    StringBuilder own = new StringBuilder("# As the totals, readings and timings show it:\n");
+    own.append("convention:\n  name: ").append(text(convention.name())).append('\n');
+    if (convention.wideFraction() != bench.wideFraction()) {
+      own.append("  wide: ").append(number(convention.wideFraction())).append('\n');
+    }
+    if (convention.fineFraction() != bench.fineFraction()) {
+      own.append("  fine: ").append(number(convention.fineFraction())).append('\n');
+    }
+    if (convention.combine() != bench.combine()) {
+      own.append("  combine: ").append(Words.word(convention.combine())).append('\n');
+    }
+    if (convention.reactionSeconds() != bench.reactionSeconds()) {
+      own.append("  reaction: ").append(number(convention.reactionSeconds())).append('\n');
+    }
+    return own.toString();
   }
 
   private String entry(Apparatus item) {
@@ -125,7 +165,7 @@ final class ProfileYaml {
   }
 
   /** A text on one line, in quotes where YAML needs them. */
-  private String text(String text) {
+  String text(String text) {
     return dump.dumpToString(text).strip();
   }
 

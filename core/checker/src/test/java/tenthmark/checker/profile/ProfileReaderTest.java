@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,10 @@ import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.course.Origin;
 import tenthmark.checker.course.Specification;
+import tenthmark.checker.reading.TableGuide;
+import tenthmark.checker.record.Field;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.DisplaySpecification;
@@ -147,6 +151,49 @@ class ProfileReaderTest {
   }
 
   @Nested
+  class Tables {
+
+    @Test
+    void sayByColumnsWhatStandsInThem() {
+      assertThat(
+              profile(
+                      """
+                      tables:
+                        - sheet: Bench
+                          range: B5:AA12
+                          roles: {B: quantity, D: value, AA: hand timing}
+                      """)
+                  .course()
+                  .tables())
+          .containsExactly(
+              new TableGuide(
+                  new CellRange("Bench", 1, 4, 26, 11),
+                  false,
+                  Map.of(1, Field.QUANTITY, 3, Field.VALUE, 26, Field.HAND_TIMING)));
+    }
+
+    @Test
+    void sayByRowsWhatStandsInThemWhereRecordsStandSideBySide() {
+      assertThat(
+              profile(
+                      """
+                      tables:
+                        - sheet: Bench
+                          range: B5:F7
+                          direction: across
+                          roles: {5: quantity, 6: result}
+                      """)
+                  .course()
+                  .tables())
+          .containsExactly(
+              new TableGuide(
+                  new CellRange("Bench", 1, 4, 5, 6),
+                  true,
+                  Map.of(4, Field.QUANTITY, 5, Field.RESULT)));
+    }
+  }
+
+  @Nested
   class EachProblem {
 
     @Test
@@ -183,11 +230,21 @@ class ProfileReaderTest {
                   headings:
                     value: Wert (mm)
                     shade: Farbe
+                  tables:
+                    - sheet: Bench
+                      range: F5
+                      roles: {A: value}
+                    - sheet: Bench
+                      range: A5:F12
+                      direction: sideways
+                      roles: {A: quantity, G: value, 5: unit, B: worth, C: quantity}
+                    - {sheet: Bench, range: "C2:E9", direction: across, roles: {1: value, C: unit}}
+                    - {sheet: Bench, range: "C2:E9", roles: {C: unit, D: symbol}}
                   """))
           .containsExactly(
               "course.yaml:1:9: course must be a text",
               "course.yaml:2:1: colour is no key here; keys are course, language, convention, apparatus,"
-                  + " quantities, rules, headings",
+                  + " quantities, rules, headings, tables",
               "course.yaml:4:9: wide is 2 but must be greater than 0 and at most 1",
               "course.yaml:5:12: combine must be one of straight, quadrature",
               "course.yaml:8:15: division is -1 but must be greater than 0",
@@ -208,7 +265,19 @@ class ProfileReaderTest {
               "course.yaml:28:10: leave the unit out of the heading Wert (mm): ( [ / begin a unit",
               "course.yaml:29:3: shade is no key here; keys are quantity, symbol, value, unit,"
                   + " division, spacing, ends, resolution, hand timing, reaction, cycles, reading,"
-                  + " physical, instrument, timing, repeat, uncertainty, rationale, remark, result");
+                  + " physical, instrument, timing, repeat, uncertainty, rationale, remark, result",
+              "course.yaml:32:12: range must be the first and the last cell of the records, such as"
+                  + " A5:F12",
+              "course.yaml:36:16: direction must be one of down, across",
+              "course.yaml:37:26: G must be the letter of a column in the range",
+              "course.yaml:37:36: 5 must be the letter of a column in the range",
+              "course.yaml:37:48: B must be one of quantity, symbol, value, unit, division, spacing,"
+                  + " ends, resolution, hand timing, reaction, cycles, reading, physical, instrument,"
+                  + " timing, repeat, uncertainty, rationale, remark, result",
+              "course.yaml:37:58: quantity stands here twice",
+              "course.yaml:38:63: 1 must be the number of a row in the range",
+              "course.yaml:38:73: C must be the number of a row in the range",
+              "course.yaml:39:43: one of the roles must be value or result");
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.schema.CoreSchema;
+import tenthmark.checker.record.Field;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.measurement.wording.Language;
 
@@ -74,6 +76,7 @@ class ProfileSchemaTest {
         "/$defs/convention/properties| convention: {unknown: 1}",
         "/$defs/apparatus/properties| apparatus: [{unknown: 1}]",
         "/$defs/quantity/properties| quantities: [{unknown: 1}]",
+        "/$defs/table/properties| tables: [{unknown: 1}]",
         "/$defs/rule/properties| rules: {unit-missing: {unknown: 1}}"
       })
   void hasTheKeysOfTheReader(String place, String yaml) {
@@ -88,6 +91,13 @@ class ProfileSchemaTest {
         .filteredOn(Matcher::find)
         .map(keys -> new TreeSet<>(List.of(keys.group(1).split(", "))))
         .containsExactly((TreeSet<String>) published);
+  }
+
+  @Test
+  void hasARoleForEachPartOfARecord() {
+    assertThat(schema.at("/$defs/table/properties/roles/additionalProperties/enum"))
+        .extracting(JsonNode::asText)
+        .containsExactlyElementsOf(Arrays.stream(Field.values()).map(Field::word).toList());
   }
 
   @ParameterizedTest
@@ -116,6 +126,14 @@ class ProfileSchemaTest {
         "quantities: [{name: a, unit: mm, accepted: 1, gap: 0}]",
         "quantities: [{name: a, unit: mm, required: yes}]",
         "quantities: [{name: a, unit: mm, origin: typed}]",
+        "tables: [{range: 'A2:B3', roles: {A: value}}]",
+        "tables: [{sheet: a, roles: {A: value}}]",
+        "tables: [{sheet: a, range: 'A2:B3'}]",
+        "tables: [{sheet: a, range: A2, roles: {A: value}}]",
+        "tables: [{sheet: a, range: 'A2:B3', roles: {}}]",
+        "tables: [{sheet: a, range: 'A2:B3', roles: {a: value}}]",
+        "tables: [{sheet: a, range: 'A2:B3', roles: {A: worth}}]",
+        "tables: [{sheet: a, range: 'A2:B3', direction: up, roles: {A: value}}]",
         "rules: {unit-missing: {severity: fatal}}",
         "rules: {unit-missing: {points: -1}}",
         "headings: {shade: a}",

@@ -332,7 +332,8 @@ class CarriedTest {
               Course.PLAIN.convention(),
               Course.PLAIN.apparatus(),
               Course.PLAIN.quantities(),
-              Course.PLAIN.headings());
+              Course.PLAIN.headings(),
+              Course.PLAIN.tables());
       var findings =
           RuleCatalogue.load().check(Inspection.of(sum(0.5).workbook(), Catalogue.load(), course));
 
