@@ -32,6 +32,7 @@ class DrawIcons {
           "add-record", DrawIcons::addRecord,
           "explain", DrawIcons::explain,
           "check", DrawIcons::check,
+          "reading", DrawIcons::reading,
           "remove-comments", DrawIcons::removeComments,
           "plain-copy", DrawIcons::plainCopy,
           "add-notice", DrawIcons::addNotice,
@@ -79,6 +80,13 @@ class DrawIcons {
   static void check(Graphics2D pen) {
     table(pen, 3, 3, 10, 10);
     lines(pen, ACCENT, 2, 6.6, 10.6, 9, 13, 13.4, 6.6);
+  }
+
+  static void reading(Graphics2D pen) {
+    table(pen, 3, 3, 11, 11);
+    stroke(pen, ACCENT, 1.6);
+    pen.draw(new Ellipse2D.Double(7, 6.4, 4.6, 4.6));
+    lines(pen, ACCENT, 1.8, 11.2, 10.6, 13.4, 12.8);
   }
 
   static void removeComments(Graphics2D pen) {

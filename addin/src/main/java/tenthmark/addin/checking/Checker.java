@@ -37,26 +37,44 @@ public final class Checker {
         .filter(Files::exists);
   }
 
-  /** What is done with findings. */
+  /** What is done with the result. */
   @FunctionalInterface
   public interface Next {
 
-    /** Takes them, sheet by sheet. */
-    void take(List<Finding> findings) throws Exception, IOException;
+    /** Takes what was read and found. */
+    void take(CheckedFile file) throws Exception, IOException;
   }
 
-  /** Checks a copy, then goes on with the findings, unless the user gives it up. */
+  /** Checks a copy, then goes on with what was read and found, unless the user gives it up. */
   public void check(Next next) throws Exception, IOException {
     program.onCopy(
         workplace,
         FileFormat.ODS,
         "checker.running",
-        this::arguments,
-        (output, copy) -> next.take(findings(output, copy)));
+        file -> arguments("check", file),
+        (output, copy) -> next.take(Report.read(result(output, copy)).files().get(0)));
   }
 
-  private List<String> arguments(Path file) {
-    List<String> arguments = new ArrayList<>(List.of("check", "--format", "json"));
+  /** What is done with what was read. */
+  @FunctionalInterface
+  public interface Shown {
+
+    /** Takes it. */
+    void take(ReadFile file) throws Exception, IOException;
+  }
+
+  /** Reads a copy without checking it, then goes on with what was read. */
+  public void read(Shown next) throws Exception, IOException {
+    program.onCopy(
+        workplace,
+        FileFormat.ODS,
+        "reading.running",
+        file -> arguments("reading", file),
+        (output, copy) -> next.take(ReadingReport.read(result(output, copy)).files().get(0)));
+  }
+
+  private List<String> arguments(String command, Path file) {
+    List<String> arguments = new ArrayList<>(List.of(command, "--format", "json"));
     arguments.addAll(List.of("--language", workplace.texts().language().code()));
     arguments.addAll(List.of("--threads", "1"));
     arguments.addAll(List.of("--time-limit", Long.toString(LONGEST_FOR_THE_FILE.toSeconds())));
@@ -65,11 +83,11 @@ public final class Checker {
     return arguments;
   }
 
-  private List<Finding> findings(Output output, Path copy) throws IOException {
+  private String result(Output output, Path copy) {
     if (output.hasFailed()) {
       String title = workplace.spreadsheet().title();
       throw new RefusalException("checker.failed", output.messages(copy, title));
     }
-    return Report.read(output.out()).files().get(0).findings();
+    return output.out();
   }
 }

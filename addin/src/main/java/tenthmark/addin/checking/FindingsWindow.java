@@ -3,7 +3,6 @@ package tenthmark.addin.checking;
 import com.sun.star.table.XCell;
 import com.sun.star.uno.Exception;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import tenthmark.addin.document.SheetCells;
 import tenthmark.addin.document.Spreadsheet;
@@ -23,16 +22,16 @@ public final class FindingsWindow {
   private final Workplace workplace;
   private final Spreadsheet document;
   private final Sentences texts;
-  private final List<Finding> findings;
+  private final CheckedFile checked;
   private final Window window;
 
   private FindingsWindow(
-      Workplace workplace, List<Finding> findings, Optional<Path> profile, Window.Action help)
+      Workplace workplace, CheckedFile checked, Optional<Path> profile, Window.Action help)
       throws Exception {
     this.workplace = workplace;
     this.document = workplace.spreadsheet();
     this.texts = workplace.texts();
-    this.findings = findings;
+    this.checked = checked;
     this.window = new Window(workplace, workplace.title(), 320, 214);
     addFindings(profile);
     addButtons();
@@ -40,29 +39,40 @@ public final class FindingsWindow {
   }
 
   /**
-   * Shows findings in a window to a user, instead of those that were shown before, and says them to
-   * a program.
+   * Shows what was found in a window to a user, instead of those that were shown before, and says
+   * them to a program.
    *
-   * @param profile the course's profile, if they were found by one
+   * @param profile the course's profile, if it was found by one
    * @param help what the help key opens
    */
   public static void show(
-      Workplace workplace, List<Finding> findings, Optional<Path> profile, Window.Action help)
+      Workplace workplace, CheckedFile checked, Optional<Path> profile, Window.Action help)
       throws Exception {
     Latest latest = new Latest(workplace);
     if (workplace.conversation().canShowWindows()) {
       latest.end();
     }
-    if (findings.isEmpty()) {
-      workplace.conversation().tell(workplace.texts().say("check.nothing"));
+    String read = read(checked.reading(), workplace.texts());
+    if (checked.findings().isEmpty()) {
+      workplace.conversation().tell(workplace.texts().say("check.nothing") + " " + read);
     } else if (workplace.conversation().canShowWindows()) {
-      FindingsWindow shown = new FindingsWindow(workplace, findings, profile, help);
+      FindingsWindow shown = new FindingsWindow(workplace, checked, profile, help);
       latest.is(shown.window);
       shown.open();
     } else {
       FindingTexts lines = new FindingTexts(workplace.texts());
-      findings.forEach(finding -> workplace.conversation().tell(lines.inOneLine(finding)));
+      checked
+          .findings()
+          .forEach(finding -> workplace.conversation().tell(lines.inOneLine(finding)));
+      workplace.conversation().tell(read);
     }
+  }
+
+  private static String read(CheckedFile.Coverage coverage, Sentences texts) {
+    return texts.say(
+        "check.read",
+        Integer.toString(coverage.records()),
+        Integer.toString(coverage.numbersNotRead()));
   }
 
   private void open() {
@@ -78,7 +88,7 @@ public final class FindingsWindow {
         .label("list-label", texts.say("check.list"), new Place(8, 36, 304, 9))
         .list(
             LIST,
-            findings.stream().map(lines::inOneLine).toList(),
+            checked.findings().stream().map(lines::inOneLine).toList(),
             new Place(8, 46, 304, 80),
             this::choose)
         .label("details-label", texts.say("check.details"), new Place(8, 130, 304, 9))
@@ -94,16 +104,17 @@ public final class FindingsWindow {
   }
 
   private String summary(Optional<Path> profile) {
-    String count = texts.say("check.count", Integer.toString(findings.size()));
+    String count = texts.say("check.count", Integer.toString(checked.findings().size()));
     String course =
         profile
             .map(file -> texts.say("check.profile", file.getFileName().toString()))
             .orElseGet(() -> texts.say("check.no-profile"));
-    return String.join(" ", count, texts.say("check.caution"), course);
+    return String.join(
+        " ", count, read(checked.reading(), texts), texts.say("check.caution"), course);
   }
 
   private void choose(int line) throws Exception {
-    Finding finding = findings.get(line);
+    Finding finding = checked.findings().get(line);
     window.say(DETAILS, new FindingTexts(texts).inFull(finding));
     SheetCells sheet =
         document
@@ -115,7 +126,7 @@ public final class FindingsWindow {
   }
 
   private void putComments() throws Exception {
-    window.say(DETAILS, CellComments.put(workplace, findings));
+    window.say(DETAILS, CellComments.put(workplace, checked.findings()));
   }
 
   private void removeComments() throws Exception {

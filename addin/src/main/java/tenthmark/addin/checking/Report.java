@@ -10,13 +10,6 @@ record Report(int format, List<CheckedFile> files) {
   /** The version of the form that is understood here. */
   private static final int FORMAT = 1;
 
-  /**
-   * One file.
-   *
-   * @param problem why it could not be checked; null if it could
-   */
-  record CheckedFile(String file, boolean checked, String problem, List<Finding> findings) {}
-
   static Report read(String json) throws IOException {
     Report report = JSON.std.beanFrom(Report.class, json);
     if (report == null || report.format() != FORMAT) {

@@ -22,10 +22,10 @@ public final class CheckWorkbook implements Command {
   public void run(Workplace workplace) throws Exception, IOException {
     Checker checker = new Checker(workplace, ExtensionFolder.of(workplace));
     checker.check(
-        findings ->
+        checked ->
             FindingsWindow.show(
                 workplace,
-                findings,
+                checked,
                 checker.profile(),
                 () -> OpenReference.open(workplace, Optional.empty())));
   }
