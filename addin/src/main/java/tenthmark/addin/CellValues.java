@@ -16,17 +16,17 @@ final class CellValues {
 
   /** An argument as a value. */
   static Value fromCalc(Object argument) {
-    if (argument instanceof Object[][] rows) {
-      return new Value.Table(Arrays.stream(rows).map(CellValues::row).toList());
-    }
-    if (argument instanceof CellBlock block) {
-      return new Value.Reference(block);
-    }
     if (argument instanceof Double number) {
       return Value.of(number);
     }
     if (argument instanceof String text) {
       return Value.of(text);
+    }
+    if (argument instanceof Object[][] rows) {
+      return new Value.Table(Arrays.stream(rows).map(CellValues::row).toList());
+    }
+    if (argument instanceof CellBlock block) {
+      return new Value.Reference(block);
     }
     if (argument == null || AnyConverter.isVoid(argument)) {
       return Value.BLANK;

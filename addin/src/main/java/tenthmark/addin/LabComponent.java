@@ -5,6 +5,7 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.XComponentContext;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -76,7 +77,10 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
   }
 
   private Value call(String name, Object[] arguments) throws IllegalArgumentException {
-    List<Value> values = Arrays.stream(arguments).map(CellValues::fromCalc).toList();
+    List<Value> values = new ArrayList<>(arguments.length);
+    for (Object argument : arguments) {
+      values.add(CellValues.fromCalc(argument));
+    }
     Value result = catalogue.find(name).orElseThrow().call(values, sentences);
     if (result instanceof Value.Fault fault) {
       throw new IllegalArgumentException(fault.reason(), this, (short) 0);

@@ -152,25 +152,44 @@ public final class Office implements AutoCloseable {
 
   /** A copy of a file, loaded as a user would open it; hidden likewise. */
   public Workbook open(Path file) throws Exception {
+    return load(copy(file).toUri().toString(), !home.isOnScreen());
+  }
+
+  /** The same in the thread in which the office waits for a user, where File, Open loads it. */
+  public Workbook openOnMainThread(Path file) throws Exception {
+    return load(
+        copy(file).toUri().toString(),
+        property("Hidden", !home.isOnScreen()),
+        property("OnMainThread", true));
+  }
+
+  private Path copy(Path file) throws IOException {
     Path copy = folder().resolve(file.getFileName());
     if (!copy.equals(file)) {
       Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
       Launcher.handOver(copy);
     }
-    return load(copy.toUri().toString(), !home.isOnScreen());
+    return copy;
   }
 
   private Workbook load(String url, boolean isHidden) throws Exception {
-    PropertyValue hidden = new PropertyValue();
-    hidden.Name = "Hidden";
-    hidden.Value = isHidden;
+    return load(url, property("Hidden", isHidden));
+  }
+
+  private Workbook load(String url, PropertyValue... how) throws Exception {
     XComponent document =
-        queryInterface(XComponentLoader.class, desktop)
-            .loadComponentFromURL(url, "_blank", 0, new PropertyValue[] {hidden});
+        queryInterface(XComponentLoader.class, desktop).loadComponentFromURL(url, "_blank", 0, how);
     if (document == null) {
       throw new IllegalStateException("the office could not load " + url);
     }
     return new Workbook(this, queryInterface(XSpreadsheetDocument.class, document));
+  }
+
+  private static PropertyValue property(String name, Object value) {
+    PropertyValue property = new PropertyValue();
+    property.Name = name;
+    property.Value = value;
+    return property;
   }
 
   @Override

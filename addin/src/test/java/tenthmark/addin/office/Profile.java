@@ -78,6 +78,11 @@ public record Profile(Optional<Path> extension, List<String> settings, boolean j
     return with("/org.openoffice.Office.Common/Help", "BuiltInHelpNotInstalledPopUp", "false");
   }
 
+  /** The same with all formulas of .ods files computed anew when they are loaded. */
+  public Profile withRecalculationOnLoad() {
+    return with("/org.openoffice.Office.Calc/Formula/Load", "ODFRecalcMode", "0");
+  }
+
   /** The same with Java switched off, as in the office's options. */
   public Profile withoutJava() {
     return new Profile(extension, settings, false);

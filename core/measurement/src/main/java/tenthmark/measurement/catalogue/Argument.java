@@ -1,6 +1,7 @@
 package tenthmark.measurement.catalogue;
 
 import java.util.List;
+import java.util.function.Supplier;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.ErrorName;
 import tenthmark.measurement.wording.Message;
@@ -8,15 +9,15 @@ import tenthmark.measurement.wording.Message;
 /**
  * One argument on its way to a function.
  *
- * @param name the parameter's name, and the place in its range
+ * @param name says the parameter's name, and the place in its range, where a sentence needs it
  * @param value what the cell or range holds
  * @param allowed what is allowed, in words
  */
-public record Argument(Message name, Value value, Message allowed) {
+public record Argument(Supplier<Message> name, Value value, Message allowed) {
 
   /** A whole argument. */
   public Argument(String name, Value value, Message allowed) {
-    this(Message.verbatim(name), value, allowed);
+    this(() -> Message.verbatim(name), value, allowed);
   }
 
   /** The sentence that this argument is not allowed. */
@@ -26,7 +27,7 @@ public record Argument(Message name, Value value, Message allowed) {
 
   /** The sentence that this argument is not allowed, with other words for what it is. */
   public ArgumentException refusedAs(Message found) {
-    return ArgumentException.notAllowed(name, found, allowed);
+    return ArgumentException.notAllowed(name.get(), found, allowed);
   }
 
   /** This argument as a rectangle of cells; a single value is one cell. */
@@ -43,10 +44,11 @@ public record Argument(Message name, Value value, Message allowed) {
   /** One cell of this argument's range, counted from 0; refused by its place there. */
   public <T> T cell(int row, int column, Kind<T> each) {
     Value.Table table = table();
-    Message place =
-        table.width() == 1
-            ? Message.of("argument.row", name, row + 1)
-            : Message.of("argument.cell", name, row + 1, column + 1);
+    Supplier<Message> place =
+        () ->
+            table.width() == 1
+                ? Message.of("argument.row", name.get(), row + 1)
+                : Message.of("argument.cell", name.get(), row + 1, column + 1);
     return each.read(new Argument(place, table.rows().get(row).get(column), each.allowed()));
   }
 

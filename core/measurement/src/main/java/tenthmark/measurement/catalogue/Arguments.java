@@ -1,5 +1,6 @@
 package tenthmark.measurement.catalogue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -16,7 +17,10 @@ public final class Arguments {
   Arguments(Declaration declaration, List<Value> values, Sentences sentences) {
     this.sentences = sentences;
     this.parameters = declaration.parameters();
-    this.values = values.stream().map(Arguments::single).toList();
+    this.values = new ArrayList<>(values.size());
+    for (Value value : values) {
+      this.values.add(single(value));
+    }
     boolean open = !parameters.isEmpty() && parameters.get(parameters.size() - 1).isRepeated();
     if (!open && values.size() > parameters.size()) {
       throw ArgumentException.of("arguments.many", values.size(), parameters.size());

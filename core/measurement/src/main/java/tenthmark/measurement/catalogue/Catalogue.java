@@ -1,12 +1,12 @@
 package tenthmark.measurement.catalogue;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
-import java.util.TreeMap;
 
 /** All worksheet functions, by family and name. */
 public final class Catalogue {
@@ -16,7 +16,7 @@ public final class Catalogue {
           .thenComparing(function -> function.declaration().name());
 
   private final List<WorksheetFunction> functions;
-  private final Map<String, WorksheetFunction> byName = new TreeMap<>();
+  private final Map<String, WorksheetFunction> byName = new HashMap<>();
 
   private Catalogue(List<WorksheetFunction> functions) {
     this.functions = functions;
