@@ -40,6 +40,21 @@ public record Line(
     return Math.hypot(heightUncertainty, slopeUncertainty * (x - centre));
   }
 
+  /** The x at which the line has a y; the slope is not 0. */
+  public double placeOf(double y) {
+    return centre + (y - height) / slope;
+  }
+
+  /**
+   * The standard uncertainty of {@link #placeOf}, to first order: that of y and that of the line
+   * there, over the slope (EURACHEM/CITAC CG 4, E.4).
+   *
+   * @param uncertainty standard uncertainty of y, independent of the line
+   */
+  public double placeUncertainty(double y, double uncertainty) {
+    return Math.hypot(uncertainty, uncertaintyAt(placeOf(y))) / Math.abs(slope);
+  }
+
   /** The line's y at x = 0. */
   public double intercept() {
     return at(0);

@@ -136,6 +136,78 @@ class LabLineTest {
   }
 
   @Nested
+  class ReadingBack {
+
+    // EURACHEM/CITAC CG 4, example A5 (cadmium from ceramic ware): absorbances of five standards in
+    // mg/l, each three times; the sample, read twice, has 0.26 mg/l with u = 0.018 mg/l. The printed
+    // result was looked up, the absorbances are from memory: with the printed slope 0.2410,
+    // intercept 0.0087 and residual standard deviation 0.005486 they agree.
+    @Test
+    void ofCadmiumFromAnAbsorbance() {
+      Value standards =
+          column(0.1, 0.1, 0.1, 0.3, 0.3, 0.3, 0.5, 0.5, 0.5, 0.7, 0.7, 0.7, 0.9, 0.9, 0.9);
+      Value absorbances =
+          column(
+              0.028, 0.029, 0.029, 0.084, 0.083, 0.081, 0.135, 0.131, 0.133, 0.180, 0.181, 0.183,
+              0.215, 0.230, 0.216);
+      Map<String, Double> line = labelled(call("LAB_LINE", standards, absorbances));
+      assertThat(line.get("slope")).isCloseTo(0.2410, within(5e-5));
+      assertThat(line.get("intercept")).isCloseTo(0.0087, within(5e-5));
+      assertThat(line.get("residual standard deviation")).isCloseTo(0.005486, within(5e-7));
+      double signal = 0.0087 + 0.2410 * 0.26;
+      List<Value> back = back(column(signal - 0.001, signal + 0.001), standards, absorbances);
+      assertThat(back.get(0)).isEqualTo(back(signal, standards, absorbances).get(0));
+      assertThat(numeric(back.get(0))).isCloseTo(0.26, within(5e-4));
+      assertThat(numeric(back.get(1))).isCloseTo(0.018, within(5e-4));
+    }
+
+    // D. Harvey, Modern Analytical Chemistry (1999): the line of table 5.1 has slope 120.706,
+    // intercept 0.209 and residual standard deviation 0.4035 (p. 120 to 122, looked up); three
+    // signals of 29.32, 29.16 and 29.51 give 0.241 with s = 0.0024 (example 5.12, from memory)
+    @Test
+    void ofAConcentrationFromThreeSignals() {
+      Value standards = column(0, 0.1, 0.2, 0.3, 0.4, 0.5);
+      Value signals = column(0.00, 12.36, 24.83, 35.91, 48.79, 60.42);
+      List<Value> back = back(column(29.32, 29.16, 29.51), standards, signals);
+      assertThat(numeric(back.get(0))).isCloseTo(0.241, within(5e-4));
+      assertThat(numeric(back.get(1))).isCloseTo(0.0024, within(5e-5));
+    }
+
+    // By hand on X and Y: slope 2.2, Sxx 5, s² 0.9; at the centre (2.5, 5) the line has s²/4
+    @Test
+    void takesTheUncertaintyOfTheReadingThatIsGiven() {
+      List<Value> back = back(5, X, Y, null, null, null, 0.3);
+      assertThat(numeric(back.get(0))).isCloseTo(2.5, within(1e-14));
+      assertThat(numeric(back.get(1)))
+          .isCloseTo(Math.sqrt(0.09 + 0.9 / 4) / 2.2, within(1e-14));
+    }
+
+    @Test
+    void isTheInverseOfThePrediction() {
+      List<Value> predicted = ((Value.Table) call("LAB_LINEAT", 3.7, X, Y, 0.1, 0.2)).cells();
+      List<Value> back = back(numeric(predicted.get(0)), X, Y, 0.1, 0.2, null, 0.0);
+      assertThat(numeric(back.get(0))).isCloseTo(3.7, within(1e-13));
+      assertThat(numeric(back.get(1)))
+          .isCloseTo(
+              numeric(predicted.get(1)) / number("LAB_SLOPE", X, Y, 0.1, 0.2), within(1e-13));
+    }
+
+    @Test
+    void needsALineThatRisesOrFalls() {
+      assertThat(sentence(call("LAB_LINEBACK", 5, column(1, 2, 3, 4), column(1, 2, 2, 1))))
+          .isEqualTo("LAB_LINEBACK: the line is flat, so that no single x belongs to a y.");
+    }
+
+    private static List<Value> back(Object... arguments) {
+      return ((Value.Table) call("LAB_LINEBACK", arguments)).cells();
+    }
+
+    private static double numeric(Value value) {
+      return ((Value.Numeric) value).number();
+    }
+  }
+
+  @Nested
   class SteepAndShallow {
 
     // Corner to corner: (0, 0.5) to (2, 5.5) and (0, 1.5) to (2, 4.5)
