@@ -44,6 +44,21 @@ public final class LabDisplay implements WorksheetFunction {
           Kinds.notNegative(),
           1.0);
 
+  private static final Parameter<Double> RANGE =
+      Parameter.optional(
+          "range",
+          "The range that the display is set to, in the unit of the reading; needed only with"
+              + " rangepercent.",
+          Kinds.positive());
+
+  private static final Parameter<Double> RANGEPERCENT =
+      Parameter.optional(
+          "rangepercent",
+          "Percent of the range in the maker's specification, beside that of the reading. 0 if left"
+              + " out.",
+          Kinds.notNegative(),
+          0.0);
+
   private static final Declaration DECLARATION =
       new Declaration(
           "DISPLAY",
@@ -51,8 +66,8 @@ public final class LabDisplay implements WorksheetFunction {
           ResultKind.NUMBER,
           "Gives the instrument uncertainty of a digital display from the maker's specification.",
           "For every number read off a digital display; nothing else is judged there.",
-          List.of(RESOLUTION, READING, PERCENT, COUNTS),
-          "|reading| x percent / 100 + counts x resolution",
+          List.of(RESOLUTION, READING, PERCENT, COUNTS, RANGE, RANGEPERCENT),
+          "|reading| x percent / 100 + counts x resolution + range x rangepercent / 100",
           Declaration.NO_SOURCE,
           Example.of("=LAB_DISPLAY(0.1;412.6;0.5;2)", "2.263"));
 
@@ -70,6 +85,16 @@ public final class LabDisplay implements WorksheetFunction {
     }
     return Value.of(
         new DisplaySpecification(arguments.get(RESOLUTION), percent, arguments.get(COUNTS))
-            .uncertainty(reading.orElse(0.0)));
+                .uncertainty(reading.orElse(0.0))
+            + ofRange(arguments));
+  }
+
+  private static double ofRange(Arguments arguments) {
+    double percent = arguments.get(RANGEPERCENT);
+    Optional<Double> range = arguments.find(RANGE);
+    if (percent > 0 && range.isEmpty()) {
+      throw ArgumentException.of("range.missing");
+    }
+    return range.orElse(0.0) * (percent / 100);
   }
 }

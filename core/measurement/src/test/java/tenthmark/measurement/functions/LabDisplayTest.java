@@ -42,6 +42,17 @@ class LabDisplayTest {
       assertThat(number("LAB_DISPLAY", 1e-6, 0.928571, 14e-4, 2)).isCloseTo(15e-6, within(0.5e-6));
     }
 
+    // The same voltmeter as its maker states it: no counts, but percent of the range
+    @Test
+    void addsPercentOfTheRange() {
+      assertThat(number("LAB_DISPLAY", 1e-6, 0.928571, 14e-4, 0, 1, 2e-4))
+          .isCloseTo(15e-6, within(0.5e-6));
+      assertThat(number("LAB_DISPLAY", 0.1, null, null, 0, 200, 0.5)).isEqualTo(1);
+      assertThat(number("LAB_DISPLAY", 0.1, 412.6, 0.5, 2, 1000))
+          .as("a range alone adds nothing")
+          .isEqualTo(number("LAB_DISPLAY", 0.1, 412.6, 0.5, 2));
+    }
+
     @Test
     void keepsAVeryLargeReading() {
       assertThat(number("LAB_DISPLAY", 1, 1e308, 50)).isEqualTo(5e307);
@@ -60,14 +71,23 @@ class LabDisplayTest {
     }
 
     @Test
+    void includeAPercentageOfNoRange() {
+      assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, 1, null, 0.5))
+          .isEqualTo(
+              "LAB_DISPLAY: range is blank; with rangepercent it must be the range that the display"
+                  + " is set to.");
+      assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, 1, -10, 0.5)).contains("range is -10");
+    }
+
+    @Test
     void nameTheArgument() {
       assertThat(fault("LAB_DISPLAY", 0))
           .isEqualTo("LAB_DISPLAY: resolution is 0; it must be a number greater than zero.");
       assertThat(fault("LAB_DISPLAY", 0.1, 5, -1)).contains("percent is -1");
       assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, -1)).contains("counts is -1");
       assertThat(fault("LAB_DISPLAY", 0.1, "5 V")).contains("reading is the text \"5 V\"");
-      assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, 1, 1))
-          .contains("there are 5 arguments; at most 4 are taken");
+      assertThat(fault("LAB_DISPLAY", 0.1, 5, 1, 1, 1, 1, 1))
+          .contains("there are 7 arguments; at most 6 are taken");
     }
 
     @Test
