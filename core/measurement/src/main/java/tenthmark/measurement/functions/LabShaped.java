@@ -2,7 +2,9 @@ package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.bounds.Shape;
+import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
@@ -12,6 +14,7 @@ import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.coverage.CoverageFactor;
 
 /** LAB_SHAPED: the standard uncertainty of a quantity that lies between two bounds. */
 @AutoService(WorksheetFunction.class)
@@ -28,18 +31,26 @@ public final class LabShaped implements WorksheetFunction {
           Kinds.choice(Shape.class),
           Shape.RECTANGULAR);
 
+  private static final Parameter<Double> COVER =
+      Parameter.optional(
+          "cover",
+          "Only for normal: the level of the bounds as a fraction, such as 0.99, or their coverage"
+              + " factor from 1 on. 1.96 if left out.",
+          Kinds.positive());
+
   private static final Declaration DECLARATION =
       new Declaration(
           "SHAPED",
           Family.STANDARD,
           ResultKind.NUMBER,
           "Gives the standard uncertainty of a quantity that lies between two bounds; normal bounds"
-              + " are read as a 95 % interval.",
+              + " are read as a 95 % interval unless cover says another.",
           "When a bound is to be combined with standard uncertainties.",
-          List.of(HALFWIDTH, SHAPE),
+          List.of(HALFWIDTH, SHAPE, COVER),
           "halfwidth / sqrt(3) (rectangular), / sqrt(6) (triangular), / sqrt(2) (arcsine), / 1.96"
-              + " (normal)",
-          "JCGM 100:2008, 4.3.7, 4.3.9, H.1 and 4.3.4",
+              + " (normal); with cover normal is / cover, or / the normal quantile at (1 + cover)/2"
+              + " where cover is a level below 1",
+          "JCGM 100:2008, 4.3.7, 4.3.9, H.1, 4.3.3 and 4.3.4",
           Example.of("=LAB_SHAPED(0.5;\"triangular\")", "0.2041"));
 
   @Override
@@ -49,6 +60,19 @@ public final class LabShaped implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
-    return Value.of(arguments.get(SHAPE).standardUncertainty(arguments.get(HALFWIDTH)));
+    double halfwidth = arguments.get(HALFWIDTH);
+    Shape shape = arguments.get(SHAPE);
+    Optional<Double> cover = arguments.find(COVER);
+    if (cover.isEmpty()) {
+      return Value.of(shape.standardUncertainty(halfwidth));
+    }
+    if (shape != Shape.NORMAL) {
+      throw ArgumentException.of("cover.shape", Kinds.word(shape));
+    }
+    return Value.of(halfwidth / factor(cover.get()));
+  }
+
+  private static double factor(double cover) {
+    return cover < 1 ? CoverageFactor.of(Double.POSITIVE_INFINITY, cover) : cover;
   }
 }

@@ -34,6 +34,29 @@ class LabShapedTest {
       assertThat(number("LAB_SHAPED", halfwidth, shape)).isCloseTo(printed, within(tolerance));
     }
 
+    // Bounds of certificates: JCGM 100:2008, 4.3.3 example (240 µg at three standard deviations), and
+    // 4.3.4 example (129 µohm at 99 %, divided by 2.58 there); EA-4/02, S2 (45 mg with k = 2); all
+    // from memory
+    @ParameterizedTest
+    @CsvSource({
+      "4.3.3 mass, 240, 3, 80, 1e-12",
+      "4.3.4 resistor, 129, 0.99, 50, 0.5",
+      "S2 weight, 45, 2, 22.5, 1e-12"
+    })
+    void giveThePrintedUncertaintyOfACertificate(
+        String clause, double halfwidth, double cover, double printed, double tolerance) {
+      assertThat(number("LAB_SHAPED", halfwidth, "normal", cover))
+          .isCloseTo(printed, within(tolerance));
+    }
+
+    // JCGM 100:2008, table G.2, last row: 1.00 for 68.27 %, 1.645 for 90 %, 3.00 for 99.73 %
+    @ParameterizedTest
+    @CsvSource({"0.6827, 1.00, 0.005", "0.90, 1.645, 0.0005", "0.9973, 3.00, 0.005"})
+    void readALevelAsTheFactorOfTheNormalDistribution(
+        double level, double factor, double tolerance) {
+      assertThat(1 / number("LAB_SHAPED", 1, "normal", level)).isCloseTo(factor, within(tolerance));
+    }
+
     // JCGM 100:2008, 4.3.4 (from memory): 1.96 for a 95 % interval of a normal distribution
     @Test
     void includeANormalIntervalOf95Percent() {
@@ -46,6 +69,15 @@ class LabShapedTest {
     assertThat(number("LAB_SHAPED", 3)).isCloseTo(Math.sqrt(3), within(1e-15));
     assertThat(number("LAB_SHAPED", 0, "normal")).isZero();
     assertThat(number("LAB_SHAPED", 1e300, "Triangular")).isCloseTo(4.08e299, within(1e297));
+  }
+
+  @Test
+  void refusesACoverOfBoundsThatAreNotNormal() {
+    assertThat(fault("LAB_SHAPED", 1, null, 2))
+        .isEqualTo(
+            "LAB_SHAPED: cover is given, but the shape is rectangular; only normal bounds have a"
+                + " level or a coverage factor.");
+    assertThat(fault("LAB_SHAPED", 1, "normal", 0)).contains("cover is 0");
   }
 
   @Test
