@@ -12,7 +12,9 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import tenthmark.addin.bare.BareExtension;
@@ -84,6 +86,7 @@ class CellCostIT {
   }
 
   @Test
+  @Timeout(value = 3, unit = TimeUnit.HOURS)
   void ofCellsThatAreLoadedAndComputed(@TempDir Path scratch) throws Exception {
     Profile profile = Profile.withExtension().withRecalculationOnLoad();
     try (UserFolder folder = UserFolder.create(Launcher.installed(), profile)) {

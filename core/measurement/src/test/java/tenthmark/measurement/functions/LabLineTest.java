@@ -139,7 +139,8 @@ class LabLineTest {
   class ReadingBack {
 
     // EURACHEM/CITAC CG 4, example A5 (cadmium from ceramic ware): absorbances of five standards in
-    // mg/l, each three times; the sample, read twice, has 0.26 mg/l with u = 0.018 mg/l. The printed
+    // mg/l, each three times; the sample, read twice, has 0.26 mg/l with u = 0.018 mg/l. The
+    // printed
     // result was looked up, the absorbances are from memory: with the printed slope 0.2410,
     // intercept 0.0087 and residual standard deviation 0.005486 they agree.
     @Test
@@ -178,8 +179,7 @@ class LabLineTest {
     void takesTheUncertaintyOfTheReadingThatIsGiven() {
       List<Value> back = back(5, X, Y, null, null, null, 0.3);
       assertThat(numeric(back.get(0))).isCloseTo(2.5, within(1e-14));
-      assertThat(numeric(back.get(1)))
-          .isCloseTo(Math.sqrt(0.09 + 0.9 / 4) / 2.2, within(1e-14));
+      assertThat(numeric(back.get(1))).isCloseTo(Math.sqrt(0.09 + 0.9 / 4) / 2.2, within(1e-14));
     }
 
     @Test

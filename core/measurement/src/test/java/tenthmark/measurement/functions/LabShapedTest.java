@@ -34,7 +34,8 @@ class LabShapedTest {
       assertThat(number("LAB_SHAPED", halfwidth, shape)).isCloseTo(printed, within(tolerance));
     }
 
-    // Bounds of certificates: JCGM 100:2008, 4.3.3 example (240 µg at three standard deviations), and
+    // Bounds of certificates: JCGM 100:2008, 4.3.3 example (240 µg at three standard deviations),
+    // and
     // 4.3.4 example (129 µohm at 99 %, divided by 2.58 there); EA-4/02, S2 (45 mg with k = 2); all
     // from memory
     @ParameterizedTest
