@@ -8,6 +8,7 @@ import com.sun.star.uno.XInterface;
 /** One worksheet function. */
 public interface XBare extends XInterface {
 
+  @SuppressWarnings("MutablePublicArray") // The bridge reads it under this name.
   TypeInfo[] UNOTYPEINFO = {
     new MethodTypeInfo("half", 0, 0), new ParameterTypeInfo("value", "half", 0, TypeInfo.ANY)
   };

@@ -2,6 +2,7 @@ package tenthmark.measurement.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -70,6 +71,21 @@ public interface WorksheetFunction {
    */
   default Optional<Breakdown> breakdown(Arguments arguments) {
     return Optional.empty();
+  }
+
+  /**
+   * What is very unlikely about arguments that can be computed with, such as two that have changed
+   * places.
+   *
+   * @throws ArgumentException if an argument cannot be used
+   */
+  default Optional<Message> doubt(Arguments arguments) {
+    return Optional.empty();
+  }
+
+  /** The same from values as cells hand them over. */
+  default Optional<Message> doubt(List<Value> values, Sentences sentences) {
+    return doubt(new Arguments(declaration(), values, sentences));
   }
 
   /** The same from values as cells hand them over. */

@@ -5,10 +5,10 @@ import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.wording.Sentences;
 
 /**
- * Why a formula, or a part of it, has no value.
+ * Why a formula, or a part of it, has no value, or one that hardly can be meant.
  *
  * @param sentence what is wrong, for the student
- * @param function the LAB function that refuses an argument, if it is one
+ * @param function the LAB function that refuses or doubts an argument, if it is one
  */
 record Cause(Kind kind, String sentence, Optional<Declaration> function) {
 
@@ -28,6 +28,8 @@ record Cause(Kind kind, String sentence, Optional<Declaration> function) {
     UNREADABLE,
     /** A function or an operation is not defined for these numbers. */
     UNDEFINED,
+    /** A LAB function computes with arguments that are very unlikely. */
+    UNLIKELY,
     /** Only the document's own program can tell. */
     UNKNOWN
   }

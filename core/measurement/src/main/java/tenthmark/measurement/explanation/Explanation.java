@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param formula the formula; empty if it holds none
  * @param words what it does, in sentences
  * @param contributions what makes up the uncertainty, if the formula gives one from contributions
- * @param problem why it has no value, if it has none
+ * @param problem why it has no value, if it has none, or why what it has can hardly be meant
  * @param function the LAB function that the reference says more about, if one is called
  */
 public record Explanation(
@@ -34,7 +34,7 @@ public record Explanation(
   }
 
   /**
-   * Why a cell has no value.
+   * Why a cell has no value, or one that can hardly be meant.
    *
    * @param sentence what is wrong
    * @param fix what to do about it

@@ -56,7 +56,9 @@ record FormulaCell(
     Optional<Cause> cause =
         error.isPresent()
             ? Optional.of(ofError(error.get(), found, tree, diagnosis))
-            : found.filter(known -> shown().isEmpty() || isShownAsSentence(known));
+            : found
+                .filter(known -> shown().isEmpty() || isShownAsSentence(known))
+                .or(() -> doubt(tree, diagnosis));
     List<String> words = words(tree, diagnosis);
     if (cause.isEmpty() && found.isPresent() && dealsWithErrors(tree)) {
       words.add(sentences.say("cell.dealt", found.get().sentence()));
@@ -71,6 +73,11 @@ record FormulaCell(
             .flatMap(Cause::function)
             .or(() -> functions(tree).stream().findFirst())
             .map(Declaration::displayName));
+  }
+
+  private Optional<Cause> doubt(Expression tree, Diagnosis diagnosis) {
+    Doubts doubts = new Doubts(diagnosis.calculation(), diagnosis.words(), sentences);
+    return calls(tree).flatMap(call -> doubts.about(call).stream()).findFirst();
   }
 
   /** An array formula computes the same; only the braces are in the way. */

@@ -1,11 +1,13 @@
 package tenthmark.measurement.functions;
 
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.comparison.Comparison;
+import tenthmark.measurement.wording.Message;
 
 /** The two results that LAB_GAP and LAB_AGREE compare. */
 final class ComparisonParameters {
@@ -34,7 +36,22 @@ final class ComparisonParameters {
       "straight: overlap of the intervals, common practice, no source; quadrature: JCGM 200:2012,"
           + " 2.47 (metrological compatibility), for independent uncertainties";
 
+  private static final double TENFOLD = 10;
+
   private ComparisonParameters() {}
+
+  /**
+   * Two results of one quantity that lie tenfold apart while the first is not known to half of
+   * itself: its uncertainty and the second value have changed places.
+   */
+  static Optional<Message> doubt(Arguments arguments) {
+    double first = Math.abs(arguments.get(V1));
+    double second = Math.abs(arguments.get(V2));
+    boolean apart = Math.max(first, second) > TENFOLD * Math.min(first, second);
+    return apart && first > second && arguments.get(U1) > first / 2
+        ? Optional.of(Message.of("doubt.comparison"))
+        : Optional.empty();
+  }
 
   static Comparison comparisonIn(Arguments arguments) {
     double v1 = arguments.get(V1);

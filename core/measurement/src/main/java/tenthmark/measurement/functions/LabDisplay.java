@@ -14,6 +14,7 @@ import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.recording.DisplaySpecification;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_DISPLAY: the instrument uncertainty of a digital display. */
 @AutoService(WorksheetFunction.class)
@@ -74,6 +75,16 @@ public final class LabDisplay implements WorksheetFunction {
   @Override
   public Declaration declaration() {
     return DECLARATION;
+  }
+
+  /** A display shows nothing that is smaller than one count, but zero. */
+  @Override
+  public Optional<Message> doubt(Arguments arguments) {
+    double resolution = arguments.get(RESOLUTION);
+    double reading = Math.abs(arguments.find(READING).orElse(0.0));
+    return reading > 0 && reading < resolution
+        ? Optional.of(Swapped.doubt(RESOLUTION, resolution, READING, reading))
+        : Optional.empty();
   }
 
   @Override

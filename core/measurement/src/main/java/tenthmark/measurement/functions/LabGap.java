@@ -1,6 +1,7 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
@@ -8,6 +9,7 @@ import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_GAP: the difference of two results over the difference that their uncertainties allow. */
 @AutoService(WorksheetFunction.class)
@@ -29,6 +31,11 @@ public final class LabGap implements WorksheetFunction {
   @Override
   public Declaration declaration() {
     return DECLARATION;
+  }
+
+  @Override
+  public Optional<Message> doubt(Arguments arguments) {
+    return ComparisonParameters.doubt(arguments);
   }
 
   @Override

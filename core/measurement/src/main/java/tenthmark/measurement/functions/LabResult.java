@@ -2,6 +2,7 @@ package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
@@ -15,6 +16,7 @@ import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.result.MeasurementResult;
 import tenthmark.measurement.result.Style;
 import tenthmark.measurement.rounding.DigitsRule;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_RESULT: a value with its uncertainty as a rounded record text. */
 @AutoService(WorksheetFunction.class)
@@ -51,6 +53,11 @@ public final class LabResult implements WorksheetFunction {
   @Override
   public Declaration declaration() {
     return DECLARATION;
+  }
+
+  @Override
+  public Optional<Message> doubt(Arguments arguments) {
+    return ResultParameters.doubt(arguments);
   }
 
   @Override

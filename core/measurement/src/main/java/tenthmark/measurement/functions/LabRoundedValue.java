@@ -2,6 +2,7 @@ package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
@@ -9,6 +10,7 @@ import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_ROUNDEDVALUE: a value rounded to its uncertainty, as a number. */
 @AutoService(WorksheetFunction.class)
@@ -29,6 +31,11 @@ public final class LabRoundedValue implements WorksheetFunction {
   @Override
   public Declaration declaration() {
     return DECLARATION;
+  }
+
+  @Override
+  public Optional<Message> doubt(Arguments arguments) {
+    return ResultParameters.doubt(arguments);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package tenthmark.measurement.functions;
 
 import java.util.Locale;
+import java.util.Optional;
 import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Kind;
@@ -43,6 +44,9 @@ final class ResultParameters {
       "JCGM 100:2008, 7.2.6; ISO 80000-1:2009, Annex B; pdg: Review of Particle Physics,"
           + " Introduction, 5.3; bench: common practice, no source";
 
+  /** Common practice, no source: a result that says so little is hardly ever written down. */
+  private static final double MANY_TIMES = 10;
+
   private static final Kind<Integer> COUNT = Kinds.whole(1, 15);
 
   private ResultParameters() {}
@@ -50,6 +54,15 @@ final class ResultParameters {
   static Rounded roundedIn(Arguments arguments) {
     return MeasurementResult.of(arguments.get(VALUE), arguments.get(UNCERTAINTY), "")
         .rounded(arguments.get(DIGITS));
+  }
+
+  /** An uncertainty of many times the value, unless that is zero, was meant the other way round. */
+  static Optional<Message> doubt(Arguments arguments) {
+    double value = Math.abs(arguments.get(VALUE));
+    double uncertainty = arguments.get(UNCERTAINTY);
+    return value > 0 && uncertainty >= MANY_TIMES * value
+        ? Optional.of(Swapped.doubt(UNCERTAINTY, uncertainty, VALUE, value))
+        : Optional.empty();
   }
 
   private static DigitsRule digitsIn(Argument argument) {

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
@@ -43,6 +44,60 @@ class LabWhyTest {
   private String whyOf(String formula) {
     sheet.put("D9", formula).shows("D9", 1);
     return why("D9");
+  }
+
+  /** A formula that gives a value which hardly can be meant. */
+  @Nested
+  class ASlip {
+
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "=LAB_AGREE(172.4;172.5;0.5;0.2) | LAB_AGREE: v1 and v2 lie more than tenfold apart",
+          "=LAB_GAP(172.4;172.5;0.5;0.2)   | LAB_GAP: v1 and v2 lie more than tenfold apart",
+          "=LAB_DISPLAY(412.6;0.1;0.1;2)   | LAB_DISPLAY: resolution is 412.6, but reading only 0.1",
+          "=LAB_RESULT(2;82.5)             | LAB_RESULT: uncertainty is 82.5, but value only 2",
+          "=LAB_ROUNDEDVALUE(0.5;-C3*291.5) | LAB_ROUNDEDVALUE: uncertainty is 29.15, but value only",
+          "=LAB_RESULT(B2;B4)              | LAB_RESULT: Here uncertainty is B4 (laps, value), which",
+          "=2*LAB_HANDTIMED(1;0.2)+LAB_DISPLAY(412.6;0.1;0.1;2) | LAB_DISPLAY: resolution is 412.6"
+        })
+    void isTold(String formula, String said) {
+      assertThat(whyOf(formula)).startsWith(said);
+    }
+
+    @Test
+    void isAnsweredInOneSentence() {
+      assertThat(whyOf("=LAB_RESULT(2;82.5)"))
+          .isEqualTo(
+              "LAB_RESULT: uncertainty is 82.5, but value only 2: have the two changed places?");
+      assertThat(whyOf("=LAB_RESULT(B2;B4)"))
+          .isEqualTo(
+              "LAB_RESULT: Here uncertainty is B4 (laps, value), which is blank and counts as 0.");
+    }
+
+    // Results near zero, coarse ones, equal ones, and what may be left out
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LAB_AGREE(172.4;0.5;172.5;0.2)",
+          "=LAB_AGREE(0.3;0.5;0.1;0.5)",
+          "=LAB_AGREE(0;0.5;12;1)",
+          "=LAB_GAP(172.4;0.5;17.2;0.2)",
+          "=LAB_AGREE(5;0.1;80;60)",
+          "=LAB_DISPLAY(0.1;412.6;0.1;2)",
+          "=LAB_DISPLAY(0.1;0;0.1;2)",
+          "=LAB_DISPLAY(0.1;0.1;0.1;2)",
+          "=LAB_DISPLAY(0.1;B4;B4;2)",
+          "=LAB_RESULT(0;0.5)",
+          "=LAB_RESULT(0.1;0.5)",
+          "=LAB_RESULT(82.5;0)",
+          "=LAB_RESULT(82.5;2;B4)",
+          "=LAB_TOTAL(B2:B4)"
+        })
+    void isNotSeenInWhatMayBeMeant(String formula) {
+      assertThat(whyOf(formula)).doesNotContain("changed places", "tenfold", "blank");
+    }
   }
 
   @Nested
