@@ -38,6 +38,25 @@ public final class Correlations implements Combination {
         Arrays.stream(coefficients).map(double[]::clone).toArray(double[][]::new));
   }
 
+  /** None between so many inputs. */
+  public static Correlations none(int inputs) {
+    return new Correlations(MatrixUtils.createRealIdentityMatrix(inputs).getData());
+  }
+
+  /**
+   * The covariance of two results of the same inputs, the sum of r(i,j) c(i)u(i) d(j)u(j) with c
+   * and d the sensitivity coefficients of the two (JCGM 100:2008, F.1.2.3 and H.2.3).
+   */
+  public double covariance(double[] first, double[] second) {
+    double sum = 0;
+    for (int i = 0; i < first.length; i++) {
+      for (int j = 0; j < second.length; j++) {
+        sum += coefficients[i][j] * first[i] * second[j];
+      }
+    }
+    return sum;
+  }
+
   /** What is wrong with a square matrix of coefficients. */
   public static Optional<Message> problemOf(double[][] coefficients) {
     for (int i = 0; i < coefficients.length; i++) {

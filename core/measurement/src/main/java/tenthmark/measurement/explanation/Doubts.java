@@ -16,8 +16,8 @@ import tenthmark.measurement.formula.Operand;
 import tenthmark.measurement.wording.Sentences;
 
 /**
- * What is very unlikely about a call of a LAB function that has a value: a blank cell that counts as
- * 0 where a number belongs, and what the function itself doubts.
+ * What is very unlikely about a call of a LAB function that has a value: a blank cell that counts
+ * as 0 where a number belongs, and what the function itself doubts.
  */
 record Doubts(Calculation calculation, Words words, Sentences sentences) {
 

@@ -78,6 +78,11 @@ final class CarryParameters {
     return table.map(coefficients -> square(coefficients, places, cells));
   }
 
+  /** The same where all is combined in quadrature. */
+  static Optional<double[][]> correlations(Arguments arguments, List<Integer> places, int cells) {
+    return arguments.find(CORRELATIONS).map(table -> square(table, places, cells));
+  }
+
   private static double[][] square(Value.Table table, List<Integer> places, int cells) {
     if (table.height() != cells || table.width() != cells) {
       throw ArgumentException.notAllowed(

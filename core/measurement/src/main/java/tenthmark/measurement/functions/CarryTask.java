@@ -12,6 +12,7 @@ import tenthmark.measurement.carrying.Straight;
 import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
+import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.Follower;
@@ -39,7 +40,13 @@ record CarryTask(
 
   /** The task of a call that gives the cells of the result and of the inputs. */
   static CarryTask inCells(Arguments arguments, Follower follower) {
-    CellAddress result = resultIn(arguments.get(CarryParameters.RESULT));
+    return inCells(CarryParameters.RESULT, arguments, follower);
+  }
+
+  /** The same for another parameter that gives the cell of a result. */
+  static CarryTask inCells(Parameter<CellBlock> parameter, Arguments arguments, Follower follower) {
+    CellBlock asked = arguments.get(parameter);
+    CellAddress result = resultIn(parameter, asked);
     CellBlock inputs = arguments.get(CarryParameters.INPUTS);
     List<CellAddress> cells = cellsIn(inputs);
     List<OptionalDouble> values = explained(() -> follower.numbers(inputs.cells(), inputs.range()));
@@ -47,9 +54,7 @@ record CarryTask(
     String name = CarryParameters.INPUTS.name();
     List<Integer> places = CarryParameters.places(name, values, uncertainties);
     List<CellAddress> measured = places.stream().map(cells::get).toList();
-    Model model =
-        explained(
-            () -> follower.model(arguments.get(CarryParameters.RESULT).cells(), result, measured));
+    Model model = explained(() -> follower.model(asked.cells(), result, measured));
     return of(
         model,
         measured.stream().map(cell -> label(cell, result)).toList(),
@@ -90,12 +95,10 @@ record CarryTask(
     }
   }
 
-  private static CellAddress resultIn(CellBlock block) {
+  private static CellAddress resultIn(Parameter<CellBlock> parameter, CellBlock block) {
     if (block.range().width() != 1 || block.range().height() != 1) {
       throw ArgumentException.notAllowed(
-          CarryParameters.RESULT.name(),
-          Argument.inWords(block.range()),
-          Message.of("allowed.formula.cell"));
+          parameter.name(), Argument.inWords(block.range()), Message.of("allowed.formula.cell"));
     }
     return block.range().first();
   }
@@ -126,11 +129,22 @@ record CarryTask(
           ? new Straight()
           : new Quadrature();
     }
-    Correlations.problemOf(coefficients.get())
+    return correlations(coefficients.get());
+  }
+
+  /** The correlations that a call for standard uncertainties gives, none if it gives none. */
+  Correlations correlations(Arguments arguments) {
+    return CarryParameters.correlations(arguments, places, cells)
+        .map(CarryTask::correlations)
+        .orElseGet(() -> Correlations.none(places.size()));
+  }
+
+  private static Correlations correlations(double[][] coefficients) {
+    Correlations.problemOf(coefficients)
         .ifPresent(
             problem -> {
               throw new ArgumentException(problem);
             });
-    return Correlations.of(coefficients.get());
+    return Correlations.of(coefficients);
   }
 }

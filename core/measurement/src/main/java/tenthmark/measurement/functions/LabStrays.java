@@ -14,6 +14,7 @@ import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.repeats.Repeats;
+import tenthmark.measurement.repeats.Side;
 import tenthmark.measurement.repeats.StrayTest;
 import tenthmark.measurement.wording.Sentences;
 
@@ -32,9 +33,23 @@ public final class LabStrays implements WorksheetFunction {
   private static final Parameter<StrayTest> TEST =
       Parameter.optional(
           "test",
-          "Grubbs (two-sided, 5 %) or chauvenet. Grubbs if left out.",
+          "Grubbs or chauvenet. Grubbs if left out.",
           Kinds.choice(StrayTest.class),
           StrayTest.GRUBBS);
+
+  private static final Parameter<Double> LIMIT =
+      Parameter.optional(
+          "limit",
+          "The test's level below 1, or from 1 on the score above which a reading is suspect. 0.05 or"
+              + " 0.5 (chauvenet) if left out.",
+          Kinds.positive());
+
+  private static final Parameter<Side> SIDE =
+      Parameter.optional(
+          "side",
+          "Which readings may be suspect: both, low (below the mean) or high. Both if left out.",
+          Kinds.choice(Side.class),
+          Side.BOTH);
 
   private static final Declaration DECLARATION =
       new Declaration(
@@ -44,11 +59,12 @@ public final class LabStrays implements WorksheetFunction {
           "Gives each reading's distance from the mean in standard deviations, and whether it is"
               + " suspect.",
           "Before a reading is left out, and never as the only reason for it.",
-          List.of(VALUES, TEST),
+          List.of(VALUES, TEST, LIMIT, SIDE),
           "score = |value - mean|/s, with s the standard deviation of all n values (n - 1); suspect"
               + " if the score is above the limit. grubbs: (n-1)/sqrt(n) sqrt(t²/(n-2+t²)), t"
-              + " Student's quantile with n-2 degrees of freedom that leaves 0.05/(2n) above it;"
-              + " chauvenet: the normal quantile at 1 - 1/(4n). One row per cell, in their order."
+              + " Student's quantile with n-2 degrees of freedom that leaves level/(2n) above it;"
+              + " chauvenet: the normal quantile at 1 - level/(2n); for one side level/n."
+              + " One row per cell, in their order."
               + " Suspect means: look for the cause in the notes; it is no leave to delete.",
           "F. E. Grubbs, Technometrics 11 (1969) 1, and ASTM E178; Chauvenet (1863), common practice"
               + " in teaching laboratories",
@@ -77,20 +93,30 @@ public final class LabStrays implements WorksheetFunction {
                 .with(VALUES.name(), cells).atLeast(FEWEST, "strays").stream()
                     .map(row -> row[0])
                     .toList());
-    double limit = arguments.get(TEST).limit(repeats.count());
+    double limit = limit(arguments, repeats.count());
+    Side side = arguments.get(SIDE);
     Iterator<Double> scores = repeats.scores().iterator();
     return new Value.Table(
         cells.stream()
             .map(
                 cell ->
-                    cell.isPresent() ? scored(scores.next(), limit, arguments.sentences()) : EMPTY)
+                    cell.isPresent()
+                        ? scored(scores.next(), limit, side, arguments.sentences())
+                        : EMPTY)
             .toList());
   }
 
   private static final List<Value> EMPTY = List.of(Value.BLANK, Value.BLANK);
 
-  private static List<Value> scored(double score, double limit, Sentences sentences) {
+  private static double limit(Arguments arguments, int count) {
+    StrayTest test = arguments.get(TEST);
+    double limit = arguments.find(LIMIT).orElse(test.usualLevel());
+    return limit < 1 ? test.limit(count, limit, arguments.get(SIDE)) : limit;
+  }
+
+  private static List<Value> scored(double score, double limit, Side side, Sentences sentences) {
+    boolean suspect = side.holds(score) && Math.abs(score) > limit;
     return List.of(
-        Value.of(score), Value.of(sentences.say(score > limit ? "word.suspect" : "word.ok")));
+        Value.of(Math.abs(score)), Value.of(sentences.say(suspect ? "word.suspect" : "word.ok")));
   }
 }

@@ -46,15 +46,15 @@ public record Repeats(List<Double> values) {
   }
 
   /**
-   * How far each reading lies from the mean, |value - mean| in standard deviations of the readings,
-   * in their order; zero if all are equal.
+   * How far each reading lies above the mean, (value - mean) in standard deviations of the
+   * readings, in their order; negative below it, zero if all are equal.
    */
   public List<Double> scores() {
     double[] differences = scaledDifferences();
     double mean = StatUtils.mean(differences);
     double deviation = Math.sqrt(StatUtils.variance(differences));
     return DoubleStream.of(differences)
-        .map(difference -> deviation == 0 ? 0 : Math.abs(difference - mean) / deviation)
+        .map(difference -> deviation == 0 ? 0 : (difference - mean) / deviation)
         .boxed()
         .toList();
   }

@@ -39,6 +39,45 @@ class LabStraysTest {
   }
 
   @Nested
+  class LimitAndSide {
+
+    private static final Value TIMES = column(3.8, 3.5, 3.9, 3.9, 3.4, 1.8);
+
+    // By hand: the last one lies 1.9705 out. Grubbs' table in StrayTestTest has for 6 values 1.887
+    // (two-sided 5 %), 1.973 (1 %)
+    @Test
+    void areThoseThatAreGiven() {
+      assertThat(found("grubbs", 0.05)).contains("suspect");
+      assertThat(found("grubbs", 0.01)).doesNotContain("suspect");
+      assertThat(found("grubbs", 1.9)).contains("suspect");
+      assertThat(found("grubbs", 2.1)).doesNotContain("suspect");
+      assertThat(found("chauvenet", 2.1)).doesNotContain("suspect");
+      assertThat(found("chauvenet", 0.5)).isEqualTo(found("chauvenet", null));
+      assertThat(found("grubbs", 0.05)).isEqualTo(found("grubbs", null));
+    }
+
+    @Test
+    void areOneSidedWhereAskedFor() {
+      assertThat(found(null, null, "low")).contains("suspect").isEqualTo(found(null, null, "BOTH"));
+      assertThat(found(null, null, "high")).doesNotContain("suspect");
+    }
+
+    @Test
+    void areRefusedByName() {
+      assertThat(sentence(call("LAB_STRAYS", TIMES, null, 0))).contains("limit is 0");
+      assertThat(sentence(call("LAB_STRAYS", TIMES, null, null, "left")))
+          .contains("side is the text \"left\"; it must be one of both, low, high.");
+    }
+
+    private static List<String> found(Object... how) {
+      Object[] arguments = new Object[how.length + 1];
+      arguments[0] = TIMES;
+      System.arraycopy(how, 0, arguments, 1, how.length);
+      return words((Value.Table) call("LAB_STRAYS", arguments));
+    }
+  }
+
+  @Nested
   class Layout {
 
     @Test

@@ -14,20 +14,27 @@ class StrayTestTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/reference/tables/grubbs-critical.csv", numLinesToSkip = 1)
   void grubbsAgreesWithTheTable(int count, double oneSided5, double twoSided5, double twoSided1) {
-    assertThat(StrayTest.GRUBBS.limit(count)).isCloseTo(twoSided5, within(0.0006));
+    assertThat(limit(StrayTest.GRUBBS, count)).isCloseTo(twoSided5, within(0.0006));
+    assertThat(StrayTest.GRUBBS.limit(count, 0.05, Side.HIGH)).isCloseTo(oneSided5, within(0.0006));
+    assertThat(StrayTest.GRUBBS.limit(count, 0.025, Side.LOW)).isCloseTo(twoSided5, within(0.0006));
+    assertThat(StrayTest.GRUBBS.limit(count, 0.01, Side.BOTH)).isCloseTo(twoSided1, within(0.0006));
   }
 
   // Printed table, LibreTexts Analytic References appendix 07, two-sided 5 %; three decimals
   @ParameterizedTest
   @CsvSource({"3, 1.154", "4, 1.481", "5, 1.715", "6, 1.887", "8, 2.126", "10, 2.290", "15, 2.549"})
   void grubbsAgreesWithAPrintedTable(int count, double printed) {
-    assertThat(StrayTest.GRUBBS.limit(count)).isCloseTo(printed, within(0.0015));
+    assertThat(limit(StrayTest.GRUBBS, count)).isCloseTo(printed, within(0.0015));
   }
 
   // Public table of Chauvenet's criterion, three decimals
   @ParameterizedTest
   @CsvFileSource(resources = "/reference/tables/chauvenet.csv", numLinesToSkip = 1)
   void chauvenetAgreesWithTheTable(int count, double limit) {
-    assertThat(StrayTest.CHAUVENET.limit(count)).isCloseTo(limit, within(0.0006));
+    assertThat(limit(StrayTest.CHAUVENET, count)).isCloseTo(limit, within(0.0006));
+  }
+
+  private static double limit(StrayTest test, int count) {
+    return test.limit(count, test.usualLevel(), Side.BOTH);
   }
 }

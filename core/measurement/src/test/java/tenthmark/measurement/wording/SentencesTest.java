@@ -43,6 +43,7 @@ class SentencesTest {
                 Set.of(
                     "result.exact",
                     "kind.instrument",
+                    "label.pair.covariance",
                     "label.total",
                     "column.contribution",
                     "reference.source",
