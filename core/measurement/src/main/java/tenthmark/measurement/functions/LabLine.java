@@ -49,8 +49,14 @@ public final class LabLine implements WorksheetFunction {
         .with(
             "chi.squared", shown(line.chiSquared(), "label.needs.ux.or.uy", arguments.sentences()))
         .with("freedom", line.freedom())
-        .with("residual.standard.deviation", line.residualDeviation())
+        .with("residual.standard.deviation", residual(line, arguments.sentences()))
         .table();
+  }
+
+  private static Value residual(Line line, Sentences sentences) {
+    return line.freedom() == 0
+        ? Value.of(sentences.say("label.needs.point"))
+        : Value.of(line.residualDeviation());
   }
 
   /** Chi-squared as a cell shows it, or what it takes. */

@@ -60,6 +60,13 @@ public final class LabLineBack implements WorksheetFunction {
     return DECLARATION;
   }
 
+  private static double byScatter(Line line) {
+    if (line.freedom() == 0) {
+      throw ArgumentException.of("lineback.scatter");
+    }
+    return line.residualDeviation();
+  }
+
   @Override
   public Value evaluate(Arguments arguments) {
     List<Double> readings = arguments.get(READINGS);
@@ -69,9 +76,7 @@ public final class LabLineBack implements WorksheetFunction {
     }
     double y = readings.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
     double u =
-        arguments
-            .find(UNCERTAINTY)
-            .orElseGet(() -> line.residualDeviation() / Math.sqrt(readings.size()));
+        arguments.find(UNCERTAINTY).orElseGet(() -> byScatter(line) / Math.sqrt(readings.size()));
     return new Value.Table(
         List.of(List.of(Value.of(line.placeOf(y)), Value.of(line.placeUncertainty(y, u)))));
   }

@@ -56,7 +56,8 @@ final class LineParameters {
           + " line)²/(uy² + slope² ux²)) is least; uncertainties from ux and uy alone, at the"
           + " adjusted points; errors of x and y independent. Compare chi-squared with the degrees of"
           + " freedom to see whether the points scatter as ux and uy say. Degrees of freedom: n - 2,"
-          + " through the origin n - 1.";
+          + " through the origin n - 1. With ux or uy the line through two points has its uncertainty"
+          + " too.";
 
   /** A brake lever's spring, invented: extension in mm, force in N. */
   static final List<List<Object>> LEVER =
@@ -74,13 +75,13 @@ final class LineParameters {
 
   static Line line(Arguments arguments) {
     boolean origin = arguments.get(ORIGIN);
+    boolean byScatter = arguments.find(UX).isEmpty() && arguments.find(UY).isEmpty();
     List<Point> points =
         points(
             arguments,
             arguments.find(UX).orElse(NONE),
             arguments.find(UY).orElse(NONE),
-            LineFit.fewest(origin));
-    boolean byScatter = arguments.find(UX).isEmpty() && arguments.find(UY).isEmpty();
+            byScatter ? LineFit.fewestToScatter(origin) : LineFit.fewest(origin));
     return fitted(
         () ->
             byScatter

@@ -14,8 +14,10 @@ import java.util.OptionalDouble;
  * @param heightUncertainty standard uncertainty of that y; 0 for a line through the origin
  * @param chiSquared sum over the points of (distance from the line over its uncertainty)²; empty if
  *     the points have no uncertainties
- * @param freedom degrees of freedom: points less fitted parameters, at least 1
- * @param residualDeviation sqrt(sum of (y - line)² / freedom), without weights, in the unit of y
+ * @param freedom degrees of freedom: points less fitted parameters; 0 where the line passes through
+ *     every point whatever they are
+ * @param residualDeviation sqrt(sum of (y - line)² / freedom), without weights, in the unit of y; 0
+ *     without a degree of freedom
  */
 public record Line(
     double slope,

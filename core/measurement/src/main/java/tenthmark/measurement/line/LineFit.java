@@ -18,22 +18,27 @@ public final class LineFit {
   private final Axis x;
   private final Axis y;
 
-  private LineFit(List<Point> points, boolean throughOrigin) {
+  private LineFit(List<Point> points, boolean throughOrigin, int fewest) {
     this.points = points;
     this.throughOrigin = throughOrigin;
     this.x = throughOrigin ? Axis.fromZero(points, Point::x) : Axis.centred(points, Point::x);
     this.y = throughOrigin ? Axis.fromZero(points, Point::y) : Axis.centred(points, Point::y);
-    if (points.size() < fewest(throughOrigin)) {
-      throw FitException.of("fit.line.few", fewest(throughOrigin));
+    if (points.size() < fewest) {
+      throw FitException.of("fit.line.few", fewest);
     }
     if (throughOrigin ? Arrays.stream(x.values()).allMatch(u -> u == 0) : x.isSinglePlace()) {
       throw FitException.of(throughOrigin ? "fit.x.zero" : "fit.x.equal");
     }
   }
 
-  /** The fewest points that leave a degree of freedom. */
+  /** The fewest points whose scatter tells anything: they leave a degree of freedom. */
+  public static int fewestToScatter(boolean throughOrigin) {
+    return fewest(throughOrigin) + 1;
+  }
+
+  /** The fewest points that make a line. */
   public static int fewest(boolean throughOrigin) {
-    return throughOrigin ? 2 : 3;
+    return throughOrigin ? 1 : 2;
   }
 
   /**
@@ -43,7 +48,7 @@ public final class LineFit {
    * @throws FitException if the points are too few or all above one another
    */
   public static Line byScatter(List<Point> points, boolean throughOrigin) {
-    LineFit fit = new LineFit(points, throughOrigin);
+    LineFit fit = new LineFit(points, throughOrigin, fewestToScatter(throughOrigin));
     double[] none = new double[points.size()];
     double[] equal = new double[points.size()];
     Arrays.fill(equal, 1);
@@ -65,7 +70,7 @@ public final class LineFit {
    *     uncertainty, or if no slope settles
    */
   public static Line byUncertainties(List<Point> points, boolean throughOrigin) {
-    LineFit fit = new LineFit(points, throughOrigin);
+    LineFit fit = new LineFit(points, throughOrigin, fewest(throughOrigin));
     double[] ux = points.stream().mapToDouble(point -> fit.x.scaled(point.ux())).toArray();
     double[] uy = points.stream().mapToDouble(point -> fit.y.scaled(point.uy())).toArray();
     double unit = unit(ux, uy);
@@ -106,7 +111,7 @@ public final class LineFit {
             y.difference(unit * solution.heightUncertainty()),
             chiSquared,
             freedom(),
-            y.difference(Math.sqrt(solution.squares() / freedom())));
+            freedom() == 0 ? 0 : y.difference(Math.sqrt(solution.squares() / freedom())));
     if (isFinite(line)) {
       return line;
     }

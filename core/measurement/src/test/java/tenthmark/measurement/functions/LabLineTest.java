@@ -110,6 +110,61 @@ class LabLineTest {
   }
 
   @Nested
+  class ThroughTwoPoints {
+
+    // By hand from (1, 2 ± 0.1) and (3, 8 ± 0.2), each independent (JCGM 100:2008, 5.1.2): slope
+    // (y2 - y1)/2, intercept 1.5 y1 - 0.5 y2
+    @Test
+    void carriesTheUncertaintiesOfThePoints() {
+      Value line = call("LAB_LINE", column(1, 3), column(2, 8), null, column(0.1, 0.2));
+      assertThat(labelled(line).get("slope")).isCloseTo(3, within(1e-14));
+      assertThat(labelled(line).get("intercept")).isCloseTo(-1, within(1e-14));
+      assertThat(labelled(line).get("slope uncertainty"))
+          .isCloseTo(Math.sqrt(0.1 * 0.1 + 0.2 * 0.2) / 2, within(1e-14));
+      assertThat(labelled(line).get("intercept uncertainty"))
+          .isCloseTo(Math.sqrt(0.15 * 0.15 + 0.1 * 0.1), within(1e-14));
+      assertThat(labelled(line).get("degrees of freedom")).isZero();
+      assertThat(labelled(line).get("chi-squared")).isCloseTo(0, within(1e-20));
+      assertThat(((Value.Table) line).rows().get(7))
+          .containsExactly(
+              Value.of("residual standard deviation"), Value.of("needs one more point"));
+    }
+
+    // The same points with uncertainties of x instead: those of y are 3 times them
+    @Test
+    void carriesThoseInX() {
+      assertThat(number("LAB_SLOPEERROR", column(1, 3), column(2, 8), column(0.1, 0.2)))
+          .isCloseTo(3 * Math.sqrt(0.1 * 0.1 + 0.2 * 0.2) / 2, within(1e-13));
+    }
+
+    @Test
+    void orThroughOneAndTheOrigin() {
+      assertThat(number("LAB_SLOPEERROR", column(4), column(8), null, 0.2, "yes"))
+          .isCloseTo(0.05, within(1e-15));
+    }
+
+    @Test
+    void needsTheUncertaintyOfAReadingThatIsReadBack() {
+      assertThat(sentence(call("LAB_LINEBACK", 5, column(1, 3), column(2, 8), null, 0.1)))
+          .isEqualTo(
+              "LAB_LINEBACK: u0 is left out, and these points always lie on their line: without"
+                  + " scatter it must be given.");
+      assertThat(
+              ((Value.Table)
+                      call("LAB_LINEBACK", 5, column(1, 3), column(2, 8), null, 0.1, null, 0.1))
+                  .cells()
+                  .get(0))
+          .isEqualTo(Value.of(2));
+    }
+
+    @Test
+    void hasNoUncertaintyByScatter() {
+      assertThat(fault("LAB_SLOPEERROR", column(1, 3), column(2, 8)))
+          .contains("the fit needs at least 3");
+    }
+  }
+
+  @Nested
   class Prediction {
 
     // JCGM 100:2008, H.3.4: the correction of the thermometer at 30 °C is -0.1494 °C, u = 0.0041

@@ -432,7 +432,9 @@ class LineFitTest {
       Point low = new Point(1, 2, 0.1, 0.1);
       Point high = new Point(1, 3, 0.1, 0.1);
       assertRefused(List.of(low, high, low), "every x is equal");
-      assertRefused(List.of(low, new Point(2, 2, 0.1, 0.1)), "a line needs at least 3 points");
+      assertRefused(List.of(low), "a line needs at least 2 points");
+      assertThatThrownBy(() -> LineFit.byScatter(List.of(low, new Point(2, 2, 0, 0)), false))
+          .hasMessageContaining("a line needs at least 3 points");
       assertRefused(
           List.of(low, high, new Point(2, 2, 0, 0)), "a point has no uncertainty in x nor in y");
       assertRefused(
