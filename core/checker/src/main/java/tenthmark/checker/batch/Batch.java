@@ -9,6 +9,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
+import tenthmark.checker.report.FileReport;
+import tenthmark.checker.workbook.Reason;
 
 /**
  * Checks many files, several at a time, and hands on their reports in the order of the files.
@@ -35,15 +37,15 @@ public record Batch(int threads) {
     Turns turns = new Turns();
     ExecutorService pool = Executors.newFixedThreadPool(threads, Batch::worker);
     try {
-      Queue<Future<Finished>> open = new ArrayDeque<>();
+      Queue<Open> open = new ArrayDeque<>();
       for (Job job : jobs) {
         if (open.size() == threads * AHEAD) {
-          next.accept(finished(open.remove()));
+          next.accept(open.remove().finished());
         }
-        open.add(pool.submit(() -> turns.finish(job)));
+        open.add(new Open(job, pool.submit(() -> turns.finish(job))));
       }
       while (!open.isEmpty()) {
-        next.accept(finished(open.remove()));
+        next.accept(open.remove().finished());
       }
     } finally {
       pool.shutdownNow();
@@ -57,14 +59,19 @@ public record Batch(int threads) {
     return thread;
   }
 
-  private static Finished finished(Future<Finished> open) {
-    try {
-      return open.get();
-    } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
-      throw new CancellationException("the batch was stopped");
-    } catch (ExecutionException impossible) {
-      throw new IllegalStateException(impossible);
+  private record Open(Job job, Future<Finished> end) {
+
+    Finished finished() {
+      try {
+        return end.get();
+      } catch (InterruptedException stopped) {
+        Thread.currentThread().interrupt();
+        throw new CancellationException("the batch was stopped");
+      } catch (ExecutionException fault) {
+        // Memory may be so short that even the line about a file cannot be made beside the others.
+        String reason = Reason.of(fault.getCause());
+        return new Finished(FileReport.unchecked(job.file(), reason), List.of());
+      }
     }
   }
 }

@@ -1,12 +1,19 @@
 package tenthmark.checker.batch;
 
-import java.util.Optional;
+import java.util.List;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.Unwritten;
 
 /**
  * A file of a batch when its turn is over.
  *
  * @param report what was found in it
- * @param unwritten why its reports could not all be written, in one line; empty if they could
+ * @param unwritten those of its reports that could not be written
  */
-public record Finished(FileReport report, Optional<String> unwritten) {}
+public record Finished(FileReport report, List<Unwritten> unwritten) {
+
+  /** Copies the list. */
+  public Finished {
+    unwritten = List.copyOf(unwritten);
+  }
+}

@@ -1,11 +1,12 @@
 package tenthmark.checker.batch;
 
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
-import tenthmark.checker.workbook.UnreadableFileException;
+import tenthmark.checker.report.Unwritten;
+import tenthmark.checker.workbook.Reason;
 
 /**
  * One file of a batch. Whatever goes wrong, the errors of the virtual machine included, becomes a
@@ -13,32 +14,25 @@ import tenthmark.checker.workbook.UnreadableFileException;
  *
  * @param file as it was named
  * @param check makes its report
- * @param write writes what is made of the report, and gives the line that says what could not be
- *     written
+ * @param write writes what is made of the report, and gives what could not be written
  */
 public record Job(
-    Path file, Supplier<FileReport> check, Function<FileReport, Optional<String>> write) {
+    Path file, Supplier<FileReport> check, Function<FileReport, List<Unwritten>> write) {
 
   FileReport checked() {
     try {
       return check.get();
     } catch (Throwable fault) {
-      return FileReport.unchecked(file, line(fault));
+      return FileReport.unchecked(file, Reason.of(fault));
     }
   }
 
   /** Nothing that goes wrong here takes the report away. */
-  Optional<String> written(FileReport report) {
+  List<Unwritten> written(FileReport report) {
     try {
       return write.apply(report);
     } catch (Throwable fault) {
-      return Optional.of(line(fault));
+      return List.of(new Unwritten("its report", Reason.of(fault), true));
     }
-  }
-
-  private static String line(Throwable fault) {
-    return fault instanceof OutOfMemoryError
-        ? UnreadableFileException.OUT_OF_MEMORY
-        : "the checker failed on this file: " + fault;
   }
 }

@@ -1,12 +1,13 @@
 package tenthmark.checker.batch;
 
-import java.util.Optional;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.Unwritten;
 import tenthmark.checker.workbook.UnreadableFileException;
 
 /**
@@ -23,21 +24,23 @@ final class Turns {
 
   /** The check and the writing of its report have turns of their own. */
   Finished finish(Job job) {
-    FileReport report = turn(job::checked, FileReport::problem);
-    return new Finished(report, turn(() -> job.written(report), Function.identity()));
+    FileReport report = turn(job::checked, checked -> checked.problem().stream().toList());
+    List<Unwritten> unwritten =
+        turn(() -> job.written(report), all -> all.stream().map(Unwritten::reason).toList());
+    return new Finished(report, unwritten);
   }
 
-  private <T> T turn(Supplier<T> work, Function<T, Optional<String>> problem) {
+  private <T> T turn(Supplier<T> work, Function<T, List<String>> problems) {
     int before = shortages.get();
-    T first = besideOthers(work, problem);
-    return problem.apply(first).isEmpty() ? first : again(work, first, before);
+    T first = besideOthers(work, problems);
+    return problems.apply(first).isEmpty() ? first : again(work, first, before);
   }
 
-  private <T> T besideOthers(Supplier<T> work, Function<T, Optional<String>> problem) {
+  private <T> T besideOthers(Supplier<T> work, Function<T, List<String>> problems) {
     lock.readLock().lock();
     try {
       T first = work.get();
-      if (problem.apply(first).filter(UnreadableFileException.OUT_OF_MEMORY::equals).isPresent()) {
+      if (problems.apply(first).contains(UnreadableFileException.OUT_OF_MEMORY)) {
         shortages.incrementAndGet();
       }
       return first;

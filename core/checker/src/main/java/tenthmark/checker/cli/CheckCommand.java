@@ -27,6 +27,7 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Severity;
 import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
+import tenthmark.checker.workbook.Reason;
 import tenthmark.measurement.wording.Sentences;
 
 /** {@code check FILES|FOLDERS}. */
@@ -168,7 +169,9 @@ final class CheckCommand implements Callable<Integer> {
       }
       return status;
     } catch (IOException problem) {
-      spec.commandLine().getErr().println(results + ": cannot be read or written: " + problem);
+      spec.commandLine()
+          .getErr()
+          .println(results + ": cannot be read or written: " + Reason.of(problem));
       return Main.FAILED;
     }
   }
@@ -185,17 +188,14 @@ final class CheckCommand implements Callable<Integer> {
         .run(
             jobs,
             finished -> {
-              keep.accept(finished.report());
-              output.file(finished.report());
-              finished.unwritten().ifPresent(line -> out.unwritten(finished.report().file(), line));
+              FileReport report = finished.report();
+              output.file(report);
+              out.unwritten(report.file(), finished.unwritten());
+              keep.accept(report);
             });
-    output.end();
+    boolean printed = output.end();
     boolean written = out.end(output.reports(), err);
-    if (spec.commandLine().getOut().checkError()) {
-      err.println("the results cannot all be written to standard output");
-      return Main.FAILED;
-    }
-    return written ? status(output.reports()) : Main.FAILED;
+    return printed && written ? status(output.reports()) : Main.FAILED;
   }
 
   private Job job(WorkbookPaths.Entry entry, Function<Path, FileReport> checker) {

@@ -4,9 +4,11 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.JsonReport;
 import tenthmark.checker.report.TextReport;
+import tenthmark.checker.workbook.Reason;
 import tenthmark.measurement.wording.Sentences;
 
 /** What a check prints: results to standard output, messages and progress to standard error. */
@@ -25,6 +27,7 @@ final class CheckOutput {
   private final PrintWriter err;
   private final Optional<Progress> progress;
   private final List<FileReport> reports = new ArrayList<>();
+  private boolean complete = true;
 
   CheckOutput(
       Format format,
@@ -48,18 +51,41 @@ final class CheckOutput {
     if (report.problem().isPresent()) {
       err.println(TextReport.failure(report));
     } else if (format == Format.TEXT && !quiet) {
-      text.lines(report).forEach(out::println);
-      out.println(text.summary(report));
+      print(report.file() + ": ", () -> lines(report));
     }
     progress.ifPresent(Progress::step);
     progress.ifPresent(Progress::show);
   }
 
-  /** Prints what is to be said about all files. */
-  void end() {
+  private List<String> lines(FileReport report) {
+    List<String> lines = new ArrayList<>(text.lines(report));
+    lines.add(text.summary(report));
+    return lines;
+  }
+
+  /** Prints what is to be said about all files; whether all that was to be printed was. */
+  boolean end() {
     progress.ifPresent(Progress::clear);
-    out.println(
-        format == Format.JSON ? JsonReport.write(reports, text.texts()) : text.summary(reports));
+    print("", () -> List.of(all()));
+    if (out.checkError()) {
+      complete = false;
+      err.println("the results cannot all be written to standard output");
+    }
+    return complete;
+  }
+
+  private String all() {
+    return format == Format.JSON ? JsonReport.write(reports, text.texts()) : text.summary(reports);
+  }
+
+  /** Whatever goes wrong with some lines, the others and the reports follow. */
+  private void print(String whose, Supplier<List<String>> lines) {
+    try {
+      lines.get().forEach(out::println);
+    } catch (Throwable fault) {
+      complete = false;
+      err.println(whose + "the results cannot be printed: " + Reason.of(fault));
+    }
   }
 
   /** The reports, in the order of the files. */

@@ -13,6 +13,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import tenthmark.checker.workbook.Reason;
 
 /** The command line of the checker. */
 @Command(
@@ -54,8 +55,21 @@ public final class Main {
   public static void main(String[] arguments) {
     // System.out would swallow that the disk is full.
     PrintWriter results = writer(new FileOutputStream(FileDescriptor.out));
-    int status = commandLine(results, writer(System.err)).execute(arguments);
-    System.exit(status);
+    System.exit(run(commandLine(results, writer(System.err)), arguments));
+  }
+
+  /** Runs a command; whatever goes wrong is said in a line, and is never taken for a finding. */
+  static int run(CommandLine command, String... arguments) {
+    try {
+      return command.execute(arguments);
+    } catch (Throwable fault) {
+      return failed(command, fault);
+    }
+  }
+
+  private static int failed(CommandLine command, Throwable fault) {
+    command.getErr().println("tenthmark-checker failed: " + Reason.of(fault));
+    return FAILED;
   }
 
   static CommandLine commandLine(PrintWriter out, PrintWriter err) {
@@ -66,11 +80,7 @@ public final class Main {
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(Main::refuse)
-        .setExecutionExceptionHandler(
-            (fault, command, parsed) -> {
-              command.getErr().println("tenthmark-checker failed: " + fault);
-              return FAILED;
-            });
+        .setExecutionExceptionHandler((fault, command, parsed) -> failed(command, fault));
   }
 
   /**

@@ -1,6 +1,5 @@
 package tenthmark.checker.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -14,7 +13,8 @@ import picocli.CommandLine.Spec;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
-import tenthmark.checker.workbook.UnreadableFileException;
+import tenthmark.checker.report.TextReport;
+import tenthmark.checker.report.Unwritten;
 import tenthmark.measurement.wording.Sentences;
 
 /** {@code --out DIR}: the reports that are written into a folder, if one is given. */
@@ -33,7 +33,7 @@ final class OutOption {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec;
 
-  private final Map<Path, String> failures = new LinkedHashMap<>();
+  private final Map<Path, List<Unwritten>> failures = new LinkedHashMap<>();
   private Optional<ReportFolder> reports = Optional.empty();
 
   /** The file in the folder that keeps the results for later checks. */
@@ -62,40 +62,27 @@ final class OutOption {
     return workbooks;
   }
 
-  /** Writes the reports on one workbook, or says why not; any thread may do that. */
-  Optional<String> write(FileReport report) {
-    try {
-      if (reports.isPresent()) {
-        reports.get().write(report);
-      }
-      return Optional.empty();
-    } catch (UnreadableFileException problem) {
-      return Optional.of(problem.getMessage());
-    } catch (IOException problem) {
-      return Optional.of(problem.toString());
-    }
+  /** Writes the reports on one workbook and gives those that cannot be; any thread may do that. */
+  List<Unwritten> write(FileReport report) {
+    return reports.isPresent() ? reports.get().write(report) : List.of();
   }
 
-  /** Notes that the reports on a workbook could not all be written. */
-  void unwritten(Path workbook, String reason) {
-    failures.put(workbook, reason);
+  /** Notes that reports on a workbook could not be written. */
+  void unwritten(Path workbook, List<Unwritten> missing) {
+    if (!missing.isEmpty()) {
+      failures.put(workbook, missing);
+    }
   }
 
   /**
-   * Writes the reports on all workbooks and says which reports could not be written; whether all
-   * could.
+   * Writes the reports on all workbooks and says which reports could not be written; whether the
+   * check is complete without them.
    */
   boolean end(List<FileReport> all, PrintWriter err) {
+    reports.ifPresent(folders -> unwritten(folder, folders.writeClass(all)));
     failures.forEach(
-        (file, reason) -> err.println(file + ": its report cannot be written: " + reason));
-    try {
-      if (reports.isPresent()) {
-        reports.get().writeClass(all);
-      }
-      return failures.isEmpty();
-    } catch (IOException problem) {
-      err.println(folder + ": the class reports cannot be written: " + problem);
-      return false;
-    }
+        (file, missing) ->
+            missing.forEach(report -> err.println(TextReport.line(file, report.line()))));
+    return failures.values().stream().flatMap(List::stream).noneMatch(Unwritten::incomplete);
   }
 }

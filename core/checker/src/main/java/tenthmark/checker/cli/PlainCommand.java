@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tenthmark.checker.plain.PlainCopy;
+import tenthmark.checker.workbook.Reason;
 import tenthmark.checker.workbook.UnreadableFileException;
 
 /** {@code plain FILE}. */
@@ -61,7 +62,7 @@ final class PlainCommand implements Callable<Integer> {
     } catch (UnreadableFileException unreadable) {
       err.println(source + ": " + unreadable.getMessage());
     } catch (IOException problem) {
-      err.println(copy + ": cannot be written: " + problem);
+      err.println(copy + ": cannot be written: " + Reason.of(problem));
     }
     return Main.FAILED;
   }

@@ -26,6 +26,7 @@ import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.Severity;
 import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
+import tenthmark.checker.workbook.Reason;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.checker.workbook.Workbook;
@@ -134,7 +135,7 @@ final class ProfileCommand {
       } catch (FileAlreadyExistsException exists) {
         err.println(out + ": exists already and is kept");
       } catch (IOException problem) {
-        err.println(out + ": cannot be written: " + problem);
+        err.println(out + ": cannot be written: " + Reason.of(problem));
       }
       return Main.FAILED;
     }

@@ -8,6 +8,7 @@ import tenthmark.checker.profile.Profile;
 import tenthmark.checker.profile.ProfileReader;
 import tenthmark.checker.profile.ProfileText;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.workbook.Reason;
 
 /** The profile that a command line names. */
 final class ProfileFile {
@@ -25,7 +26,7 @@ final class ProfileFile {
           .problems()
           .forEach(problem -> err.println(problem.in(file.toString())));
     } catch (IOException problem) {
-      err.println(file + ": the profile cannot be read: " + problem);
+      err.println(file + ": the profile cannot be read: " + Reason.of(problem));
     }
     return Optional.empty();
   }

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import tenthmark.checker.output.ReportFolder;
+import tenthmark.checker.workbook.Reason;
 
 /** The workbooks that a command line means. */
 final class WorkbookPaths {
@@ -58,7 +59,7 @@ final class WorkbookPaths {
       // Behind the dot a link to a folder is the folder.
       Files.walkFileTree(folder.resolve("."), new Collector(folder, found));
     } catch (IOException problem) {
-      found.add(new Entry(folder, Optional.of("the folder cannot be read: " + problem)));
+      found.add(new Entry(folder, Optional.of("the folder cannot be read: " + Reason.of(problem))));
     }
     if (found.isEmpty()) {
       return List.of(new Entry(folder, Optional.of("there is no workbook in this folder")));
@@ -102,7 +103,7 @@ final class WorkbookPaths {
 
     @Override
     public FileVisitResult visitFileFailed(Path file, IOException problem) {
-      found.add(new Entry(named(file), Optional.of("cannot be opened: " + problem)));
+      found.add(new Entry(named(file), Optional.of("cannot be opened: " + Reason.of(problem))));
       return FileVisitResult.CONTINUE;
     }
 

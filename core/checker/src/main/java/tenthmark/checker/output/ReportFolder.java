@@ -12,6 +12,7 @@ import tenthmark.checker.page.StudentPage;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.JsonReport;
+import tenthmark.checker.report.Unwritten;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
@@ -28,6 +29,9 @@ public final class ReportFolder {
   private static final String WORKBOOKS = "workbooks";
   private static final String PAGE = "feedback.html";
   private static final String CLASS = "class.html";
+  private static final String GRADEBOOK = "gradebook.csv";
+  private static final String FINDINGS = "findings.json";
+  private static final String TESTS = "junit.xml";
   private static final String RESULTS = "results.jsonl";
 
   private final Path folder;
@@ -73,29 +77,45 @@ public final class ReportFolder {
   }
 
   /**
-   * Writes what the student gets about a workbook; may be called from several threads.
+   * Writes what the student gets about a workbook, each report whatever becomes of the others; may
+   * be called from several threads. Without its annotated copy a check is complete: there are files
+   * that can be read and not be copied.
    *
-   * @throws UnreadableFileException if no annotated copy can be made; the page is written all the
-   *     same
+   * @return those that could not be written
    */
-  public void write(FileReport report) throws IOException, UnreadableFileException {
+  public List<Unwritten> write(FileReport report) {
     Path own = own(report.file());
-    WholeFile.write(
-        own.resolve(PAGE), StudentPage.of(report, checker.profile(), checker.rules(), texts));
+    Writing writing = new Writing();
+    writing.text(
+        "its page",
+        own.resolve(PAGE),
+        () -> StudentPage.of(report, checker.profile(), checker.rules(), texts));
+    Path copy = own.resolve(report.name());
     if (report.problem().isEmpty()) {
-      WholeFile.write(own.resolve(report.name()), annotated(report));
+      writing.copy("its annotated copy", copy, () -> annotated(report));
+    } else {
+      writing.none("its annotated copy", copy);
     }
+    return writing.unwritten();
   }
 
-  /** Writes what the instructor gets about all workbooks, given in their order. */
-  public void writeClass(List<FileReport> reports) throws IOException {
-    WholeFile.write(
+  /**
+   * Writes what the instructor gets about all workbooks, given in their order, each report whatever
+   * becomes of the others.
+   *
+   * @return those that could not be written
+   */
+  public List<Unwritten> writeClass(List<FileReport> reports) {
+    Writing writing = new Writing();
+    writing.text(
+        CLASS,
         folder.resolve(CLASS),
-        ClassPage.of(reports, checker.profile().course(), texts, this::name, this::link));
-    WholeFile.write(folder.resolve("gradebook.csv"), Gradebook.write(reports, this::name));
-    WholeFile.write(folder.resolve("findings.json"), JsonReport.write(reports, texts));
-    WholeFile.write(
-        folder.resolve("junit.xml"), TestReport.write(reports, rules(), texts, this::name));
+        () -> ClassPage.of(reports, checker.profile().course(), texts, this::name, this::link));
+    writing.text(GRADEBOOK, folder.resolve(GRADEBOOK), () -> Gradebook.write(reports, this::name));
+    writing.text(FINDINGS, folder.resolve(FINDINGS), () -> JsonReport.write(reports, texts));
+    writing.text(
+        TESTS, folder.resolve(TESTS), () -> TestReport.write(reports, rules(), texts, this::name));
+    return writing.unwritten();
   }
 
   /** The rules that the course applies. */

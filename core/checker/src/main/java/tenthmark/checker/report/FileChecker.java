@@ -9,6 +9,7 @@ import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.Limits;
+import tenthmark.checker.workbook.Reason;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.checker.workbook.WorkbookFile;
@@ -61,7 +62,7 @@ public record FileChecker(
       return FileReport.unchecked(file, unreadable.getMessage());
     } catch (RuntimeException | StackOverflowError fault) {
       // A fault of the checker itself: this file is lost, the batch goes on.
-      return FileReport.unchecked(file, "the checker failed on this file: " + fault);
+      return FileReport.unchecked(file, Reason.of(fault));
     }
   }
 

@@ -1,6 +1,7 @@
 package tenthmark.checker.report;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -68,7 +69,12 @@ public record TextReport(Sentences texts) {
 
   /** The line about a file that could not be checked, in English as all messages. */
   public static String failure(FileReport report) {
-    return oneLine(report.file() + ": cannot be checked: " + report.problem().orElseThrow());
+    return line(report.file(), "cannot be checked: " + report.problem().orElseThrow());
+  }
+
+  /** A message about a file or folder. */
+  public static String line(Path file, String message) {
+    return oneLine(file + ": " + message);
   }
 
   /** One line about a file that was checked. */

@@ -48,7 +48,7 @@ public final class WorkbookFile {
       }
       return workbook;
     } catch (IOException problem) {
-      throw new UnreadableFileException("cannot be opened: " + reason(problem), problem);
+      throw new UnreadableFileException("cannot be opened: " + Reason.of(problem), problem);
     }
   }
 
@@ -79,9 +79,5 @@ public final class WorkbookFile {
         case OFFICE_OPEN_XML_SPREADSHEET -> new XlsxReader(archive, limits).read();
       };
     }
-  }
-
-  private static String reason(IOException problem) {
-    return problem.getMessage() == null ? problem.getClass().getSimpleName() : problem.getMessage();
   }
 }

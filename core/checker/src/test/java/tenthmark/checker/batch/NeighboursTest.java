@@ -67,7 +67,8 @@ class NeighboursTest {
     assertThat(lines)
         .contains(
             large + ": " + FAULTY + ", 60000 numbers not read",
-            large + ": its report cannot be written: it needs more memory than the checker has",
+            large + ": its annotated copy cannot be written: it needs more memory than the checker"
+                + " has",
             "2 files checked, 2 errors, 0 warnings, 0 notes; 2 records read, 60000 numbers not"
                 + " read");
     assertThat(out.resolve("workbooks/a.xlsx/feedback.html")).content().contains("unit-missing");

@@ -10,6 +10,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.workbook.Grid;
 
 /** Students and numbers are invented. */
@@ -108,7 +110,39 @@ class OutOptionTest {
 
     assertThat(check(folder.resolve("out"))).isEqualTo(2);
 
-    assertThat(err.toString()).contains("ada.xlsx: its report cannot be written: ");
+    assertThat(err.toString()).contains("ada.xlsx: its page cannot be written: ");
     assertThat(out.toString()).contains("1 file checked");
+  }
+
+  /** A report whose name is taken by a folder that is not empty cannot be written. */
+  private void take(String name) throws Exception {
+    Files.createDirectories(folder.resolve("out").resolve(name).resolve("taken"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"class.html", "gradebook.csv", "findings.json", "junit.xml"})
+  void namesTheClassReportThatCannotBeWrittenAndWritesTheOthers(String name) throws Exception {
+    take(name);
+
+    assertThat(check(folder.resolve("out"))).isEqualTo(2);
+
+    assertThat(err.toString().lines())
+        .singleElement()
+        .asString()
+        .startsWith(folder.resolve("out") + ": " + name + " cannot be written: ");
+    assertThat(List.of("class.html", "gradebook.csv", "findings.json", "junit.xml"))
+        .filteredOn(other -> !other.equals(name))
+        .allSatisfy(other -> assertThat(folder.resolve("out").resolve(other)).isNotEmptyFile());
+  }
+
+  @Test
+  void namesThePageThatCannotBeWrittenAndWritesTheCopy() throws Exception {
+    take("workbooks/ada.xlsx/feedback.html");
+
+    assertThat(check(folder.resolve("out"))).isEqualTo(2);
+
+    assertThat(err.toString()).contains("ada.xlsx: its page cannot be written: ");
+    assertThat(folder.resolve("out/workbooks/ada.xlsx/ada.xlsx")).isNotEmptyFile();
+    assertThat(folder.resolve("out/class.html")).isNotEmptyFile();
   }
 }

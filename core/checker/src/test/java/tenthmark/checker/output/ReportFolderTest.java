@@ -10,7 +10,10 @@ import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileChecker;
+import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.Unwritten;
 import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
 
@@ -105,5 +108,42 @@ class ReportFolderTest {
     assertThat(ReportFolder.holds(Path.of("out"), Path.of("out/workbooks/ada.xlsx"))).isTrue();
     assertThat(ReportFolder.holds(Path.of("out"), Path.of("in/../out/ada.xlsx"))).isTrue();
     assertThat(ReportFolder.holds(Path.of("out"), Path.of("outer/ada.xlsx"))).isFalse();
+  }
+
+  /** What may go wrong within one report is as good as a number that no chart can show. */
+  @Test
+  void writesTheOtherReportsOnTheClassWhateverGoesWrongWithOne() throws Exception {
+    Path ada = workbook("ada.xlsx", "Spoke");
+    Path out = write(ada);
+    FileReport report =
+        FileReport.checked(
+            ada, new Contents(List.of(), List.of(), List.of(), List.of(Double.NaN)), List.of());
+
+    List<Unwritten> unwritten =
+        new ReportFolder(out, List.of(ada), FileChecker.load(), CheckerTexts.english())
+            .writeClass(List.of(report));
+
+    assertThat(unwritten)
+        .singleElement()
+        .satisfies(
+            missing -> {
+              assertThat(missing.line())
+                  .startsWith("class.html cannot be written: the checker itself failed");
+              assertThat(missing.incomplete()).isTrue();
+            });
+    assertThat(List.of("gradebook.csv", "findings.json", "junit.xml"))
+        .allSatisfy(name -> assertThat(out.resolve(name)).isNotEmptyFile());
+  }
+
+  @Test
+  void leavesNoAnnotatedCopyOfAnEarlierCheckWhereThereIsNoneAnyMore() throws Exception {
+    Path ada = workbook("ada.xlsx", "Spoke");
+    Path out = write(ada);
+    Files.writeString(ada, "no workbook any more");
+
+    write(ada);
+
+    assertThat(out.resolve("workbooks/ada.xlsx/feedback.html")).isNotEmptyFile();
+    assertThat(out.resolve("workbooks/ada.xlsx/ada.xlsx")).doesNotExist();
   }
 }

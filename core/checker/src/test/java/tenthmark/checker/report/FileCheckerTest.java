@@ -42,6 +42,11 @@ class FileCheckerTest {
     FileReport report = checker.check(Grid.sheet("Data").row(1).xlsx(folder.resolve("a.xlsx")));
 
     assertThat(report.problem())
-        .contains("the checker failed on this file: java.lang.IllegalStateException: a fault");
+        .hasValueSatisfying(
+            line ->
+                assertThat(line)
+                    .matches(
+                        "the checker itself failed \\(please report this: IllegalStateException at"
+                            + " FileCheckerTest.*, line \\d+\\)"));
   }
 }
