@@ -8,8 +8,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import tenthmark.addin.checking.CheckerRun.Output;
-import tenthmark.addin.menu.RefusalException;
 import tenthmark.addin.menu.Workplace;
 
 /** Checks the open spreadsheet as it is, saved or not. */
@@ -52,7 +52,7 @@ public final class Checker {
         FileFormat.ODS,
         "checker.running",
         file -> arguments("check", file),
-        (output, copy) -> next.take(Report.read(result(output, copy)).files().get(0)));
+        (output, copy) -> next.take(result(output, copy, Report::file)));
   }
 
   /** What is done with what was read. */
@@ -70,7 +70,7 @@ public final class Checker {
         FileFormat.ODS,
         "reading.running",
         file -> arguments("reading", file),
-        (output, copy) -> next.take(ReadingReport.read(result(output, copy)).files().get(0)));
+        (output, copy) -> next.take(result(output, copy, ReadingReport::file)));
   }
 
   private List<String> arguments(String command, Path file) {
@@ -83,11 +83,14 @@ public final class Checker {
     return arguments;
   }
 
-  private String result(Output output, Path copy) {
-    if (output.hasFailed()) {
-      String title = workplace.spreadsheet().title();
-      throw new RefusalException("checker.failed", output.messages(copy, title));
+  /** What a report says of the file, if there is a whole one. */
+  private <T> T result(Output output, Path copy, Function<String, Optional<T>> report) {
+    if (output.isDone()) {
+      Optional<T> file = report.apply(output.out());
+      if (file.isPresent()) {
+        return file.get();
+      }
     }
-    return output.out();
+    throw output.refusal("checker.failed", copy, workplace.spreadsheet().title());
   }
 }

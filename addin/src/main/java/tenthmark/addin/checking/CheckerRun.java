@@ -28,16 +28,44 @@ record CheckerRun(Process process, TemporaryFolder folder) {
    */
   record Output(int status, String out, String err) {
 
-    /** Exit statuses from here on say that the checker could not do what it was asked. */
-    private static final int FAILED = 2;
+    /** The exit status that says why the checker could not do what it was asked. */
+    private static final int REFUSED = 2;
 
-    boolean hasFailed() {
-      return status >= FAILED;
+    /** A process that a signal ended has this exit status and the signal's number more. */
+    private static final int SIGNAL = 128;
+
+    private static final int SIGNALS = 64;
+
+    /** As much of an output that was not meant for people as a window can show. */
+    private static final int EXCERPT = 500;
+
+    /** Whether it came to its end, which alone does not say that all is there. */
+    boolean isDone() {
+      return status == 0 || status == 1;
     }
 
     /** What it says about a copy, as about the document that it was made of. */
     String messages(Path copy, String title) {
       return err.replace(copy.toString(), title);
+    }
+
+    /**
+     * Why there is no result.
+     *
+     * @param refused key of the sentence that goes before what the checker says
+     */
+    RefusalException refusal(String refused, Path copy, String title) {
+      if (status == REFUSED) {
+        return new RefusalException(refused, messages(copy, title));
+      }
+      if (status > SIGNAL && status <= SIGNAL + SIGNALS) {
+        return new RefusalException("checker.killed", Integer.toString(status - SIGNAL));
+      }
+      String said = err.isBlank() ? out.strip() : messages(copy, title);
+      return new RefusalException(
+          "checker.crashed",
+          Integer.toString(status),
+          said.substring(0, Math.min(EXCERPT, said.length())));
     }
   }
 

@@ -60,11 +60,12 @@ public final class PlainCopy {
   }
 
   private void finish(Output output, Path copy, CopyOption[] options) throws IOException {
-    String messages = output.messages(copy, workplace.spreadsheet().title());
-    if (output.hasFailed()) {
-      throw new RefusalException("plain.failed", messages);
+    String title = workplace.spreadsheet().title();
+    if (!output.isDone() || !Files.exists(plain(copy))) {
+      throw output.refusal("plain.failed", copy, title);
     }
     Files.move(plain(copy), target, options);
+    String messages = output.messages(copy, title);
     workplace.conversation().tell((say("plain.done") + "\n" + messages).strip());
   }
 

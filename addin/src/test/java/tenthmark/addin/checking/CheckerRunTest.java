@@ -9,6 +9,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.addin.menu.Conversation;
 import tenthmark.addin.menu.RefusalException;
 import tenthmark.addin.menu.Workplace;
@@ -85,12 +88,66 @@ class CheckerRunTest {
     assertThatThrownBy(
             () ->
                 run.then(
-                    output -> Report.read(output.out()),
+                    output -> {
+                      throw output.refusal("checker.failed", Path.of("copy.ods"), "Bench");
+                    },
                     Duration.ofMinutes(1),
                     "checker.running",
                     workplace))
-        .isInstanceOf(java.io.IOException.class);
+        .isInstanceOf(RefusalException.class);
     assertThat(run.folder().path()).doesNotExist();
+  }
+
+  /** A shell and Java alike give 128 and the number of the signal that ended a process. */
+  @Test
+  void tellsThatTheProcessWasKilled() throws Exception {
+    CheckerRun run = start(Endless.class);
+    run.process().destroyForcibly();
+    List<String> refusals = new ArrayList<>();
+
+    run.then(
+        output -> {
+          assertThat(output.isDone()).isFalse();
+          refusals.add(output.refusal("checker.failed", Path.of("a"), "b").getMessage());
+        },
+        Duration.ofMinutes(1),
+        "checker.running",
+        workplace);
+
+    assertThat(refusals).containsExactly("checker.killed");
+  }
+
+  /** 1 and nothing written is how Java ends that cannot start; 134 how it ends that breaks down. */
+  @ParameterizedTest
+  @CsvSource({
+    "2, checker.failed",
+    "1, checker.crashed",
+    "0, checker.crashed",
+    "3, checker.crashed",
+    "134, checker.killed",
+    "137, checker.killed",
+    "143, checker.killed",
+    "-1073741819, checker.crashed"
+  })
+  void takesACrashForACrash(int status, String key) {
+    CheckerRun.Output output = new CheckerRun.Output(status, "", "");
+
+    assertThat(output.refusal("checker.failed", Path.of("a"), "b")).hasMessage(key);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "null",
+        "{",
+        "# A fatal error has been detected by the Java Runtime Environment:",
+        "{\"format\": 1, \"files\": []}",
+        "{\"format\": 2, \"files\": [{\"file\": \"a\", \"findings\": []}]}",
+        "{\"format\": 1, \"files\": [{\"file\": \"a\", \"findings\": [{\"rule\": \"x\""
+      })
+  void findsNothingInAReportThatIsNotWhole(String json) {
+    assertThat(Report.file(json)).isEmpty();
   }
 
   private static CheckerRun start(Class<?> program) throws Exception {

@@ -49,7 +49,9 @@ class CrashTest {
     StringWriter err = new StringWriter();
     CommandLine checker = Main.commandLine(new PrintWriter(err, true), new PrintWriter(err, true));
     checker.addSubcommand(new Crash(fault));
-    checker.setExecutionExceptionHandler(checker.getExecutionExceptionHandler());
+    checker
+        .setErr(checker.getErr())
+        .setExecutionExceptionHandler(checker.getExecutionExceptionHandler());
 
     assertThat(Main.run(checker, "crash")).isEqualTo(2);
 
