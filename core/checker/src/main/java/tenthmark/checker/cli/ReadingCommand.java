@@ -1,6 +1,5 @@
 package tenthmark.checker.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -162,7 +161,10 @@ final class ReadingCommand implements Callable<Integer> {
                               folder.ifPresent(
                                   any -> page.set(ReadingPage.of(name(file), inspection, texts)));
                             })),
-        report -> folder.flatMap(to -> written(to, file, page.getAndSet(null))));
+        report ->
+            folder
+                .map(to -> to.write(file, Optional.ofNullable(page.getAndSet(null))))
+                .orElse(List.of()));
   }
 
   private void keep(Path file, Inspection inspection, Sentences texts) {
@@ -175,19 +177,6 @@ final class ReadingCommand implements Callable<Integer> {
     return file.getFileName().toString();
   }
 
-  /** Why a page could not be written, if there is one. */
-  private static Optional<String> written(ReadingFolder folder, Path file, String page) {
-    if (page == null) {
-      return Optional.empty();
-    }
-    try {
-      folder.write(file, page);
-      return Optional.empty();
-    } catch (IOException problem) {
-      return Optional.of(problem.toString());
-    }
-  }
-
   private void tell(Finished finished, Sentences texts) {
     FileReport report = finished.report();
     PrintWriter err = spec.commandLine().getErr();
@@ -198,8 +187,7 @@ final class ReadingCommand implements Callable<Integer> {
     }
     finished
         .unwritten()
-        .ifPresent(
-            reason -> err.println(report.file() + ": its page cannot be written: " + reason));
+        .forEach(missing -> err.println(TextReport.line(report.file(), missing.line())));
   }
 
   private String json(List<Finished> all) {
@@ -228,6 +216,6 @@ final class ReadingCommand implements Callable<Integer> {
   }
 
   private static boolean hasFailed(Finished finished) {
-    return finished.report().problem().isPresent() || finished.unwritten().isPresent();
+    return finished.report().problem().isPresent() || !finished.unwritten().isEmpty();
   }
 }

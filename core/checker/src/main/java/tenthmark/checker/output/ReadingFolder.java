@@ -1,8 +1,9 @@
 package tenthmark.checker.output;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import tenthmark.checker.report.Unwritten;
 
 /**
  * The folder with a page for each workbook that shows how it was read, laid out as the workbooks
@@ -28,8 +29,10 @@ public final class ReadingFolder {
     return folder.resolve(own.resolveSibling(own.getFileName() + ".html"));
   }
 
-  /** Writes the page about a workbook. */
-  public synchronized void write(Path file, String page) throws IOException {
-    WholeFile.write(page(file), page);
+  /** Writes the page about a workbook, if it could be read; gives it if it cannot be written. */
+  public synchronized List<Unwritten> write(Path file, Optional<String> page) {
+    Writing writing = new Writing();
+    page.ifPresent(text -> writing.text("its page", page(file), () -> text));
+    return writing.unwritten();
   }
 }

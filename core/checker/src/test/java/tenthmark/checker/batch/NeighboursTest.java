@@ -67,7 +67,8 @@ class NeighboursTest {
     assertThat(lines)
         .contains(
             large + ": " + FAULTY + ", 60000 numbers not read",
-            large + ": its annotated copy cannot be written: it needs more memory than the checker"
+            large
+                + ": its annotated copy cannot be written: it needs more memory than the checker"
                 + " has",
             "2 files checked, 2 errors, 0 warnings, 0 notes; 2 records read, 60000 numbers not"
                 + " read");
