@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
@@ -117,7 +118,10 @@ class ReportFolderTest {
     Path out = write(ada);
     FileReport report =
         FileReport.checked(
-            ada, new Contents(List.of(), List.of(), List.of(), List.of(Double.NaN)), List.of());
+            ada,
+            new Contents(
+                List.of(), List.of(), CoverageSummary.NONE, List.of(), List.of(Double.NaN)),
+            List.of());
 
     List<Unwritten> unwritten =
         new ReportFolder(out, List.of(ada), FileChecker.load(), CheckerTexts.english())
