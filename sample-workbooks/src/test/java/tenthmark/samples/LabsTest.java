@@ -12,15 +12,21 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.profile.Profile;
 import tenthmark.checker.profile.ProfileReader;
+import tenthmark.checker.profile.ProfileStart;
 import tenthmark.checker.profile.ProfileText;
 import tenthmark.checker.report.FileChecker;
+import tenthmark.checker.report.FileReport;
+import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.rules.Severity;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.WorkbookFile;
+import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.samples.lab.Lab;
 import tenthmark.samples.plan.Copy;
@@ -109,6 +115,23 @@ class LabsTest {
     @MethodSource("completed")
     void hasNoFindingUnderTheProfileOfItsLab(Lab lab, Copy copy, String ending) {
       assertThat(findings(lab, copy, ending)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("completed")
+    void hasNoFaultUnderTheProfileThatIsStartedFromIt(Lab lab, Copy copy, String ending)
+        throws Exception {
+      Path file = LABS.resolve(lab.fileName(copy) + ending);
+      String started =
+          ProfileStart.write(
+              file.getFileName().toString(),
+              Inspection.of(WorkbookFile.read(file), Catalogue.load(), Course.PLAIN));
+
+      FileReport report = FileChecker.load(profile(started), Limits.DEFAULT).check(file);
+
+      assertThat(report.findings())
+          .filteredOn(finding -> finding.rule().severity() != Severity.NOTE)
+          .isEmpty();
     }
   }
 

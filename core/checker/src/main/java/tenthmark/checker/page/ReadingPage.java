@@ -19,7 +19,6 @@ import static j2html.TagCreator.ul;
 import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +41,7 @@ public final class ReadingPage {
   private final String name;
   private final Inspection inspection;
   private final Wording wording;
-  private final Map<MeasurementRecord, Integer> records = new IdentityHashMap<>();
+  private final Map<MeasurementRecord, Integer> records = new LinkedHashMap<>();
   private final Map<Message, Integer> reasons = new LinkedHashMap<>();
   private int room = ROOM;
 

@@ -31,6 +31,7 @@ import tenthmark.measurement.recording.DisplaySpecification;
 public final class ProfileStart {
 
   private static final UnitText.Known ONE = (UnitText.Known) UnitReader.STANDARD.read("1");
+  private static final UnitText.Known SECOND = (UnitText.Known) UnitReader.STANDARD.read("s");
 
   private final List<Apparatus> apparatus = new ArrayList<>();
   private final List<ExpectedQuantity> quantities = new ArrayList<>();
@@ -148,6 +149,7 @@ public final class ProfileStart {
     Optional<Specification> specification =
         resolution
             .filter(size -> percent.isPresent() || counts.isPresent())
+            .filter(size -> isKnown(call, 2) && isKnown(call, 3))
             .map(
                 size ->
                     new Specification.OfDisplay(
@@ -160,19 +162,32 @@ public final class ProfileStart {
       double resolution,
       Field field,
       Optional<Specification> specification) {
-    boolean byHand = !measurement.calls("LAB_HANDTIMED").isEmpty();
-    ApparatusKind kind = byHand ? ApparatusKind.STOPWATCH : ApparatusKind.DISPLAY;
     return unit(measurement, field)
         .map(
-            unit ->
-                new Apparatus(
-                    Words.word(kind) + " in " + ProfileYaml.number(resolution) + " " + unit.text(),
-                    List.of(),
-                    kind,
-                    resolution,
-                    unit,
-                    Optional.empty(),
-                    specification));
+            unit -> {
+              ApparatusKind kind =
+                  isByHand(measurement, unit) ? ApparatusKind.STOPWATCH : ApparatusKind.DISPLAY;
+              return new Apparatus(
+                  Words.word(kind) + " in " + ProfileYaml.number(resolution) + " " + unit.text(),
+                  List.of(),
+                  kind,
+                  resolution,
+                  unit,
+                  Optional.empty(),
+                  specification);
+            });
+  }
+
+  /** In a table for records of any kind the function stands in every row; only times are timed. */
+  private static boolean isByHand(MeasurementRecord measurement, UnitText.Known unit) {
+    return !measurement.calls("LAB_HANDTIMED").isEmpty()
+        && SECOND.unit().to(unit.unit()).isPresent();
+  }
+
+  /** Whether an argument is left out or has a value that the checker can tell. */
+  private static boolean isKnown(Call call, int index) {
+    return call.argument(index).isEmpty()
+        || call.argument(index).flatMap(Call.Argument::value).isPresent();
   }
 
   private static Optional<Double> number(Call call, int index) {

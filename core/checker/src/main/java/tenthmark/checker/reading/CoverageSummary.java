@@ -79,12 +79,12 @@ public record CoverageSummary(
             .add(cell);
       } else if (entry.getValue() instanceof Taken.Heading) {
         headings++;
-      } else if (evaluation.number(cell).isEmpty()) {
-        continue;
-      } else if (entry.getValue() instanceof Taken.Part) {
-        inRecords++;
-      } else {
-        others.merge(role(entry.getValue()), 1, Integer::sum);
+      } else if (evaluation.number(cell).isPresent()) {
+        if (entry.getValue() instanceof Taken.Part) {
+          inRecords++;
+        } else {
+          others.merge(role(entry.getValue()), 1, Integer::sum);
+        }
       }
     }
     return new CoverageSummary(

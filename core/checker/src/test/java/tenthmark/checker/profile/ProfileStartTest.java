@@ -174,6 +174,30 @@ class ProfileStartTest {
     assertThat(course.quantities().get(1).apparatus()).contains("scale in 1 mm, fine");
   }
 
+  /** As in a table for records of any kind. */
+  @Test
+  void takesNoMassForATimeAndNoExpressionForAFigureOfTheMaker() {
+    Grid scales =
+        Grid.sheet("Records")
+            .row("Quantity", "Value", "Unit", "Counts", "Instrument", "Timing", "Uncertainty")
+            .row(
+                "Crank, mass",
+                214.6,
+                "g",
+                2,
+                "=LAB_DISPLAY(0.1,B2,0.1,IF(D2=\"\",1,D2))",
+                "=IF(C2=\"s\",LAB_HANDTIMED(),\"\")",
+                "=LAB_TOTAL(E2:F2)");
+
+    assertThat(read(start(scales.workbook())).course().apparatus())
+        .singleElement()
+        .satisfies(
+            display -> {
+              assertThat(display.kind()).isEqualTo(ApparatusKind.DISPLAY);
+              assertThat(display.specification()).isEmpty();
+            });
+  }
+
   @Test
   void leavesOutAQuantityWhoseUnitIsNotKnownAndSaysSo() {
     assertThat(course.quantities()).extracting(ExpectedQuantity::name).doesNotContain("Lever feel");
