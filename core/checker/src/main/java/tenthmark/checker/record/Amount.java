@@ -45,7 +45,7 @@ public record Amount(double number, String unit) {
     if (NOTHING.contains(text.text().strip().toLowerCase(Locale.ROOT))) {
       return Optional.of(new Amount(0, ""));
     }
-    return RecordText.read(text.text())
+    return RecordText.readFinite(text.text())
         .map(record -> new Amount(record.value().doubleValue(), record.unit()));
   }
 }

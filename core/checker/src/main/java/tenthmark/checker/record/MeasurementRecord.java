@@ -180,7 +180,7 @@ public final class MeasurementRecord {
     return text(field)
         .flatMap(
             shown ->
-                RecordText.read(shown)
+                RecordText.readFinite(shown)
                     .filter(text -> text.uncertainty().isPresent())
                     .map(text -> new StatedResult(field, shown, text)));
   }
@@ -202,7 +202,9 @@ public final class MeasurementRecord {
     }
     double size = Math.abs(own.get().number());
     if (own.get().unit().equals(PERCENT)) {
-      return number(Field.VALUE).map(value -> Math.abs(value) * size / 100);
+      return number(Field.VALUE)
+          .map(value -> Math.abs(value) * size / 100)
+          .filter(Double::isFinite);
     }
     String unit = unit(Field.UNCERTAINTY);
     return unit.isEmpty() || unit.equals(unit()) || size == 0
@@ -217,7 +219,8 @@ public final class MeasurementRecord {
         .read(unit)
         .known()
         .flatMap(from -> target.flatMap(from::to))
-        .map(conversion -> Math.abs(conversion.difference(size)));
+        .map(conversion -> Math.abs(conversion.difference(size)))
+        .filter(Double::isFinite);
   }
 
   /**

@@ -27,7 +27,9 @@ public final class UnitOtherThanExpected implements ExpectedRecordRule {
     Optional<Conversion> conversion =
         RecordUnits.from(measurement, Field.VALUE, wanted).filter(between -> !between.isIdentity());
     Optional<Double> value = measurement.number(Field.VALUE);
-    return conversion.isEmpty() || value.isEmpty()
+    Optional<Double> converted =
+        conversion.flatMap(between -> value.map(between::value)).filter(Double::isFinite);
+    return converted.isEmpty()
         ? Optional.empty()
         : Optional.of(
             DECLARATION.finding(
@@ -37,6 +39,6 @@ public final class UnitOtherThanExpected implements ExpectedRecordRule {
                 Message.of(
                     "unit-other-than-expected.expected",
                     wanted.text(),
-                    Numbers.show(conversion.get().value(value.get()), wanted.text()))));
+                    Numbers.show(converted.get(), wanted.text()))));
   }
 }

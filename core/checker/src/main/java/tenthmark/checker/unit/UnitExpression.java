@@ -30,9 +30,32 @@ final class UnitExpression {
   private static final Pattern EXPONENT =
       Pattern.compile("\\^?\\(([+-]?\\d)\\)|\\^?([+-]?\\d)(?!\\d)");
 
+  /** No unit of a lab has brackets within brackets within brackets. */
+  private static final int DEEPEST = 3;
+
+  /** Far above any unit: the thermal resistance of a plate, kg·m²·s⁻³·K⁻¹, has eight. */
+  private static final int MOST_FACTORS = 20;
+
+  /**
+   * A part of a unit.
+   *
+   * @param factors how many symbols it has if each power is written out
+   */
+  private record Part(MeasurementUnit unit, int factors) {
+
+    Part times(Part other) {
+      return new Part(unit.times(other.unit()), factors + other.factors());
+    }
+
+    Part power(int exponent) {
+      return new Part(unit.power(exponent), factors * Math.abs(exponent));
+    }
+  }
+
   private final String text;
   private final UnitSymbols symbols;
   private int place;
+  private int depth;
 
   UnitExpression(String text, UnitSymbols symbols) {
     this.text = text;
@@ -40,15 +63,15 @@ final class UnitExpression {
   }
 
   MeasurementUnit read() throws Unreadable {
-    MeasurementUnit unit = product();
+    Part whole = product();
     if (place < text.length()) {
       throw unreadableHere();
     }
-    return unit;
+    return whole.unit();
   }
 
-  private MeasurementUnit product() throws Unreadable {
-    MeasurementUnit product = factor();
+  private Part product() throws Unreadable {
+    Part product = factor();
     boolean divided = false;
     while (place < text.length() && text.charAt(place) != ')') {
       boolean divides = accept('/');
@@ -58,19 +81,31 @@ final class UnitExpression {
       if (!divides && !accept('·') && !accept(' ') && text.charAt(place) != '(') {
         throw unreadableHere();
       }
-      product = product.times(factor().power(divides ? -1 : 1));
+      product = bounded(product.times(factor().power(divides ? -1 : 1)));
       divided |= divides;
     }
     return product;
   }
 
-  private MeasurementUnit factor() throws Unreadable {
-    return base().power(exponent());
+  private Part factor() throws Unreadable {
+    return bounded(base().power(exponent()));
   }
 
-  private MeasurementUnit base() throws Unreadable {
+  /** Powers of powers would grow beyond what any memory or number holds. */
+  private Part bounded(Part part) throws Unreadable {
+    if (part.factors() > MOST_FACTORS) {
+      throw new Unreadable("unit.powers", text);
+    }
+    return part;
+  }
+
+  private Part base() throws Unreadable {
     if (accept('(')) {
-      MeasurementUnit inner = product();
+      if (++depth > DEEPEST) {
+        throw new Unreadable("unit.deep", text);
+      }
+      Part inner = product();
+      depth--;
       if (!accept(')')) {
         throw new Unreadable("unit.bracket", text);
       }
@@ -83,6 +118,7 @@ final class UnitExpression {
     place = symbol.end();
     return symbols
         .unit(symbol.group())
+        .map(unit -> new Part(unit, 1))
         .orElseThrow(() -> new Unreadable("unit.symbol", symbol.group()));
   }
 

@@ -273,4 +273,31 @@ class UnitReaderTest {
       assertThat(unit("N·m/rad").isSameAs(unit("N m"))).isTrue();
     }
   }
+
+  @Nested
+  class Bounds {
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "(((((((((m^9)^9)^9)^9)^9)^9)^9)^9)^9)^9",
+          "((m^9)^9)^9",
+          "(m^9)^9",
+          "(m^5·s^6)^2",
+          "m^9·s^9·kg^9",
+          "((((m))))",
+          "((((((((((((((((((((((((((((((((m",
+        })
+    void refuseWhatNoLabMeasures(String text) {
+      assertThat(UnitReader.STANDARD.read(text)).isInstanceOf(UnitText.Unknown.class);
+    }
+
+    /** SI units of physics: radiance, permittivity, and the constant of Stefan and Boltzmann. */
+    @ParameterizedTest
+    @ValueSource(
+        strings = {"W/(m²·sr)", "kg^-1·m^-3·s^4·A^2", "W/(m²·K⁴)", "((kg·m²)/(s³·A))/m", "(m^4)^2"})
+    void letThoseOfPhysicsPass(String text) {
+      assertThat(UnitReader.STANDARD.read(text)).isInstanceOf(UnitText.Known.class);
+    }
+  }
 }

@@ -57,6 +57,17 @@ public record RecordText(BigDecimal value, Optional<BigDecimal> uncertainty, Str
     return brief(plain).or(() -> bracketed(plain)).or(() -> separate(plain)).or(() -> alone(plain));
   }
 
+  /**
+   * Reads a text; empty if it is not a record, or has a number such as 1e999, which no cell can
+   * hold and which would go on as infinite.
+   */
+  public static Optional<RecordText> readFinite(String text) {
+    return read(text)
+        .filter(record -> Double.isFinite(record.value().doubleValue()))
+        .filter(
+            record -> Double.isFinite(record.uncertainty().orElse(BigDecimal.ZERO).doubleValue()));
+  }
+
   private static Optional<RecordText> brief(String text) {
     Matcher record = BRIEF.matcher(text);
     if (!record.matches()) {
