@@ -25,7 +25,7 @@ public record Basis(String checker, String profile) {
   }
 
   /** The SHA-256 of a file's content in hexadecimal digits. */
-  static String sha256(Path file) throws IOException {
+  public static String sha256(Path file) throws IOException {
     MessageDigest digest = digest();
     try (InputStream content = Files.newInputStream(file)) {
       content.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), digest));

@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
+import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.RuleCatalogue;
 
@@ -114,14 +114,13 @@ public final class EarlierResults implements AutoCloseable {
   /**
    * The report on a workbook: the earlier one if its content is the same, else a new one. Any
    * thread may call this.
+   *
+   * @param content the file that holds the workbook
    */
-  public FileReport report(Path workbook, Function<Path, FileReport> check) {
-    Optional<String> sha256 = sha256(workbook);
+  public FileReport report(Path workbook, Path content, Supplier<FileReport> check) {
+    Optional<String> sha256 = sha256(content);
     sha256.ifPresent(hash -> hashes.put(workbook, hash));
-    return sha256
-        .flatMap(hash -> earlier(workbook, hash))
-        .map(Result::report)
-        .orElseGet(() -> check.apply(workbook));
+    return sha256.flatMap(hash -> earlier(workbook, hash)).map(Result::report).orElseGet(check);
   }
 
   /** Nothing where the file cannot be read, which its check will report. */

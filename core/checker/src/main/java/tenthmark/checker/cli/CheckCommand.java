@@ -5,10 +5,14 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,21 +24,29 @@ import tenthmark.checker.batch.Basis;
 import tenthmark.checker.batch.Batch;
 import tenthmark.checker.batch.EarlierResults;
 import tenthmark.checker.batch.Job;
+import tenthmark.checker.grade.Grade;
 import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.roster.Register;
+import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.Severity;
+import tenthmark.checker.submission.ArchiveLimits;
+import tenthmark.checker.submission.FileKind;
+import tenthmark.checker.submission.HandedIn;
+import tenthmark.checker.submission.Unpacked;
 import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.Reason;
 import tenthmark.measurement.wording.Sentences;
 
-/** {@code check FILES|FOLDERS}. */
+/** {@code check FILES|FOLDERS|ARCHIVES}. */
 @Command(
     name = "check",
     description = {
-      "Checks workbooks (.xlsx, .xlsm, .xls, .ods) and all workbooks in folders.",
+      "Checks workbooks (.xlsx, .xlsm, .xls, .ods) and all workbooks in folders and in zip archives,"
+          + " in whatever folders they lie there.",
       "",
       "Results go to standard output: one line for each finding, with file, cell, what was found,"
           + " what was expected and how to fix it, of one rule for at most "
@@ -49,6 +61,7 @@ import tenthmark.measurement.wording.Sentences;
     footer = {
       "  tenthmark-checker check ada.ods",
       "  tenthmark-checker check --profile course.yaml --out feedback handed-in",
+      "  tenthmark-checker check --profile course.yaml --out feedback section-1.zip section-2.zip",
       "  tenthmark-checker check --changed-only --out feedback handed-in",
       "  tenthmark-checker check --quiet --time-limit 5 --threads 1 handed-in",
       "  tenthmark-checker check --format json handed-in",
@@ -58,7 +71,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(arity = "1..*", paramLabel = "FILES|FOLDERS", description = "What to check.")
+  @Parameters(arity = "1..*", paramLabel = "FILES|FOLDERS|ARCHIVES", description = "What to check.")
   private List<Path> paths;
 
   @Option(
@@ -83,6 +96,8 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin private LanguageOption language;
 
   @Mixin private OutOption out;
+
+  @Mixin private GradeOptions grading;
 
   @Option(
       names = "--threads",
@@ -128,7 +143,13 @@ final class CheckCommand implements Callable<Integer> {
         profile == null
             ? Optional.of(Profile.NONE)
             : ProfileFile.read(profile, spec.commandLine().getErr());
-    return course.isEmpty() ? Main.FAILED : check(course.get());
+    boolean readable =
+        course.isPresent()
+            && grading.read(
+                course.get().administration(),
+                RuleCatalogue.load().ids(),
+                spec.commandLine().getErr());
+    return readable ? check(course.get()) : Main.FAILED;
   }
 
   /** Where results are kept, if they are. */
@@ -147,27 +168,59 @@ final class CheckCommand implements Callable<Integer> {
     Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(timeLimit));
     FileChecker checker = FileChecker.load(course, limits);
     Sentences texts = CheckerTexts.in(language.language().orElse(course.language()));
-    List<WorkbookPaths.Entry> entries = out.begin(WorkbookPaths.under(paths), checker, texts);
-    Optional<Path> results = results();
-    return results.isPresent()
-        ? check(entries, checker, texts, results.get())
-        : check(entries, checker::check, texts, report -> {});
+    try (Unpacked archives = Unpacked.in(ArchiveLimits.DEFAULT)) {
+      List<HandedIn> found =
+          out.begin(submissions(archives), checker, texts, Provenances.now(profile));
+      found.stream().filter(file -> file.kind() == FileKind.STRAY).forEach(this::notChecked);
+      Optional<Register> register = grading.register(found, course.administration().submissions());
+      List<HandedIn> files =
+          found.stream().filter(file -> file.kind() == FileKind.WORKBOOK).toList();
+      Optional<Path> results = results();
+      return results.isPresent()
+          ? check(files, checker, texts, register, results.get())
+          : check(
+              files,
+              file -> checker.check(file.path(), file.content()),
+              texts,
+              register,
+              report -> {});
+    }
+  }
+
+  /** What was handed in, but for the other files that this command line names. */
+  private List<HandedIn> submissions(Unpacked archives) {
+    Set<Object> named =
+        Stream.concat(Stream.of(profile, state).filter(Objects::nonNull), grading.files().stream())
+            .map(WorkbookPaths::identity)
+            .collect(Collectors.toSet());
+    return new WorkbookPaths(archives)
+        .under(paths).stream()
+            .filter(
+                file ->
+                    file.kind() != FileKind.STRAY
+                        || !named.contains(WorkbookPaths.identity(file.path())))
+            .toList();
   }
 
   private int check(
-      List<WorkbookPaths.Entry> entries, FileChecker checker, Sentences texts, Path results)
-      throws IOException {
-    Basis basis = Basis.of(new Version().getVersion()[0], Optional.ofNullable(profile));
-    try (EarlierResults earlier =
-        EarlierResults.open(results, basis, checker.rules(), changedOnly)) {
-      int status =
-          check(entries, file -> earlier.report(file, checker::check), texts, earlier::keep);
-      if (changedOnly) {
-        spec.commandLine()
-            .getErr()
-            .println(earlier.carriedOver() + " unchanged since the last check");
+      List<HandedIn> files,
+      FileChecker checker,
+      Sentences texts,
+      Optional<Register> register,
+      Path results) {
+    try {
+      Basis basis = Basis.of(new Version().getVersion()[0], Optional.ofNullable(profile));
+      try (EarlierResults earlier =
+          EarlierResults.open(results, basis, checker.rules(), changedOnly)) {
+        int status =
+            check(files, file -> report(file, checker, earlier), texts, register, earlier::keep);
+        if (changedOnly) {
+          spec.commandLine()
+              .getErr()
+              .println(earlier.carriedOver() + " unchanged since the last check");
+        }
+        return status;
       }
-      return status;
     } catch (IOException problem) {
       spec.commandLine()
           .getErr()
@@ -176,12 +229,22 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
+  private void notChecked(HandedIn stray) {
+    spec.commandLine().getErr().println(stray.path() + ": not checked: not a workbook");
+  }
+
+  private static FileReport report(HandedIn file, FileChecker checker, EarlierResults earlier) {
+    return earlier.report(
+        file.path(), file.content(), () -> checker.check(file.path(), file.content()));
+  }
+
   private int check(
-      List<WorkbookPaths.Entry> entries,
-      Function<Path, FileReport> checker,
+      List<HandedIn> files,
+      Function<HandedIn, FileReport> checker,
       Sentences texts,
+      Optional<Register> register,
       Consumer<FileReport> keep) {
-    List<Job> jobs = entries.stream().map(entry -> job(entry, checker)).toList();
+    List<Job> jobs = files.stream().map(file -> job(file, checker)).toList();
     CheckOutput output = output(jobs.size(), texts);
     PrintWriter err = spec.commandLine().getErr();
     new Batch(threads)
@@ -194,20 +257,23 @@ final class CheckCommand implements Callable<Integer> {
               keep.accept(report);
             });
     boolean printed = output.end();
-    boolean written = out.end(output.reports(), err);
+    boolean written = out.end(output.reports(), register.orElse(Register.NONE), err);
+    if (register.isPresent()) {
+      List<Grade> grades = grading.grades(register.get(), output.reports());
+      grading.report(register.get(), grades, err);
+      written &= out.grades(output.reports(), grades, grading.unmatched(register.get()), err);
+    }
     return printed && written ? status(output.reports()) : Main.FAILED;
   }
 
-  private Job job(WorkbookPaths.Entry entry, Function<Path, FileReport> checker) {
-    Path file = entry.path();
+  private Job job(HandedIn file, Function<HandedIn, FileReport> checker) {
     return new Job(
-        file,
+        file.path(),
         () ->
-            entry
-                .problem()
-                .map(problem -> FileReport.unchecked(file, problem))
+            file.problem()
+                .map(problem -> FileReport.unchecked(file.path(), problem))
                 .orElseGet(() -> checker.apply(file)),
-        out::write);
+        report -> out.write(report, file.content()));
   }
 
   private CheckOutput output(int files, Sentences texts) {

@@ -10,11 +10,17 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import tenthmark.checker.grade.Grade;
 import tenthmark.checker.output.ReportFolder;
+import tenthmark.checker.remark.Remark;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.Provenance;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.report.Unwritten;
+import tenthmark.checker.roster.Register;
+import tenthmark.checker.submission.FileKind;
+import tenthmark.checker.submission.HandedIn;
 import tenthmark.measurement.wording.Sentences;
 
 /** {@code --out DIR}: the reports that are written into a folder, if one is given. */
@@ -46,25 +52,29 @@ final class OutOption {
    *
    * @throws ParameterException if that is all
    */
-  List<WorkbookPaths.Entry> begin(
-      List<WorkbookPaths.Entry> entries, FileChecker checker, Sentences texts) {
+  List<HandedIn> begin(
+      List<HandedIn> entries, FileChecker checker, Sentences texts, Provenance provenance) {
     if (folder == null) {
       return entries;
     }
-    List<WorkbookPaths.Entry> workbooks =
+    List<HandedIn> workbooks =
         entries.stream().filter(entry -> !ReportFolder.holds(folder, entry.path())).toList();
     if (workbooks.isEmpty()) {
       throw new ParameterException(
           spec.commandLine(), "all that is to be checked lies in --out " + folder);
     }
-    List<Path> files = workbooks.stream().map(WorkbookPaths.Entry::path).toList();
-    reports = Optional.of(new ReportFolder(folder, files, checker, texts));
+    List<Path> files =
+        workbooks.stream()
+            .filter(file -> file.kind() == FileKind.WORKBOOK)
+            .map(HandedIn::path)
+            .toList();
+    reports = Optional.of(new ReportFolder(folder, files, checker, texts, Optional.of(provenance)));
     return workbooks;
   }
 
   /** Writes the reports on one workbook and gives those that cannot be; any thread may do that. */
-  List<Unwritten> write(FileReport report) {
-    return reports.isPresent() ? reports.get().write(report) : List.of();
+  List<Unwritten> write(FileReport report, Path original) {
+    return reports.isPresent() ? reports.get().write(report, original) : List.of();
   }
 
   /** Notes that reports on a workbook could not be written. */
@@ -78,11 +88,20 @@ final class OutOption {
    * Writes the reports on all workbooks and says which reports could not be written; whether the
    * check is complete without them.
    */
-  boolean end(List<FileReport> all, PrintWriter err) {
-    reports.ifPresent(folders -> unwritten(folder, folders.writeClass(all)));
+  boolean end(List<FileReport> all, Register register, PrintWriter err) {
+    reports.ifPresent(folders -> unwritten(folder, folders.writeClass(all, register)));
     failures.forEach(
         (file, missing) ->
             missing.forEach(report -> err.println(TextReport.line(file, report.line()))));
     return failures.values().stream().flatMap(List::stream).noneMatch(Unwritten::incomplete);
+  }
+
+  /** Writes what the newest workbooks give; whether all could be written. */
+  boolean grades(
+      List<FileReport> all, List<Grade> grades, List<Remark> unmatched, PrintWriter err) {
+    List<Unwritten> missing =
+        reports.map(folders -> folders.writeGrades(all, grades, unmatched)).orElse(List.of());
+    missing.forEach(report -> err.println(TextReport.line(folder, report.line())));
+    return missing.isEmpty();
   }
 }

@@ -1,5 +1,6 @@
 package tenthmark.checker.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -28,6 +29,10 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.ReadingJson;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.rules.Inspection;
+import tenthmark.checker.submission.ArchiveLimits;
+import tenthmark.checker.submission.FileKind;
+import tenthmark.checker.submission.HandedIn;
+import tenthmark.checker.submission.Unpacked;
 import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.measurement.wording.Sentences;
@@ -102,7 +107,7 @@ final class ReadingCommand implements Callable<Integer> {
   private final Map<Path, ReadingJson.File> read = new ConcurrentHashMap<>();
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     if (threads < 1 || timeLimit < 1) {
       throw new ParameterException(
           spec.commandLine(), "--threads and --time-limit must be at least 1");
@@ -114,17 +119,21 @@ final class ReadingCommand implements Callable<Integer> {
     return course.isEmpty() ? Main.FAILED : read(course.get());
   }
 
-  private int read(Profile course) {
+  private int read(Profile course) throws IOException {
+    try (Unpacked archives = Unpacked.in(ArchiveLimits.DEFAULT)) {
+      return read(course, new WorkbookPaths(archives).under(paths));
+    }
+  }
+
+  private int read(Profile course, List<HandedIn> found) {
     Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(timeLimit));
     FileChecker checker = FileChecker.load(course, limits);
     Sentences texts = CheckerTexts.in(language.language().orElse(course.language()));
-    List<WorkbookPaths.Entry> entries = WorkbookPaths.under(paths);
+    List<HandedIn> entries =
+        found.stream().filter(file -> file.kind() == FileKind.WORKBOOK).toList();
     Optional<ReadingFolder> folder =
         Optional.ofNullable(out)
-            .map(
-                named ->
-                    new ReadingFolder(
-                        named, entries.stream().map(WorkbookPaths.Entry::path).toList()));
+            .map(named -> new ReadingFolder(named, entries.stream().map(HandedIn::path).toList()));
     List<Finished> all = new ArrayList<>();
     new Batch(threads)
         .run(
@@ -140,10 +149,7 @@ final class ReadingCommand implements Callable<Integer> {
   }
 
   private Job job(
-      WorkbookPaths.Entry entry,
-      FileChecker checker,
-      Sentences texts,
-      Optional<ReadingFolder> folder) {
+      HandedIn entry, FileChecker checker, Sentences texts, Optional<ReadingFolder> folder) {
     Path file = entry.path();
     AtomicReference<String> page = new AtomicReference<>();
     return new Job(
@@ -156,6 +162,7 @@ final class ReadingCommand implements Callable<Integer> {
                     () ->
                         checker.read(
                             file,
+                            entry.content(),
                             inspection -> {
                               keep(file, inspection, texts);
                               folder.ifPresent(

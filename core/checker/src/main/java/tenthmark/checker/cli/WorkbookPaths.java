@@ -10,38 +10,40 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import tenthmark.checker.output.ReportFolder;
+import tenthmark.checker.submission.FileKind;
+import tenthmark.checker.submission.HandedIn;
+import tenthmark.checker.submission.Unpacked;
 import tenthmark.checker.workbook.Reason;
 
-/** The workbooks that a command line means. */
+/** The submissions that a command line means. */
 final class WorkbookPaths {
 
+  private final Unpacked archives;
+
   /**
-   * A file to check, or a path that cannot be checked.
-   *
-   * @param problem why it cannot be checked, in one line
+   * @param archives unpacks those that are found
    */
-  record Entry(Path path, Optional<String> problem) {}
+  WorkbookPaths(Unpacked archives) {
+    this.archives = archives;
+  }
 
-  private static final Set<String> ENDINGS = Set.of("xlsx", "xlsm", "xls", "ods");
-
-  private WorkbookPaths() {}
-
-  /** The files named, and the workbooks within the folders named, each once, sorted. */
-  static List<Entry> under(List<Path> paths) {
+  /**
+   * The files named, and the workbooks within the folders and archives named, each once, sorted.
+   * Other files than workbooks in them are strays.
+   */
+  List<HandedIn> under(List<Path> paths) {
     Set<Object> seen = new HashSet<>();
     return paths.stream()
         .flatMap(path -> under(path).stream())
-        .sorted(Comparator.comparing(Entry::path))
-        .filter(entry -> seen.add(identity(entry.path())))
+        .sorted(Comparator.comparing(HandedIn::path))
+        .filter(file -> seen.add(identity(file.path())))
         .toList();
   }
 
   /** The same for two names of one file. */
-  private static Object identity(Path path) {
+  static Object identity(Path path) {
     try {
       return path.toRealPath();
     } catch (IOException notThere) {
@@ -49,35 +51,45 @@ final class WorkbookPaths {
     }
   }
 
-  private static List<Entry> under(Path path) {
-    return Files.isDirectory(path) ? within(path) : List.of(new Entry(path, Optional.empty()));
+  private List<HandedIn> under(Path path) {
+    if (Files.isDirectory(path)) {
+      return within(path);
+    }
+    boolean archive = Files.isRegularFile(path) && kind(path) == FileKind.ARCHIVE;
+    return archive
+        ? archives.files(path)
+        : List.of(HandedIn.workbook(path, path.getNameCount() - 1));
   }
 
-  private static List<Entry> within(Path folder) {
-    List<Entry> found = new ArrayList<>();
+  private List<HandedIn> within(Path folder) {
+    List<HandedIn> found = new ArrayList<>();
+    int base = folder.getNameCount();
     try {
       // Behind the dot a link to a folder is the folder.
       Files.walkFileTree(folder.resolve("."), new Collector(folder, found));
     } catch (IOException problem) {
-      found.add(new Entry(folder, Optional.of("the folder cannot be read: " + Reason.of(problem))));
+      found.add(HandedIn.problem(folder, base, "the folder cannot be read: " + Reason.of(problem)));
     }
-    if (found.isEmpty()) {
-      return List.of(new Entry(folder, Optional.of("there is no workbook in this folder")));
+    if (found.stream().allMatch(file -> file.kind() == FileKind.STRAY)) {
+      found.add(HandedIn.problem(folder, base, "there is no workbook in this folder"));
     }
     return found;
   }
 
+  private static FileKind kind(Path file) {
+    return FileKind.of(file.getFileName().toString());
+  }
+
   /**
-   * Collects workbooks by their endings, and links to them; lock files that office programs leave
-   * are none, nor are copies among the reports of an earlier check. Links to folders are not
-   * followed.
+   * Collects files by their endings, and links to them, but not copies among the reports of an
+   * earlier check. Links to folders are not followed.
    */
-  private static final class Collector extends SimpleFileVisitor<Path> {
+  private final class Collector extends SimpleFileVisitor<Path> {
 
     private final Path folder;
-    private final List<Entry> found;
+    private final List<HandedIn> found;
 
-    Collector(Path folder, List<Entry> found) {
+    Collector(Path folder, List<HandedIn> found) {
       this.folder = folder;
       this.found = found;
     }
@@ -92,18 +104,21 @@ final class WorkbookPaths {
 
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-      String name = file.getFileName().toString();
-      String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-      boolean ours = !name.startsWith("~$") && !name.startsWith(".");
-      if (ours && Files.isRegularFile(file) && ENDINGS.contains(ending)) {
-        found.add(new Entry(named(file), Optional.empty()));
+      Path named = named(file);
+      switch (Files.isRegularFile(file) ? kind(file) : FileKind.LEFT_BEHIND) {
+        case WORKBOOK -> found.add(HandedIn.workbook(named, folder.getNameCount()));
+        case ARCHIVE -> found.addAll(archives.files(named));
+        case STRAY -> found.add(HandedIn.stray(named, folder.getNameCount()));
+        case LEFT_BEHIND -> {}
       }
       return FileVisitResult.CONTINUE;
     }
 
     @Override
     public FileVisitResult visitFileFailed(Path file, IOException problem) {
-      found.add(new Entry(named(file), Optional.of("cannot be opened: " + Reason.of(problem))));
+      found.add(
+          HandedIn.problem(
+              named(file), folder.getNameCount(), "cannot be opened: " + Reason.of(problem)));
       return FileVisitResult.CONTINUE;
     }
 

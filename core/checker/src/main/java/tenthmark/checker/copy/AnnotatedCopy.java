@@ -18,20 +18,26 @@ public final class AnnotatedCopy {
 
   private AnnotatedCopy() {}
 
+  /** The copy of a workbook that lies where it is called. */
+  public static byte[] of(FileReport report, Sentences texts, Limits limits)
+      throws UnreadableFileException {
+    return of(report, report.file(), texts, limits);
+  }
+
   /**
    * The copy of the workbook that a report is about, in the workbook's own format. The file is read
    * within the limits once more before a document is built of all that is in it, for it may be
    * another by now, or its report one of an earlier check.
    *
+   * @param original the file that holds the workbook
    * @param texts what is said of findings, in one language
    * @throws UnreadableFileException if it is no longer within the limits, or there is something in
    *     it that cannot be annotated
    */
-  public static byte[] of(FileReport report, Sentences texts, Limits limits)
+  public static byte[] of(FileReport report, Path original, Sentences texts, Limits limits)
       throws UnreadableFileException {
-    WorkbookFile.read(report.file(), limits);
+    WorkbookFile.read(original, limits);
     Annotations annotations = Annotations.of(report, texts);
-    Path original = report.file();
     try {
       if (FileMagic.valueOf(original.toFile()) == FileMagic.OLE2) {
         return OfficeCopy.xls(original, annotations);

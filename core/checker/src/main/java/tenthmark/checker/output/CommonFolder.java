@@ -1,5 +1,6 @@
 package tenthmark.checker.output;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -11,13 +12,23 @@ import java.util.List;
  */
 public record CommonFolder(Path path) {
 
-  /** The innermost folder that all files lie in. */
+  /** The innermost folder that all files, and the archives of files, lie in. */
   public static CommonFolder of(List<Path> files) {
     return new CommonFolder(
         files.stream()
-            .map(file -> absolute(file).getParent())
+            .map(file -> folder(absolute(file)))
             .reduce(CommonFolder::common)
             .orElse(Path.of("").toAbsolutePath()));
+  }
+
+  /** Of a file in an archive the archive's. */
+  private static Path folder(Path file) {
+    for (Path step = file.getParent(); step != null; step = step.getParent()) {
+      if (Files.isRegularFile(step)) {
+        return step.getParent();
+      }
+    }
+    return file.getParent();
   }
 
   private static Path common(Path one, Path other) {

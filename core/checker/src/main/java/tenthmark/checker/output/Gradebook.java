@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenthmark.checker.grade.Csv;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.Severity;
 
@@ -23,15 +24,12 @@ final class Gradebook {
           "points lost",
           "problem");
 
-  /** A text that begins so may be taken for a formula by the program that opens the table. */
-  private static final String FORMULA_BEGINS = "=+-@\t\r\n＝＋－＠";
-
   private Gradebook() {}
 
   /** One line of headings and one for each workbook. */
   static String write(List<FileReport> reports, Function<Path, String> name) {
     return Stream.concat(Stream.of(HEADINGS), reports.stream().map(report -> row(report, name)))
-        .map(row -> row.stream().map(Gradebook::quoted).collect(Collectors.joining(",")) + "\r\n")
+        .map(Csv::row)
         .collect(Collectors.joining());
   }
 
@@ -54,10 +52,5 @@ final class Gradebook {
         .problem()
         .orElseGet(
             () -> report.contents().nothingWasRead() ? "no measurement record was recognised" : "");
-  }
-
-  private static String quoted(String text) {
-    boolean formula = !text.isEmpty() && FORMULA_BEGINS.indexOf(text.charAt(0)) >= 0;
-    return '"' + (formula ? "'" : "") + text.replace("\"", "\"\"") + '"';
   }
 }

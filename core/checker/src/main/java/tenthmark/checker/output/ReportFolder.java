@@ -5,14 +5,26 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import tenthmark.checker.copy.AnnotatedCopy;
+import tenthmark.checker.grade.Grade;
+import tenthmark.checker.grade.GradeTable;
+import tenthmark.checker.grade.GradeTableColumns;
 import tenthmark.checker.page.ClassPage;
+import tenthmark.checker.page.Feedback;
 import tenthmark.checker.page.StudentPage;
+import tenthmark.checker.page.StudentsPage;
+import tenthmark.checker.remark.Remark;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.JsonReport;
+import tenthmark.checker.report.Provenance;
 import tenthmark.checker.report.Unwritten;
+import tenthmark.checker.roster.Register;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
@@ -32,12 +44,16 @@ public final class ReportFolder {
   private static final String GRADEBOOK = "gradebook.csv";
   private static final String FINDINGS = "findings.json";
   private static final String TESTS = "junit.xml";
+  private static final String STUDENTS = "students.html";
+  private static final String GRADES = "grades.csv";
+  private static final String SECTIONS = "sections";
   private static final String RESULTS = "results.jsonl";
 
   private final Path folder;
   private final CommonFolder root;
   private final FileChecker checker;
   private final Sentences texts;
+  private final Optional<Provenance> provenance;
 
   /**
    * @param folder is made if it does not exist
@@ -46,6 +62,17 @@ public final class ReportFolder {
    * @param texts what the reports say, in one language
    */
   public ReportFolder(Path folder, List<Path> files, FileChecker checker, Sentences texts) {
+    this(folder, files, checker, texts, Optional.empty());
+  }
+
+  /** The same for reports that say by what and when they were checked. */
+  public ReportFolder(
+      Path folder,
+      List<Path> files,
+      FileChecker checker,
+      Sentences texts,
+      Optional<Provenance> provenance) {
+    this.provenance = provenance;
     this.folder = folder.toAbsolutePath().normalize();
     this.root = CommonFolder.of(files);
     this.checker = checker;
@@ -76,41 +103,111 @@ public final class ReportFolder {
     }
   }
 
+  /** Writes what the student gets about a workbook that lies where it is called. */
+  public List<Unwritten> write(FileReport report) {
+    return write(report, report.file());
+  }
+
   /**
    * Writes what the student gets about a workbook, each report whatever becomes of the others; may
    * be called from several threads. Without its annotated copy a check is complete: there are files
    * that can be read and not be copied.
    *
+   * @param original the file that holds the workbook
    * @return those that could not be written
    */
-  public List<Unwritten> write(FileReport report) {
-    Path own = own(report.file());
+  public List<Unwritten> write(FileReport report, Path original) {
     Writing writing = new Writing();
-    writing.text(
-        "its page",
-        own.resolve(PAGE),
-        () -> StudentPage.of(report, checker.profile(), checker.rules(), texts));
-    Path copy = own.resolve(report.name());
+    writePage(writing, report, Optional.empty());
+    Path copy = own(report.file()).resolve(report.name());
     if (report.problem().isEmpty()) {
-      writing.copy("its annotated copy", copy, () -> annotated(report));
+      writing.copy("its annotated copy", copy, () -> annotated(report, original));
     } else {
       writing.none("its annotated copy", copy);
     }
     return writing.unwritten();
   }
 
+  private void writePage(Writing writing, FileReport report, Optional<Grade> grade) {
+    Feedback feedback = new Feedback(provenance, grade);
+    writing.text(
+        "its page",
+        own(report.file()).resolve(PAGE),
+        () -> StudentPage.of(report, checker.profile(), checker.rules(), feedback, texts));
+  }
+
+  /**
+   * Writes what the students' newest workbooks give: the grade on each student's page, and for the
+   * instructor a page about the students, the table of grades and an archive for each section.
+   *
+   * @param reports on all workbooks
+   * @param unmatched remarks on students whom nobody is
+   * @return what could not be written
+   */
+  public List<Unwritten> writeGrades(
+      List<FileReport> reports, List<Grade> grades, List<Remark> unmatched) {
+    Map<Path, Grade> bySubmission = new HashMap<>();
+    for (Grade grade : grades) {
+      grade.participant().attempts().forEach(attempt -> bySubmission.put(attempt.file(), grade));
+    }
+    Writing writing = new Writing();
+    for (FileReport report : reports) {
+      writePage(writing, report, Optional.ofNullable(bySubmission.get(report.file())));
+    }
+    String course = checker.profile().course().name();
+    writing.text(
+        STUDENTS,
+        folder.resolve(STUDENTS),
+        () -> StudentsPage.of(course, grades, unmatched, provenance, texts, this::link));
+    GradeTableColumns columns = checker.profile().administration().grades();
+    writing.text(GRADES, folder.resolve(GRADES), () -> GradeTable.write(grades, columns));
+    SectionArchive.of(grades)
+        .forEach(
+            archive ->
+                writing.bytes(
+                    SECTIONS + "/" + archive.name(),
+                    folder.resolve(SECTIONS).resolve(archive.name()),
+                    () -> archive.content(this::ownFiles)));
+    return writing.unwritten();
+  }
+
+  /** What a student gets, by the name that each file has in an archive. */
+  private Map<String, Path> ownFiles(FileReport report) {
+    String name = SectionArchive.name(report.file());
+    Map<String, Path> files = new LinkedHashMap<>();
+    files.put(name, own(report.file()).resolve(report.name()));
+    files.put(name + ".html", own(report.file()).resolve(PAGE));
+    return files;
+  }
+
+  /** Writes what the instructor gets about workbooks of which nothing tells whose they are. */
+  public List<Unwritten> writeClass(List<FileReport> reports) {
+    return writeClass(reports, Register.NONE);
+  }
+
   /**
    * Writes what the instructor gets about all workbooks, given in their order, each report whatever
-   * becomes of the others.
+   * becomes of the others. The page is about the newest workbook of each student alone.
    *
+   * @param register who handed them in
    * @return those that could not be written
    */
-  public List<Unwritten> writeClass(List<FileReport> reports) {
+  public List<Unwritten> writeClass(List<FileReport> reports, Register register) {
+    List<FileReport> newest =
+        reports.stream().filter(report -> !register.isSuperseded(report.file())).toList();
     Writing writing = new Writing();
     writing.text(
         CLASS,
         folder.resolve(CLASS),
-        () -> ClassPage.of(reports, checker.profile().course(), texts, this::name, this::link));
+        () ->
+            ClassPage.of(
+                newest,
+                checker.profile().course(),
+                register,
+                provenance,
+                texts,
+                this::name,
+                this::link));
     writing.text(GRADEBOOK, folder.resolve(GRADEBOOK), () -> Gradebook.write(reports, this::name));
     writing.text(FINDINGS, folder.resolve(FINDINGS), () -> JsonReport.write(reports, texts));
     writing.text(
@@ -139,9 +236,9 @@ public final class ReportFolder {
   }
 
   /** The copy is made within the same limits as the check: a file may cost no more twice. */
-  private byte[] annotated(FileReport report) throws UnreadableFileException {
+  private byte[] annotated(FileReport report, Path original) throws UnreadableFileException {
     return TimeLimit.within(
-        checker.limits().time(), () -> AnnotatedCopy.of(report, texts, checker.limits()));
+        checker.limits().time(), () -> AnnotatedCopy.of(report, original, texts, checker.limits()));
   }
 
   /** The folder for a workbook. */

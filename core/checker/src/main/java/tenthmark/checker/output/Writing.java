@@ -1,6 +1,7 @@
 package tenthmark.checker.output;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,6 +20,11 @@ final class Writing {
 
   /** Writes a report without which the check is incomplete. */
   void text(String what, Path file, Callable<String> report) {
+    bytes(what, file, () -> report.call().getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same for one that is no text. */
+  void bytes(String what, Path file, Callable<byte[]> report) {
     try {
       WholeFile.write(file, report.call());
     } catch (Throwable fault) {

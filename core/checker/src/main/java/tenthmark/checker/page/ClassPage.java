@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -32,7 +33,9 @@ import tenthmark.checker.classroom.Distribution;
 import tenthmark.checker.classroom.SharedData;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.Provenance;
 import tenthmark.checker.report.TextReport;
+import tenthmark.checker.roster.Register;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
 import tenthmark.measurement.wording.Message;
@@ -46,6 +49,7 @@ public final class ClassPage {
 
   private final List<FileReport> reports;
   private final Course course;
+  private final Register register;
   private final Wording wording;
   private final Function<Path, String> name;
   private final Function<Path, String> link;
@@ -53,11 +57,13 @@ public final class ClassPage {
   private ClassPage(
       List<FileReport> reports,
       Course course,
+      Register register,
       Wording wording,
       Function<Path, String> name,
       Function<Path, String> link) {
     this.reports = reports;
     this.course = course;
+    this.register = register;
     this.wording = wording;
     this.name = name;
     this.link = link;
@@ -67,6 +73,8 @@ public final class ClassPage {
    * The page as one HTML file.
    *
    * @param reports on all workbooks, in their order
+   * @param register who handed them in
+   * @param provenance by what and when they were checked
    * @param texts what the page says, in one language
    * @param name how a workbook is called
    * @param link from this page to the workbook's own
@@ -74,11 +82,13 @@ public final class ClassPage {
   public static String of(
       List<FileReport> reports,
       Course course,
+      Register register,
+      Optional<Provenance> provenance,
       Sentences texts,
       Function<Path, String> name,
       Function<Path, String> link) {
-    ClassPage page = new ClassPage(reports, course, new Wording(texts), name, link);
-    return Page.of(texts.say("class.title"), page.top(), page.main(), texts);
+    ClassPage page = new ClassPage(reports, course, register, new Wording(texts), name, link);
+    return Page.of(texts.say("class.title"), page.top(), page.main(), provenance, texts);
   }
 
   private DomContent top() {
@@ -248,7 +258,10 @@ public final class ClassPage {
   }
 
   private DomContent shared() {
-    List<SharedData> pairs = SharedData.of(reports);
+    List<SharedData> pairs =
+        SharedData.of(reports).stream()
+            .filter(pair -> !register.sameSender(pair.one(), pair.other()))
+            .toList();
     return section(
             h2(wording.say("class.shared")),
             p(

@@ -2,6 +2,7 @@ package tenthmark.checker.page;
 
 import static j2html.TagCreator.a;
 import static j2html.TagCreator.body;
+import static j2html.TagCreator.each;
 import static j2html.TagCreator.footer;
 import static j2html.TagCreator.head;
 import static j2html.TagCreator.html;
@@ -17,7 +18,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import tenthmark.checker.report.Program;
+import tenthmark.checker.report.Provenance;
 import tenthmark.measurement.wording.Sentences;
 
 /** What every page has: one file that needs nothing from elsewhere and no script. */
@@ -29,7 +32,12 @@ final class Page {
   private Page() {}
 
   /** A whole document. */
-  static String of(String heading, DomContent header, DomContent main, Sentences texts) {
+  static String of(
+      String heading,
+      DomContent header,
+      DomContent main,
+      Optional<Provenance> provenance,
+      Sentences texts) {
     return TagCreator.document(
             html(
                     head(
@@ -44,7 +52,12 @@ final class Page {
                         a(texts.say("page.skip")).withClass("skip").withHref("#content"),
                         header,
                         TagCreator.main(main).withId("content").attr("tabindex", "-1"),
-                        footer(p(Program.caution(texts)), p(Program.written(texts)))))
+                        footer(
+                            p(Program.caution(texts)),
+                            p(Program.written(texts)),
+                            each(
+                                provenance.stream().toList(),
+                                origin -> p(texts.say(origin.line()))))))
                 .withLang(texts.language().code()))
         + "\n";
   }

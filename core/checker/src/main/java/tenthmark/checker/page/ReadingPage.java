@@ -22,6 +22,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import tenthmark.checker.reading.CoverageSummary.Unread;
 import tenthmark.checker.record.Field;
@@ -64,7 +65,7 @@ public final class ReadingPage {
    */
   public static String of(String name, Inspection inspection, Sentences texts) {
     ReadingPage page = new ReadingPage(name, inspection, new Wording(texts));
-    return Page.of(page.title(), page.top(), page.main(), texts);
+    return Page.of(page.title(), page.top(), page.main(), Optional.empty(), texts);
   }
 
   private String title() {

@@ -48,12 +48,15 @@ public final class StudentPage {
   private final FileReport report;
   private final Profile profile;
   private final RuleCatalogue rules;
+  private final Feedback feedback;
   private final Wording wording;
 
-  private StudentPage(FileReport report, Profile profile, RuleCatalogue rules, Wording wording) {
+  private StudentPage(
+      FileReport report, Profile profile, RuleCatalogue rules, Feedback feedback, Wording wording) {
     this.report = report;
     this.profile = profile;
     this.rules = profile.grading().applied(rules);
+    this.feedback = feedback;
     this.wording = wording;
   }
 
@@ -62,12 +65,13 @@ public final class StudentPage {
    *
    * @param profile by which the workbook was checked
    * @param rules all rules
+   * @param feedback what it says beside what was found
    * @param texts what the page says, in one language
    */
   public static String of(
-      FileReport report, Profile profile, RuleCatalogue rules, Sentences texts) {
-    StudentPage page = new StudentPage(report, profile, rules, new Wording(texts));
-    return Page.of(page.title(), page.top(), page.main(), texts);
+      FileReport report, Profile profile, RuleCatalogue rules, Feedback feedback, Sentences texts) {
+    StudentPage page = new StudentPage(report, profile, rules, feedback, new Wording(texts));
+    return Page.of(page.title(), page.top(), page.main(), feedback.provenance(), texts);
   }
 
   private String title() {
@@ -91,7 +95,12 @@ public final class StudentPage {
     return report
         .problem()
         .map(this::unchecked)
-        .orElseGet(() -> div(contentsList(), checked(), findings(), records()));
+        .orElseGet(() -> div(contentsList(), grade(), checked(), findings(), records()));
+  }
+
+  private DomContent grade() {
+    return each(
+        feedback.grade().stream().toList(), grade -> new GradeSection(grade, wording).of(report));
   }
 
   private DomContent unchecked(String problem) {
@@ -103,6 +112,7 @@ public final class StudentPage {
 
   private DomContent contentsList() {
     return nav(ul(
+            iff(feedback.grade().isPresent(), li(a(wording.say("grade.title")).withHref("#grade"))),
             li(a(wording.say("page.checked")).withHref("#checked")),
             li(
                 a(wording.say("report.findings")).withHref("#findings"),

@@ -10,9 +10,12 @@ import tenthmark.measurement.wording.Language;
  * @param course what it expects
  * @param grading severities and points
  * @param language of reports
+ * @param administration how it is run
  */
-public record Profile(Course course, Grading grading, Language language) {
+public record Profile(
+    Course course, Grading grading, Language language, Administration administration) {
 
   /** The profile of a course that has none. */
-  public static final Profile NONE = new Profile(Course.PLAIN, Grading.DECLARED, Language.ENGLISH);
+  public static final Profile NONE =
+      new Profile(Course.PLAIN, Grading.DECLARED, Language.ENGLISH, Administration.STANDARD);
 }

@@ -41,8 +41,12 @@ record ProfileSection(Set<String> ruleIds) {
     HeadingWords headings =
         section.section("headings").map(HeadingsSection::read).orElse(HeadingWords.STANDARD);
     List<TableGuide> tables = section.list("tables", TablesSection::read);
+    Administration administration = AdministrationSection.read(section);
     section.close();
     return new Profile(
-        new Course(name, convention, apparatus, quantities, headings, tables), grading, language);
+        new Course(name, convention, apparatus, quantities, headings, tables),
+        grading,
+        language,
+        administration);
   }
 }

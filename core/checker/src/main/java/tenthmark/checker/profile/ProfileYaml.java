@@ -56,6 +56,17 @@ final class ProfileYaml {
       # rules:
       #   digits-unmatched: {severity: note, points: 0.5}
 
+      # How submissions are named: underscore-separated, folder-per-student, or a pattern.
+      # submissions: "{section}/{last}_{first}_{id}_attempt_{time}_{any}"
+
+      # What the columns of your roster are called (check --roster).
+      # roster: {id: Student number, name: [First name, Last name], section: Group}
+
+      # The grade table: the score without deductions, and what stands under each heading.
+      # grades:
+      #   maximum: 10
+      #   columns: {Student number: id, Name: name, Lab 1: score, Note: status}
+
       # What your columns are called besides the words that the checker knows.
       # headings:
       #   uncertainty: [incertezza, delta]

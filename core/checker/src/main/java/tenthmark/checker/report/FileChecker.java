@@ -38,26 +38,39 @@ public record FileChecker(
 
   /** Reads a file, recalculates it and applies the rules; never writes to the file. */
   public FileReport check(Path file) {
-    return report(file, inspection -> rules.check(inspection, profile.grading()));
+    return check(file, file);
+  }
+
+  /**
+   * The same for a file that is called otherwise than where it lies, as one out of an archive.
+   *
+   * @param file what it is called
+   * @param content the file that holds its content
+   */
+  public FileReport check(Path file, Path content) {
+    return report(file, content, inspection -> rules.check(inspection, profile.grading()));
   }
 
   /**
    * Reads a file and recalculates it, without the rules; its report has no findings.
    *
+   * @param file what it is called
+   * @param content the file that holds its content
    * @param reader sees what was read, within the limits of the file
    */
-  public FileReport read(Path file, Consumer<Inspection> reader) {
+  public FileReport read(Path file, Path content, Consumer<Inspection> reader) {
     return report(
         file,
+        content,
         inspection -> {
           reader.accept(inspection);
           return List.of();
         });
   }
 
-  private FileReport report(Path file, Function<Inspection, List<Finding>> findings) {
+  private FileReport report(Path file, Path content, Function<Inspection, List<Finding>> findings) {
     try {
-      return TimeLimit.within(limits.time(), () -> report(file, inspection(file), findings));
+      return TimeLimit.within(limits.time(), () -> report(file, inspection(content), findings));
     } catch (UnreadableFileException unreadable) {
       return FileReport.unchecked(file, unreadable.getMessage());
     } catch (RuntimeException | StackOverflowError fault) {

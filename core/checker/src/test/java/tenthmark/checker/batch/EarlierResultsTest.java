@@ -57,7 +57,7 @@ class EarlierResultsTest {
     List<FileReport> reports = new ArrayList<>();
     try (EarlierResults earlier = EarlierResults.open(state, basis, RuleCatalogue.load(), keep)) {
       for (Path file : files) {
-        FileReport report = earlier.report(file, this::count);
+        FileReport report = earlier.report(file, file, () -> count(file));
         earlier.keep(report);
         reports.add(report);
       }
@@ -151,7 +151,7 @@ class EarlierResultsTest {
     @Test
     void goesOnWhereItStood() throws Exception {
       EarlierResults stopped = EarlierResults.open(state, BASIS, RuleCatalogue.load(), true);
-      stopped.keep(stopped.report(ada, EarlierResultsTest.this::count));
+      stopped.keep(stopped.report(ada, ada, () -> count(ada)));
       // Not closed: what a program that is killed leaves behind.
       Files.writeString(state, Files.readString(state) + "{\"sha256\":\"12");
 

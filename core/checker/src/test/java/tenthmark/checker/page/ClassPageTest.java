@@ -18,6 +18,7 @@ import tenthmark.checker.course.AcceptedValue;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.roster.Register;
 import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
 
@@ -40,6 +41,8 @@ class ClassPageTest {
         ClassPage.of(
             reports,
             Course.PLAIN,
+            Register.NONE,
+            Optional.empty(),
             CheckerTexts.english(),
             file -> file.getFileName().toString(),
             file -> "to/" + file.getFileName()));

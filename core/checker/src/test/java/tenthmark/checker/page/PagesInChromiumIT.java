@@ -54,7 +54,7 @@ class PagesInChromiumIT {
     FileChecker checker = FileChecker.load();
     ReadingFolder readings = new ReadingFolder(folder.resolve("out/readings"), files);
     for (Path file : files) {
-      checker.read(file, inspection -> draw(file, inspection, readings));
+      checker.read(file, file, inspection -> draw(file, inspection, readings));
     }
     ReportFolder reports =
         new ReportFolder(folder.resolve("out"), files, checker, CheckerTexts.english());

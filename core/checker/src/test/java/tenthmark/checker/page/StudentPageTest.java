@@ -36,7 +36,8 @@ class StudentPageTest {
   }
 
   private static String html(FileReport report) {
-    return StudentPage.of(report, Profile.NONE, RuleCatalogue.load(), CheckerTexts.english());
+    return StudentPage.of(
+        report, Profile.NONE, RuleCatalogue.load(), Feedback.NONE, CheckerTexts.english());
   }
 
   private Document page(Grid grid) {

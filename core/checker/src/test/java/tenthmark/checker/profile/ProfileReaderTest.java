@@ -24,7 +24,9 @@ import tenthmark.checker.course.Origin;
 import tenthmark.checker.course.Specification;
 import tenthmark.checker.reading.TableGuide;
 import tenthmark.checker.record.Field;
+import tenthmark.checker.roster.RosterColumns;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.submission.PathPattern;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.recording.Convention;
@@ -244,7 +246,7 @@ class ProfileReaderTest {
           .containsExactly(
               "course.yaml:1:9: course must be a text",
               "course.yaml:2:1: colour is no key here; keys are course, language, convention, apparatus,"
-                  + " quantities, rules, headings, tables",
+                  + " quantities, rules, headings, tables, submissions, roster, grades",
               "course.yaml:4:9: wide is 2 but must be greater than 0 and at most 1",
               "course.yaml:5:12: combine must be one of straight, quadrature",
               "course.yaml:8:15: division is -1 but must be greater than 0",
@@ -383,6 +385,50 @@ class ProfileReaderTest {
           .isEqualTo(
               new ProfileText.Unusable(
                   List.of(new Problem(1, 1, "the file is larger than 1 MiB"))));
+    }
+  }
+
+  @Nested
+  class HowACourseIsRun {
+
+    @Test
+    void standsInTheProfile() {
+      Administration administration =
+          profile(
+                  """
+                  submissions: ["{section}/{id}_{any}", underscore-separated]
+                  roster: {id: Number, name: [First name, Last name], section: Group}
+                  grades:
+                    maximum: 10
+                    columns: {Number: id, "Lab 1": score}
+                  """)
+              .administration();
+
+      assertThat(administration.submissions().patterns())
+          .extracting(PathPattern::text)
+          .startsWith("{section}/{id}_{any}", "{last}_{first}_{id}_attempt_{time}_{any}");
+      assertThat(administration.roster())
+          .isEqualTo(
+              new RosterColumns(
+                  List.of("Number"), List.of("First name", "Last name"), List.of("Group")));
+      assertThat(administration.grades().maximum()).contains(10.0);
+      assertThat(administration.grades().columns().toString())
+          .isEqualTo("{Number=ID, Lab 1=SCORE}");
+    }
+
+    @Test
+    void mistakesAreNamedWithTheirPlace() {
+      assertThat(problems("submissions: by name"))
+          .containsExactly(
+              "course.yaml:1:14: submissions must be one of underscore-separated,"
+                  + " folder-per-student, or a pattern such as {last}_{first}_{id}_{any}");
+      assertThat(problems("submissions: \"{id}{any}\""))
+          .containsExactly(
+              "course.yaml:1:14: the pattern {id}{any}: nothing stands between two parts");
+      assertThat(problems("grades: {columns: {Lab 1: mark}}"))
+          .containsExactly(
+              "course.yaml:1:27: Lab 1 must be one of id, name, section, score, maximum,"
+                  + " points-lost, status, attempts, time, workbook");
     }
   }
 }

@@ -77,6 +77,8 @@ class ProfileSchemaTest {
         "/$defs/apparatus/properties| apparatus: [{unknown: 1}]",
         "/$defs/quantity/properties| quantities: [{unknown: 1}]",
         "/$defs/table/properties| tables: [{unknown: 1}]",
+        "/properties/roster/properties| roster: {unknown: 1}",
+        "/$defs/grades/properties| grades: {unknown: 1}",
         "/$defs/rule/properties| rules: {unit-missing: {unknown: 1}}"
       })
   void hasTheKeysOfTheReader(String place, String yaml) {
@@ -137,6 +139,12 @@ class ProfileSchemaTest {
         "rules: {unit-missing: {severity: fatal}}",
         "rules: {unit-missing: {points: -1}}",
         "headings: {shade: a}",
+        "submissions: by-name",
+        "submissions: \"{section}_{any}\"",
+        "submissions: [underscore-separated, \"{time}\"]",
+        "roster: {group: a}",
+        "grades: {maximum: 0}",
+        "grades: {columns: {A: mark}}",
         "just a text"
       })
   void refusesWhatTheReaderRefuses(String yaml) {
@@ -156,7 +164,11 @@ class ProfileSchemaTest {
         "apparatus: []",
         "quantities: [{name: a, unit: 1, accepted: -1e-3, uncertainty: 0}]",
         "rules: {unit-missing: {severity: none}}",
-        "headings: {hand timing: [a, b], value: c}"
+        "headings: {hand timing: [a, b], value: c}",
+        "submissions: folder-per-student",
+        "submissions: [underscore-separated, \"{id}-{any}\"]",
+        "roster: {id: Number, name: [First, Last]}",
+        "grades: {maximum: 12.5, columns: {Number: id, Lab 1: score, Lost: points-lost}}"
       })
   void allowsWhatTheReaderReads(String yaml) {
     assertThat(reads(yaml)).isTrue();

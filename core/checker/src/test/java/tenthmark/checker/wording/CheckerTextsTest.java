@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tenthmark.checker.carried.Way;
+import tenthmark.checker.grade.GradeStatus;
 import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.report.ReadingText;
@@ -94,6 +95,7 @@ class CheckerTextsTest extends TextsInEveryLanguage {
             Arrays.stream(Severity.values()).map(Severity::inWords),
             Arrays.stream(Severity.values()).map(severity -> severity.counted(1)),
             Arrays.stream(Severity.values()).map(severity -> severity.counted(2)),
+            Arrays.stream(GradeStatus.values()).map(GradeStatus::inWords),
             rules().flatMap(CheckerTextsTest::about))
         .flatMap(messages -> messages)
         .map(Message::key)
