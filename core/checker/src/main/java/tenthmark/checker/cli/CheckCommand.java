@@ -111,8 +111,8 @@ final class CheckCommand implements Callable<Integer> {
       names = "--time-limit",
       paramLabel = "SECONDS",
       description =
-          "After so long a file is given up and reported, and the others go on (default:"
-              + " ${DEFAULT-VALUE}).")
+          "After so much processor time a file is given up and reported, and the others go on"
+              + " (default: ${DEFAULT-VALUE}).")
   private int timeLimit = Math.toIntExact(Limits.DEFAULT.time().toSeconds());
 
   @Option(

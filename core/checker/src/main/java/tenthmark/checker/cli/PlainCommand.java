@@ -4,13 +4,16 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tenthmark.checker.plain.PlainCopy;
+import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.Reason;
 import tenthmark.checker.workbook.UnreadableFileException;
 
@@ -46,12 +49,24 @@ final class PlainCommand implements Callable<Integer> {
       description = "The copy; beside the original with -plain after its name by default.")
   private Path target;
 
+  @Option(
+      names = "--time-limit",
+      paramLabel = "SECONDS",
+      description =
+          "After so much processor time the file is given up (default: ${DEFAULT-VALUE}).")
+  private int timeLimit = Math.toIntExact(Limits.DEFAULT.time().toSeconds());
+
   @Override
   public Integer call() {
+    if (timeLimit < 1) {
+      throw new ParameterException(
+          spec.commandLine(), "--time-limit is " + timeLimit + " but must be at least 1");
+    }
+    Limits limits = Limits.DEFAULT.withTime(Duration.ofSeconds(timeLimit));
     Path copy = target == null ? beside(source) : target;
     PrintWriter err = spec.commandLine().getErr();
     try {
-      PlainCopy written = PlainCopy.write(source, copy);
+      PlainCopy written = PlainCopy.write(source, copy, limits);
       written.notes().forEach(err::println);
       spec.commandLine()
           .getOut()

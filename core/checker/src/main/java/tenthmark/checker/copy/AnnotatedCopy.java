@@ -6,6 +6,7 @@ import org.apache.poi.poifs.filesystem.FileMagic;
 import tenthmark.checker.opendocument.ContentCopy;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.workbook.Limits;
+import tenthmark.checker.workbook.Reason;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.wording.Sentences;
@@ -49,7 +50,7 @@ public final class AnnotatedCopy {
       throw failure("its parts are nested too deeply", deep);
     } catch (IOException | RuntimeException problem) {
       // POI reports what it cannot change by many unchecked exceptions.
-      throw failure(problem.toString(), problem);
+      throw failure(Reason.ofCopy(problem), problem);
     }
   }
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.function.Consumer;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.TransformerException;
@@ -17,6 +18,7 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * A copy of an .ods file with another content: every other part is copied as it is, in the same
@@ -59,7 +61,10 @@ public final class ContentCopy {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-      Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(content));
+      DocumentBuilder builder = factory.newDocumentBuilder();
+      // The default one prints.
+      builder.setErrorHandler(new DefaultHandler());
+      Document document = builder.parse(new ByteArrayInputStream(content));
       change.accept(document);
       ByteArrayOutputStream changed = new ByteArrayOutputStream();
       TransformerFactory.newDefaultInstance()

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.zip.ZipException;
 import tenthmark.checker.opendocument.ContentCopy;
 import tenthmark.checker.workbook.Limits;
+import tenthmark.checker.workbook.Reason;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.checker.workbook.WorkbookFile;
@@ -66,7 +67,7 @@ public record PlainCopy(long replaced, List<String> notes) {
       throw failure("its parts are nested too deeply", deep);
     } catch (IOException | RuntimeException problem) {
       // POI reports what it cannot change by many unchecked exceptions.
-      throw failure(problem.toString(), problem);
+      throw failure(Reason.ofCopy(problem), problem);
     }
   }
 

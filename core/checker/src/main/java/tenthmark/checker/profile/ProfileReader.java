@@ -21,6 +21,11 @@ import org.snakeyaml.engine.v2.schema.CoreSchema;
  */
 public final class ProfileReader {
 
+  /** The parser's own reasons quote what stands there, which may be any file and secret. */
+  private static final String NO_YAML =
+      "this is not YAML; a text with special signs needs quotation marks, and lines that belong"
+          + " together the same indent";
+
   private static final long LARGEST = 1 << 20;
 
   private final Set<String> ruleIds;
@@ -73,7 +78,7 @@ public final class ProfileReader {
   private static Problem problem(YamlEngineException noYaml, String yaml) {
     if (noYaml instanceof MarkedYamlEngineException marked && marked.getProblemMark().isPresent()) {
       Problems one = new Problems();
-      one.add(marked.getProblemMark().get(), "this is not YAML: " + marked.getProblem());
+      one.add(marked.getProblemMark().get(), NO_YAML);
       return one.fromTopToBottom().get(0);
     }
     if (noYaml instanceof ReaderException control) {

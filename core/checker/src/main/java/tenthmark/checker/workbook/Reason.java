@@ -32,6 +32,16 @@ public final class Reason {
     return fault instanceof IOException problem ? ofFile(problem) : ofChecker(fault);
   }
 
+  /**
+   * Why no copy can be made of a workbook that could be read: the libraries that write workbooks
+   * build every part of them, and say in many ways what they do not take.
+   */
+  public static String ofCopy(Throwable fault) {
+    return fault instanceof FileSystemException || fault instanceof OutOfTimeException
+        ? of(fault)
+        : "a part of it is not as its format asks; saving it anew with Calc may mend that";
+  }
+
   private static String ofFile(IOException problem) {
     if (problem instanceof NoSuchFileException) {
       return "no such file or folder";

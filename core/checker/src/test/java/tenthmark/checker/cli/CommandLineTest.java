@@ -270,6 +270,15 @@ class CommandLineTest {
   @Nested
   class Plain {
 
+    @Test
+    void hasATimeLimit() {
+      Path file = good("ada.xlsx");
+
+      assertThat(run("plain", "--time-limit", "0", file)).isEqualTo(2);
+      assertThat(err.toString()).contains("--time-limit is 0 but must be at least 1");
+      assertThat(run("plain", "--time-limit", "30", file)).isZero();
+    }
+
     private Path table() {
       return Grid.sheet("Records").row("=LAB_READING(1)").xlsx(folder.resolve("ada.xlsx"));
     }

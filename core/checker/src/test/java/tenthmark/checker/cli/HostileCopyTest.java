@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -20,6 +21,8 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.copy.AnnotatedCopy;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.plain.PlainCopy;
@@ -252,6 +255,66 @@ class HostileCopyTest {
 
       assertThat(err.toString()).isEmpty();
       assertThat(copy("ada.xlsx")).isNotEmptyFile();
+    }
+  }
+
+  /** The library of copies refuses what the reader of cells never looks at. */
+  @Nested
+  class PartsThatAreNotAsTheirFormatAsks {
+
+    private static final String REASON =
+        ": a part of it is not as its format asks; saving it anew with Calc may mend that";
+
+    private static final String DOCTYPE = "?><!DOCTYPE a [<!ENTITY b 'c'>]>";
+
+    private void isSaidInASentenceAndTheCheckIsComplete(Path file) throws Exception {
+      int status = checkWithCopies();
+
+      assertThat(status).isLessThan(2);
+      assertThat(err.toString().lines())
+          .containsExactly(
+              file
+                  + ": its annotated copy cannot be written: the workbook cannot be annotated"
+                  + REASON);
+      assertThatThrownBy(() -> PlainCopy.write(file, folder.resolve("plain")))
+          .isInstanceOf(UnreadableFileException.class)
+          .hasMessage("the workbook cannot be copied" + REASON);
+    }
+
+    private Path with(String name, String old, String replacement) throws Exception {
+      Path file = workbook("ada.xlsx");
+      return HostileCopyTest.with(
+          file, Map.of(name, part(file, name).replaceFirst(Pattern.quote(old), replacement)));
+    }
+
+    @Test
+    void aDocumentType() throws Exception {
+      isSaidInASentenceAndTheCheckIsComplete(with("xl/styles.xml", "?>", DOCTYPE));
+    }
+
+    @Test
+    void aDocumentTypeOfAnOpenDocument() throws Exception {
+      Path file =
+          Files.copy(
+              Path.of("src/test/resources/saved-by-calc/faulty-lab-table.ods"),
+              Files.createDirectories(folder.resolve("in")).resolve("ben.ods"));
+      isSaidInASentenceAndTheCheckIsComplete(
+          HostileCopyTest.with(
+              file,
+              Map.of("content.xml", part(file, "content.xml").replaceFirst("\\?>", DOCTYPE))));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"file:///etc/theme.xml", "http://127.0.0.1/a b", "::%%", ""})
+    void aRelationshipThatLeadsNowhere(String target) throws Exception {
+      isSaidInASentenceAndTheCheckIsComplete(
+          with(
+              "xl/_rels/workbook.xml.rels",
+              "</Relationships>",
+              "<Relationship Id=\"other\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/theme\""
+                  + " Target=\""
+                  + target
+                  + "\"/></Relationships>"));
     }
   }
 }

@@ -286,11 +286,16 @@ class ProfileReaderTest {
     @CsvSource(
         delimiter = '|',
         value = {
-          "course: 'a| 1:11| this is not YAML: found unexpected end of stream",
-          "course: a\\n  b: c| 2:4| this is not YAML: mapping values are not allowed here",
-          "unit: %| 1:7| this is not YAML: found character '%' that cannot start any token. (Do not"
-              + " use % for indentation)",
-          "a: 1\\n---\\nb: 2| 2:1| this is not YAML: but found another document",
+          "course: 'a| 1:11| this is not YAML; a text with special signs needs quotation"
+              + " marks, and lines that belong together the same indent",
+          "course: a\\n  b: c| 2:4| this is not YAML; a text with special signs needs quotation"
+              + " marks, and lines that belong together the same indent",
+          "unit: %| 1:7| this is not YAML; a text with special signs needs quotation"
+              + " marks, and lines that belong together the same indent",
+          "a: 1\\n---\\nb: 2| 2:1| this is not YAML; a text with special signs needs quotation"
+              + " marks, and lines that belong together the same indent",
+          "b: *hunter2| 1:4| this is not YAML; a text with special signs needs quotation"
+              + " marks, and lines that belong together the same indent",
           "a\\u0007b| 1:2| a control character stands here",
           "course: x\\nco\\u0001| 2:3| a control character stands here",
           "just a text| 1:1| a profile must hold keys with values, such as \"name: ...\"",
