@@ -66,6 +66,7 @@ public final class Evaluation {
   private final WorkbookEvaluator evaluator;
   private final Map<CellAddress, Recalculated> recalculated = new HashMap<>();
   private final Map<CellAddress, Message> sentences = new HashMap<>();
+  private final Map<CellAddress, Message> doubts = new HashMap<>();
   private final OfficeWording wording = new OfficeWording();
   private final Map<CellAddress, List<Call>> calls = new HashMap<>();
 
@@ -85,7 +86,7 @@ public final class Evaluation {
     return name ->
         catalogue
             .find(name)
-            .map(function -> new LabFunction(function, cells, wording, sentences))
+            .map(function -> new LabFunction(function, cells, wording, sentences, doubts))
             .orElse(null);
   }
 
@@ -114,6 +115,11 @@ public final class Evaluation {
   /** The sentence that a LAB function in this cell gave about an argument that it refused. */
   public Optional<Message> sentence(CellAddress address) {
     return Optional.ofNullable(sentences.get(address));
+  }
+
+  /** The sentence of a LAB function in this cell about arguments that are hardly meant. */
+  public Optional<Message> doubt(CellAddress address) {
+    return Optional.ofNullable(doubts.get(address));
   }
 
   /** The value that the program which saved the file stored with a formula. */

@@ -22,12 +22,14 @@ import tenthmark.measurement.wording.Message;
  * @param cells the workbook, for arguments that are the cells themselves
  * @param wording what the function writes in
  * @param sentences where the sentence about a refused argument goes, by the cell that called
+ * @param doubts where the sentence about arguments goes that are hardly meant, likewise
  */
 record LabFunction(
     WorksheetFunction function,
     Cells cells,
     OfficeWording wording,
-    Map<CellAddress, Message> sentences)
+    Map<CellAddress, Message> sentences,
+    Map<CellAddress, Message> doubts)
     implements FreeRefFunction {
 
   @Override
@@ -44,7 +46,11 @@ record LabFunction(
 
   private Value call(List<Value> values, OperationEvaluationContext context) {
     try {
-      return function.compute(values, wording.sentences());
+      Value result = function.compute(values, wording.sentences());
+      function
+          .doubt(values, wording.sentences())
+          .ifPresent(doubt -> doubts.put(place(context), Message.of("refusal", name(), doubt)));
+      return result;
     } catch (ArgumentException refusal) {
       String sentence = function.sentence(refusal, wording.sentences());
       Value shown = function.refused(sentence);

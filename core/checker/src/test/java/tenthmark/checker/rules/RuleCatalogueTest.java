@@ -27,6 +27,7 @@ class RuleCatalogueTest {
             "result-stale",
             "typed-over",
             "units-mixed",
+            "argument-unlikely",
             "error-cell",
             "uncertainty-exceeds-value",
             "saved-without-extension",
