@@ -21,7 +21,9 @@ import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.unit.UnitText;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.DisplaySpecification;
+import tenthmark.measurement.recording.Spacing;
 
 /**
  * A first profile out of a workbook: the quantities, units and divisions of its records, its
@@ -37,8 +39,10 @@ public final class ProfileStart {
   private final List<ExpectedQuantity> quantities = new ArrayList<>();
   private final List<String> unknown = new ArrayList<>();
   private final Set<CellAddress> values;
+  private final Convention convention;
 
-  private ProfileStart(List<MeasurementRecord> records) {
+  private ProfileStart(List<MeasurementRecord> records, Convention convention) {
+    this.convention = convention;
     this.values =
         records.stream()
             .flatMap(measurement -> measurement.place(Field.VALUE).stream())
@@ -52,15 +56,11 @@ public final class ProfileStart {
    * @param workbook its name, for the comment at the top
    */
   public static String write(String workbook, Inspection inspection) {
-    ProfileStart start = new ProfileStart(inspection.records());
     String name = oneLine(workbook);
+    Convention convention = SheetConvention.of(inspection, "as in " + name);
+    ProfileStart start = new ProfileStart(inspection.records(), convention);
     return new ProfileYaml()
-            .write(
-                name,
-                SheetConvention.of(inspection, "as in " + name),
-                start.apparatus,
-                start.quantities,
-                start.unknown)
+            .write(name, convention, start.apparatus, start.quantities, start.unknown)
         + new TablesYaml(inspection).write();
   }
 
@@ -111,7 +111,7 @@ public final class ProfileStart {
     return found.name();
   }
 
-  private static Optional<Apparatus> instrument(MeasurementRecord measurement) {
+  private Optional<Apparatus> instrument(MeasurementRecord measurement) {
     List<Call> displays = measurement.calls("LAB_DISPLAY");
     if (displays.size() == 1) {
       return display(measurement, displays.get(0));
@@ -122,9 +122,10 @@ public final class ProfileStart {
         : scale(measurement);
   }
 
-  private static Optional<Apparatus> scale(MeasurementRecord measurement) {
+  private Optional<Apparatus> scale(MeasurementRecord measurement) {
     Optional<ScaleClaim> scale = measurement.scale();
     Optional<UnitText.Known> unit = unit(measurement, Field.DIVISION);
+    Optional<Spacing> spacing = SheetConvention.spacing(measurement, convention);
     return scale.isEmpty() || unit.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -133,12 +134,12 @@ public final class ProfileStart {
                     + ProfileYaml.number(scale.get().division())
                     + " "
                     + unit.get().text()
-                    + scale.get().spacing().map(spacing -> ", " + Words.word(spacing)).orElse(""),
+                    + spacing.map(word -> ", " + Words.word(word)).orElse(""),
                 List.of(),
                 ApparatusKind.SCALE,
                 scale.get().division(),
                 unit.get(),
-                scale.get().spacing(),
+                spacing,
                 Optional.empty()));
   }
 

@@ -1,13 +1,14 @@
 package tenthmark.checker.profile;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import tenthmark.checker.reading.CoverageSummary.Unread;
 import tenthmark.checker.reading.TableGuide;
-import tenthmark.checker.record.Field;
 import tenthmark.checker.report.ReadingText;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.wording.CheckerTexts;
@@ -37,6 +38,9 @@ final class TablesYaml {
 
   private static final int LONGEST_HEADING = 60;
 
+  /** More are not offered to be filled in. */
+  private static final int MOST_COLUMNS = 30;
+
   private final Inspection inspection;
   private final ProfileYaml yaml = new ProfileYaml();
 
@@ -51,9 +55,16 @@ final class TablesYaml {
     StringBuilder text = new StringBuilder(TOP);
     text.append(none ? "# tables:\n" : "tables:\n");
     guides.forEach(guide -> text.append(entry(guide)));
-    if (guides.isEmpty()) {
+    if (guides.isEmpty() && unread.isEmpty()) {
       text.append("#   - {sheet: Bench, range: \"A5:F12\", roles: {A: quantity, B: value}}\n");
     }
+    unread.stream()
+        .filter(entry -> guides.stream().noneMatch(guide -> isOn(entry.first().sheet(), guide)))
+        .collect(
+            Collectors.groupingBy(
+                entry -> entry.first().sheet(), LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .forEach(entries -> text.append(unknown(entries)));
     unread.forEach(entry -> text.append(notRead(entry)));
     return text.toString();
   }
@@ -62,6 +73,34 @@ final class TablesYaml {
   private boolean isIncomplete(TableGuide guide) {
     return inspection.coverage().unread().stream()
         .anyMatch(unread -> unread.first().sheet().equals(guide.range().sheet()));
+  }
+
+  private static boolean isOn(String sheet, TableGuide guide) {
+    return guide.range().sheet().equals(sheet);
+  }
+
+  /** A table of which nothing was read, for the instructor to fill in. */
+  private String unknown(List<Unread> entries) {
+    List<CellRange> ranges = entries.stream().flatMap(entry -> entry.ranges().stream()).toList();
+    CellRange all =
+        new CellRange(
+            ranges.get(0).sheet(),
+            ranges.stream().mapToInt(CellRange::left).min().orElseThrow(),
+            ranges.stream().mapToInt(CellRange::top).min().orElseThrow(),
+            ranges.stream().mapToInt(CellRange::right).max().orElseThrow(),
+            ranges.stream().mapToInt(CellRange::bottom).max().orElseThrow());
+    TableGuide guide = new TableGuide(all, false, Map.of());
+    StringBuilder entry = new StringBuilder();
+    entry.append("  - sheet: ").append(yaml.text(all.sheet())).append('\n');
+    entry.append("    range: ").append(first(all)).append(':').append(last(all)).append('\n');
+    entry.append("    roles:\n");
+    IntStream.rangeClosed(all.left(), Math.min(all.right(), all.left() + MOST_COLUMNS))
+        .forEach(column -> entry.append(role(guide, column, "fill in")));
+    return commented(entry);
+  }
+
+  private static String commented(CharSequence entry) {
+    return entry.toString().lines().map(line -> "# " + line + "\n").collect(Collectors.joining());
   }
 
   private static String notRead(Unread unread) {
@@ -77,10 +116,8 @@ final class TablesYaml {
     entry.append("    direction: ").append(guide.across() ? "across" : "down").append('\n');
     entry.append("    roles:\n");
     new TreeMap<>(guide.fields())
-        .forEach((place, field) -> entry.append(role(guide, place, field)));
-    return isIncomplete(guide)
-        ? entry.toString()
-        : entry.toString().lines().map(line -> "# " + line + "\n").collect(Collectors.joining());
+        .forEach((place, field) -> entry.append(role(guide, place, field.word())));
+    return isIncomplete(guide) ? entry.toString() : commented(entry);
   }
 
   private static String first(CellRange range) {
@@ -91,9 +128,9 @@ final class TablesYaml {
     return new CellAddress(range.sheet(), range.right(), range.bottom()).place();
   }
 
-  private String role(TableGuide guide, int place, Field field) {
+  private String role(TableGuide guide, int place, String role) {
     String key = guide.across() ? String.valueOf(place + 1) : letters(place);
-    String line = "      " + key + ": " + field.word();
+    String line = "      " + key + ": " + role;
     return heading(guide, place).map(text -> line + "  # " + text).orElse(line) + "\n";
   }
 

@@ -14,6 +14,7 @@ import tenthmark.checker.record.ScaleClaim;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.recording.ScaleReading;
 import tenthmark.measurement.recording.Spacing;
 
 /**
@@ -47,6 +48,43 @@ public final class SheetConvention {
             BENCH.digits(),
             sheet.reaction());
     return own.equals(named(BENCH, name)) ? BENCH : own;
+  }
+
+  /**
+   * How far apart the marks of a record's scale are: as it says, or as its reading shows.
+   *
+   * @param convention by which it was read
+   */
+  public static Optional<Spacing> spacing(MeasurementRecord measurement, Convention convention) {
+    Optional<ScaleClaim> scale = measurement.scale();
+    return scale
+        .flatMap(ScaleClaim::spacing)
+        .or(
+            () ->
+                scale
+                    .filter(claim -> claim.fraction().isEmpty())
+                    .flatMap(
+                        claim ->
+                            measurement
+                                .number(Field.READING)
+                                .flatMap(reading -> shown(claim, reading, convention))));
+  }
+
+  /** The one spacing at which one or two ends give this reading. */
+  private static Optional<Spacing> shown(ScaleClaim scale, double reading, Convention convention) {
+    List<Integer> ends = scale.ends().map(List::of).orElse(List.of(1, 2));
+    List<Spacing> fitting =
+        Arrays.stream(Spacing.values())
+            .filter(
+                spacing ->
+                    ends.stream()
+                        .map(
+                            count ->
+                                new ScaleReading(
+                                    scale.division(), convention.fraction(spacing), count))
+                        .anyMatch(one -> Numbers.agreesAsWritten(reading, one.uncertainty())))
+            .toList();
+    return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
   }
 
   private static Convention named(Convention convention, String name) {

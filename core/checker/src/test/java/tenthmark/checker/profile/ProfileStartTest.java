@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -172,6 +173,20 @@ class ProfileStartTest {
         .contains(new Specification.OfDisplay(new DisplaySpecification(0.01, 1, 2)));
     assertThat(course.apparatus().get(2).kind()).isEqualTo(ApparatusKind.STOPWATCH);
     assertThat(course.quantities().get(1).apparatus()).contains("scale in 1 mm, fine");
+  }
+
+  /** 0.5 is a quarter of a division at each of two ends, 0.1 a tenth at one. */
+  @Test
+  void tellsTheSpacingOfAScaleFromItsReadings() {
+    Grid scales =
+        Grid.sheet("Records")
+            .row("Quantity", "Value", "Unit", "Division", "Reading", "Uncertainty", "Rationale")
+            .row("Crank arm", 172.5, "mm", 1, 0.5, 0.5, "Two ends judged.")
+            .row("Level of the bath", 12.3, "cm", 1, 0.1, 0.1, "One end judged.");
+
+    assertThat(read(start(scales.workbook())).course().apparatus())
+        .extracting(Apparatus::spacing)
+        .containsExactly(Optional.of(Spacing.FINE), Optional.of(Spacing.WIDE));
   }
 
   /** As in a table for records of any kind. */
@@ -412,6 +427,27 @@ class ProfileStartTest {
           .endsWith(
               "# Not read on the sheet Bench 1: B6 (nothing on the sheet says what this number"
                   + " is).\n");
+    }
+
+    @Test
+    void ofWhichNothingWasReadAreOfferedToBeFilledIn() {
+      assertThat(
+              start(
+                  Grid.sheet("Banco")
+                      .row("Ada")
+                      .row("Qwert", "Asdfg")
+                      .row(172.5, 0.5)
+                      .row(262.5, 0.5)
+                      .workbook()))
+          .contains(
+              """
+              # tables:
+              #   - sheet: Banco
+              #     range: A3:B4
+              #     roles:
+              #       A: fill in  # Qwert
+              #       B: fill in  # Asdfg
+              """);
     }
 
     @Test
