@@ -12,7 +12,7 @@ import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
-import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XUsedAreaCursor;
@@ -30,6 +30,8 @@ import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.formula.NamedFormula;
+import tenthmark.measurement.formula.SheetSize;
 
 /**
  * The cells of a document that is open in Calc, as one call of a function sees them. Each call
@@ -271,21 +273,25 @@ public final class OfficeCells implements Cells {
   }
 
   @Override
-  public Optional<CellRange> named(String name, String sheet) {
+  public Optional<NamedFormula> named(String name, String sheet) {
     return sheet(sheet)
         .flatMap(owner -> named(name, queryInterface(XPropertySet.class, owner)))
         .or(() -> named(name, document.properties()));
   }
 
-  private Optional<CellRange> named(String name, XPropertySet owner) {
+  private Optional<NamedFormula> named(String name, XPropertySet owner) {
     try {
       XNameAccess names = queryInterface(XNameAccess.class, owner.getPropertyValue("NamedRanges"));
       if (!names.hasByName(name)) {
         return Optional.empty();
       }
-      XCellRange range =
-          queryInterface(XCellRangeReferrer.class, names.getByName(name)).getReferredCells();
-      return Optional.ofNullable(range).map(this::placeOf);
+      XNamedRange named = queryInterface(XNamedRange.class, names.getByName(name));
+      com.sun.star.table.CellAddress base = named.getReferencePosition();
+      return Optional.of(
+          new NamedFormula(
+              named.getContent(),
+              new CellAddress(sheetNames()[base.Sheet], base.Column, base.Row),
+              SheetSize.LARGE));
     } catch (NoSuchElementException removed) {
       return Optional.empty();
     } catch (UnknownPropertyException | WrappedTargetException failure) {

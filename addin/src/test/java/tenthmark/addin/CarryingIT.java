@@ -5,12 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.sun.star.beans.XPropertySet;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import tenthmark.addin.office.Office;
 import tenthmark.addin.office.OfficeExtension;
@@ -138,11 +146,28 @@ class CarryingIT {
 
     @BeforeEach
     void name() throws Exception {
-      queryInterface(
-              XNamedRanges.class,
-              queryInterface(XPropertySet.class, workbook.document())
-                  .getPropertyValue("NamedRanges"))
-          .addNewByName("arm", "$Sheet1.$B$2", new com.sun.star.table.CellAddress(), 0);
+      name("arm", "$Sheet1.$B$2", "A1");
+      name("diam", "2*$Sheet1.$B$2", "A1");
+      name("offs", "10+$Sheet1.$B$2", "A1");
+      name("gee", "9.81", "A1");
+      name("area", "diam^2", "A1");
+      name("left", "$Sheet1.A1", "B1");
+      name("own", "Sheet1.A1", "B1");
+      name("sums", "SUM($Sheet1.B$2:B2)", "C2");
+    }
+
+    private void name(String name, String content, String base) throws Exception {
+      CellRangeAddress place =
+          queryInterface(XCellRangeAddressable.class, workbook.range(base)).getRangeAddress();
+      names()
+          .addNewByName(
+              name, content, new CellAddress(place.Sheet, place.StartColumn, place.StartRow), 0);
+    }
+
+    private XNamedRanges names() throws Exception {
+      return queryInterface(
+          XNamedRanges.class,
+          queryInterface(XPropertySet.class, workbook.document()).getPropertyValue("NamedRanges"));
     }
 
     @Test
@@ -151,6 +176,69 @@ class CarryingIT {
       assertCarried(2 * 0.172 * 0.001);
       workbook.set("B2", 0.3);
       assertCarried(2 * 0.3 * 0.001);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "=diam | 0.002",
+          "=offs | 0.001",
+          "=gee*B2 | 0.00981",
+          "=area | 0.001376",
+          "=SUM(arm;diam) | 0.003"
+        })
+    void areFormulas(String formula, double carried) throws Exception {
+      workbook.set("B4", formula);
+      assertCarried(carried);
+    }
+
+    /** Values as Calc computes them say which cell is meant. */
+    @Test
+    void thatAreRelativeMoveWithTheCell() throws Exception {
+      workbook.set("A9", 3).set("A10", 5).set("C9", 0.1).set("C10", 0.2);
+      workbook.set("B9", "=left^2").set("B10", "=left^2");
+      workbook.set("D9", "=TENTHMARK.LAB.CARRY(B9;A9:A9;C9:C9)");
+      workbook.set("D10", "=TENTHMARK.LAB.CARRY(B10;A10:A10;C10:C10)");
+      assertThat(workbook.number("B10")).isEqualTo(25);
+      assertThat(workbook.number("D9")).isCloseTo(0.6, within(1e-14));
+      assertThat(workbook.number("D10")).isCloseTo(2, within(1e-14));
+      workbook.set("Timing.A9", 7).set("Timing.B9", "=left+own");
+      assertThat(workbook.number("Timing.B9")).isEqualTo(3 + 7);
+      workbook.set("D9", "=TENTHMARK.LAB.CARRY($Timing.B9;$Timing.A9:A9;C9:C9)");
+      assertThat(workbook.number("D9")).isCloseTo(0.1, within(1e-14));
+      workbook.set("C3", "=sums").set("D11", "=TENTHMARK.LAB.CARRY(C3;B2:B3;C9:C10)");
+      assertThat(workbook.number("C3")).isCloseTo(0.172 + 8.33, within(1e-14));
+      assertThat(workbook.number("D11")).isCloseTo(0.1 + 0.2, within(1e-14));
+    }
+
+    @Test
+    void thatAreDefinedAnewCountAtOnce() throws Exception {
+      workbook.set("B4", "=diam");
+      assertCarried(0.002);
+      queryInterface(XNamedRange.class, names().getByName("diam")).setContent("3*$Sheet1.$B$2");
+      assertCarried(0.003);
+    }
+
+    /** The tests of the checker read these files, with what Calc computed. */
+    @ParameterizedTest
+    @CsvSource({"names.ods, calc8", "names.xlsx, Calc MS Excel 2007 XML", "names.xls, MS Excel 97"})
+    void areFormulasAfterReloadToo(String file, String filter, Office office) throws Exception {
+      workbook.set("B4", "=area+offs").set("E1", "=diam").set("E2", "=offs").set("E3", "=area");
+      workbook.set("E4", "=SUM(arm;diam)").set("E5", "=gee*arm").set("E6", "=gee*2");
+      for (int row = 1; row <= 5; row++) {
+        workbook.set("F" + row, "=TENTHMARK.LAB.CARRY(E" + row + ";$B$2:$B$2;$C$2:$C$2)");
+      }
+      workbook.set("A9", 3).set("A10", 5).set("C9", 0.1).set("C10", 0.2);
+      workbook.set("B9", "=left^2").set("B10", "=left^2").set("E9", "=left+1");
+      workbook.set("D9", "=TENTHMARK.LAB.CARRY(B9;A9:A9;C9:C9)");
+      workbook.set("D10", "=TENTHMARK.LAB.CARRY(B10;A10:A10;C10:C10)");
+      workbook.set("Timing.A9", 7).set("Timing.B9", "=left+own");
+      Path saved = workbook.save(file, filter);
+      Files.copy(saved, Path.of("target", file), StandardCopyOption.REPLACE_EXISTING);
+      try (Workbook reopened = office.open(saved)) {
+        assertThat(reopened.number("C4")).isCloseTo(0.001 * (8 * 0.172 + 1), within(1e-14));
+      }
     }
   }
 

@@ -19,6 +19,8 @@ import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.formula.NamedFormula;
+import tenthmark.measurement.formula.SheetSize;
 
 @ExtendWith(OfficeExtension.class)
 class OfficeCellsIT {
@@ -127,17 +129,23 @@ class OfficeCellsIT {
     void areLookedUpInTheSheetFirst() throws Exception {
       name(workbook.document(), "length", "$'Other data'.$A$1:$B$2");
       name(workbook.range("A1"), "width", "$Sheet1.$C$3");
-      assertThat(cells.named("length", FIRST)).contains(new CellRange("Other data", 0, 0, 1, 1));
+      assertThat(cells.named("length", FIRST)).contains(formula("$'Other data'.$A$1:$B$2"));
       assertThat(cells.named("LENGTH", FIRST)).isPresent();
-      assertThat(cells.named("width", FIRST)).contains(new CellRange(FIRST, 2, 2, 2, 2));
+      assertThat(cells.named("width", FIRST)).contains(formula("$Sheet1.$C$3"));
       assertThat(cells.named("width", "Other data")).isEmpty();
       assertThat(cells.named("height", FIRST)).isEmpty();
     }
 
     @Test
-    void ofFormulasStandForNoRange() throws Exception {
+    void areFormulas() throws Exception {
       name(workbook.document(), "twice", "2*$Sheet1.$A$1");
-      assertThat(cells.named("twice", FIRST)).isEmpty();
+      name(workbook.document(), "gee", "9.81");
+      assertThat(cells.named("twice", FIRST)).contains(formula("2*$Sheet1.$A$1"));
+      assertThat(cells.named("gee", FIRST)).contains(formula("9.81"));
+    }
+
+    private NamedFormula formula(String text) {
+      return new NamedFormula(text, new CellAddress(FIRST, 0, 0), SheetSize.LARGE);
     }
 
     private void name(Object owner, String name, String content) throws Exception {

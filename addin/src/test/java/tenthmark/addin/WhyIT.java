@@ -51,7 +51,7 @@ class WhyIT {
         "=A1/A9 | Division by zero: A9 is blank, which counts as 0.",
         "=SQRT(-A1) | the square root of minus A1 has no value: SQRT(-5) is not defined.",
         "=A1+E2 | E2 holds the text \"soft grip\" where a number belongs.",
-        "=A1+nowhere | nowhere is not the name of a cell or range. If it is meant as a text, it needs"
+        "=A1+nowhere | nowhere is not a name that this workbook defines. If it is meant as a text, it needs"
             + " quotation marks.",
         "=NOSUCHFUNCTION(A1) | This office does not know the function NOSUCHFUNCTION.",
         "=A3*2 | Cell A3 holds the error #DIV/0!. The reason there: Division by zero: A9 is blank,"

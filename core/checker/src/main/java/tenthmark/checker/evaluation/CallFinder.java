@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.ControlPtg;
 import org.apache.poi.ss.formula.ptg.IntPtg;
 import org.apache.poi.ss.formula.ptg.MissingArgPtg;
+import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.NumberPtg;
 import org.apache.poi.ss.formula.ptg.OperationPtg;
@@ -24,6 +26,7 @@ final class CallFinder {
 
   private static final String PREFIX = "LAB_";
 
+  private final UnaryOperator<Ptg> meaning;
   private final Function<Ptg, List<CellRange>> ranges;
   private final Function<CellRange, Value> valueOf;
   private final List<Call> calls = new ArrayList<>();
@@ -31,10 +34,15 @@ final class CallFinder {
   /**
    * A finder.
    *
+   * @param meaning what a token means that may be a name
    * @param ranges the cells that a token refers to
    * @param valueOf the value of a range of one cell
    */
-  CallFinder(Function<Ptg, List<CellRange>> ranges, Function<CellRange, Value> valueOf) {
+  CallFinder(
+      UnaryOperator<Ptg> meaning,
+      Function<Ptg, List<CellRange>> ranges,
+      Function<CellRange, Value> valueOf) {
+    this.meaning = meaning;
     this.ranges = ranges;
     this.valueOf = valueOf;
   }
@@ -69,9 +77,14 @@ final class CallFinder {
     }
   }
 
-  private Call.Argument argument(Optional<Ptg> operand) {
+  private Call.Argument argument(Optional<Ptg> written) {
+    Optional<Ptg> operand = written.map(meaning);
     Optional<CellRange> range =
-        operand.map(ranges).filter(found -> found.size() == 1).map(found -> found.get(0));
+        operand
+            .filter(token -> !(token instanceof NamePtg))
+            .map(ranges)
+            .filter(found -> found.size() == 1)
+            .map(found -> found.get(0));
     Optional<Value> value =
         operand
             .flatMap(CallFinder::literal)

@@ -162,7 +162,8 @@ public final class Evaluation {
   private List<Call> found(Cell cell) {
     String sheet = cell.address().sheet();
     CallFinder finder =
-        new CallFinder(token -> graph.ranges(new Ptg[] {token}, sheet), this::valueOf);
+        new CallFinder(
+            graph::meaning, token -> graph.ranges(new Ptg[] {token}, sheet), this::valueOf);
     return tokens(cell).map(finder::find).orElse(List.of());
   }
 
@@ -177,8 +178,11 @@ public final class Evaluation {
     return first.isPresent()
         && second.isPresent()
         && first.get().length == second.get().length
-        && RelativeForm.of(first.get(), one.address())
-            .equals(RelativeForm.of(second.get(), other.address()));
+        && relativeForm(first.get(), one).equals(relativeForm(second.get(), other));
+  }
+
+  private String relativeForm(Ptg[] tokens, Cell cell) {
+    return RelativeForm.of(tokens, cell.address(), name -> model.defined(name).name());
   }
 
   private Optional<Ptg[]> tokens(Cell cell) {
@@ -303,7 +307,9 @@ public final class Evaluation {
   private Step step(Cell cell) {
     Step step = new Step(cell);
     try {
-      for (Ptg token : model.tokens(cell.address(), (Content.Formula) cell.content())) {
+      step.precedents = graph.precedents(cell).iterator();
+      Ptg[] tokens = model.tokens(cell.address(), (Content.Formula) cell.content());
+      for (Ptg token : graph.withNames(tokens)) {
         if (FormulaGraph.isVolatile(token)) {
           step.traits.add(Trait.CHANGING);
         }
@@ -311,7 +317,6 @@ public final class Evaluation {
           step.traits.add(Trait.THROUGH_LAB);
         }
       }
-      step.precedents = graph.precedents(cell).iterator();
     } catch (RuntimeException | StackOverflowError | LinkageError problem) {
       step.uncheckable = notCheckable(problem, cell);
     }

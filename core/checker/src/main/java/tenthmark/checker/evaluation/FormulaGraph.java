@@ -1,6 +1,8 @@
 package tenthmark.checker.evaluation;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -50,14 +52,48 @@ final class FormulaGraph {
         : List.of();
   }
 
-  /** The range that a defined name stands for, if it stands for one. */
+  /** The range that a defined name stands for, if it stands for a range and nothing else. */
   Optional<CellRange> named(String name, String sheet) {
     return workbook
         .name(name, sheet)
-        .map(defined -> model.getName(defined.name(), model.getSheetIndex(sheet)))
-        .map(defined -> ranges(defined.getNameDefinition(), sheet))
+        .map(defined -> model.definition(defined, sheet))
+        .filter(tokens -> tokens.length == 1)
+        .map(tokens -> ranges(tokens, sheet))
         .filter(ranges -> ranges.size() == 1)
         .map(ranges -> ranges.get(0));
+  }
+
+  /** The tokens of a formula and of what its names stand for, each name once. */
+  List<Ptg> withNames(Ptg[] tokens) {
+    List<Ptg> all = new ArrayList<>(List.of(tokens));
+    Set<Integer> seen = new HashSet<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i) instanceof NamePtg name && seen.add(name.getIndex())) {
+        all.addAll(List.of(model.getName(name).getNameDefinition()));
+      }
+    }
+    return all;
+  }
+
+  /** What a token means: of a name that stands for one token alone, that one. */
+  Ptg meaning(Ptg token) {
+    Ptg meaning = token;
+    for (int depth = 0; meaning instanceof NamePtg name; depth++) {
+      requireDepth(depth);
+      Ptg[] definition = model.getName(name).getNameDefinition();
+      if (definition.length != 1) {
+        return token;
+      }
+      meaning = definition[0];
+    }
+    return meaning;
+  }
+
+  private static void requireDepth(int depth) {
+    OutOfTimeException.ifInterrupted();
+    if (depth > DEEPEST_NAME) {
+      throw NotCheckableException.of("reason.names");
+    }
   }
 
   /** The cells with content that a cell's formula refers to, found while they are walked over. */
@@ -82,10 +118,7 @@ final class FormulaGraph {
 
   /** No range twice: names that each stand for others twice would double at each step. */
   private Set<CellRange> ranges(Ptg[] tokens, String sheet, int depth) {
-    OutOfTimeException.ifInterrupted();
-    if (depth > DEEPEST_NAME) {
-      throw NotCheckableException.of("reason.names");
-    }
+    requireDepth(depth);
     Set<CellRange> ranges = new LinkedHashSet<>();
     for (Ptg token : tokens) {
       if (token instanceof Area3DPxg area) {

@@ -4,6 +4,8 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
 import org.apache.poi.ss.formula.ptg.ArrayPtg;
@@ -12,7 +14,10 @@ import org.apache.poi.ss.formula.ptg.ControlPtg;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.OperationPtg;
+import org.apache.poi.ss.formula.ptg.ParenthesisPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.RefPtgBase;
+import org.apache.poi.ss.formula.ptg.ScalarConstantPtg;
 import org.apache.poi.ss.formula.ptg.ValueOperatorPtg;
 
 /**
@@ -31,19 +36,23 @@ final class InlineArrays {
   private record Operand(Ptg token, Kind kind) {}
 
   private final Deque<Operand> operands = new ArrayDeque<>();
+  private final Function<NamePtg, Ptg[]> names;
   private boolean inside;
   private boolean outside;
 
-  private InlineArrays() {}
+  private InlineArrays(Function<NamePtg, Ptg[]> names) {
+    this.names = names;
+  }
 
   /**
    * Looks at tokens in reverse Polish order.
    *
+   * @param names the tokens of what a name stands for
    * @throws NotCheckableException if it also calculates with ranges where office programs take one
    *     cell of each
    */
-  static boolean areIn(Ptg[] tokens) {
-    InlineArrays arrays = new InlineArrays();
+  static boolean areIn(Ptg[] tokens, Function<NamePtg, Ptg[]> names) {
+    InlineArrays arrays = new InlineArrays(names);
     for (Ptg token : tokens) {
       arrays.read(token);
     }
@@ -66,8 +75,19 @@ final class InlineArrays {
     }
   }
 
-  private static boolean isSeveral(Ptg token) {
-    return token instanceof AreaPtgBase || token instanceof ArrayPtg || token instanceof NamePtg;
+  /** A name counts as several values unless it is seen to be one. */
+  private boolean isSeveral(Ptg token) {
+    return token instanceof AreaPtgBase
+        || token instanceof ArrayPtg
+        || token instanceof NamePtg name
+            && Stream.of(names.apply(name)).anyMatch(part -> !isSingle(part));
+  }
+
+  private static boolean isSingle(Ptg token) {
+    return token instanceof ScalarConstantPtg
+        || token instanceof RefPtgBase
+        || token instanceof ValueOperatorPtg
+        || token instanceof ParenthesisPtg;
   }
 
   private List<Operand> taken(OperationPtg operation) {

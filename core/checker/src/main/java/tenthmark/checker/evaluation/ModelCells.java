@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.DefinedName;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Value;
@@ -11,6 +12,7 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.formula.NamedFormula;
 
 /** A workbook as the formula engine of the measurement module reads it. */
 record ModelCells(Workbook workbook, Evaluation evaluation) implements Cells {
@@ -31,8 +33,8 @@ record ModelCells(Workbook workbook, Evaluation evaluation) implements Cells {
   }
 
   @Override
-  public Optional<CellRange> named(String name, String sheet) {
-    return evaluation.named(name, sheet);
+  public Optional<NamedFormula> named(String name, String sheet) {
+    return workbook.name(name, sheet).map(DefinedName::meaning);
   }
 
   @Override

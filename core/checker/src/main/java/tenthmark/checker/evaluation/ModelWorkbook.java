@@ -1,11 +1,11 @@
 package tenthmark.checker.evaluation;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.poi.ss.SpreadsheetVersion;
@@ -44,11 +44,29 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
   /** Each joint copies the text before it, so that very many take very long. */
   private static final int MOST_JOINED = 255;
 
+  /** A formula of everything that has a class of its own in POI. */
+  private static final String EVERYTHING =
+      "IF((-1+2-3)*4/5^6%>=+7,\"a\"&\"b\",A1:B2)<>(SUM(A1,,{1,TRUE})<=PI())=(1<2)>#N/A";
+
+  static {
+    // A class whose initialisation runs out of stack, as in a formula of a thousand levels, is lost
+    // for all files that follow.
+    new ModelWorkbook(new Workbook(List.of(), List.of()), name -> null)
+        .parse(EVERYTHING, FormulaType.CELL, 0, 0);
+  }
+
   private final Workbook workbook;
   private final UDFFinder functions;
   private final List<ModelSheet> sheets;
   private final Map<CellAddress, Ptg[]> tokens = new HashMap<>();
   private final Set<CellAddress> inArrays = new HashSet<>();
+  private final List<SeenName> seenNames = new ArrayList<>();
+  private final Map<Seen, SeenName> bySight = new HashMap<>();
+
+  /** The cell from which the formula that is being read sees its names. */
+  private CellAddress user;
+
+  private record Seen(DefinedName name, CellAddress from) {}
 
   ModelWorkbook(Workbook workbook, UDFFinder functions) {
     this.workbook = workbook;
@@ -68,10 +86,11 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
   }
 
   private Ptg[] parse(CellAddress address, Content.Formula formula) {
+    user = address;
     int sheet = getSheetIndex(address.sheet());
     if (formula.array().isEmpty()) {
       Ptg[] inCell = parse(formula.text(), FormulaType.CELL, sheet, address.row());
-      if (!InlineArrays.areIn(inCell)) {
+      if (!InlineArrays.areIn(inCell, name -> seen(name).getNameDefinition())) {
         return inCell;
       }
       inArrays.add(address);
@@ -158,14 +177,41 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
   }
 
   @Override
-  public EvaluationName getName(String name, int sheet) {
-    Optional<DefinedName> defined = workbook.name(name, sheet < 0 ? "" : getSheetName(sheet));
-    return defined.map(ModelName::new).orElse(null);
+  public SeenName getName(String name, int sheet) {
+    return workbook
+        .name(name, sheet < 0 ? "" : getSheetName(sheet))
+        .map(defined -> seen(defined, user))
+        .orElse(null);
+  }
+
+  private SeenName seen(DefinedName name, CellAddress from) {
+    return bySight.computeIfAbsent(
+        new Seen(name, from),
+        unseen -> {
+          SeenName seen = new SeenName(name, from, seenNames.size());
+          seenNames.add(seen);
+          return seen;
+        });
   }
 
   @Override
-  public EvaluationName getName(NamePtg token) {
-    return new ModelName(workbook.names().get(token.getIndex()));
+  public SeenName getName(NamePtg token) {
+    return seen(token);
+  }
+
+  private SeenName seen(NamePtg token) {
+    return seenNames.get(token.getIndex());
+  }
+
+  /** The name that a token stands for, from wherever it is seen. */
+  DefinedName defined(NamePtg token) {
+    return seen(token).name;
+  }
+
+  /** What a name stands for as seen from the cell for which it was defined. */
+  Ptg[] definition(DefinedName name, String sheet) {
+    CellAddress base = name.meaning().base();
+    return seen(name, new CellAddress(sheet, base.column(), base.row())).getNameDefinition();
   }
 
   @Override
@@ -174,7 +220,9 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
     if (sheet == null) {
       return functions.findFunction(name) == null ? null : new NameXPxg(name);
     }
-    return new NameXPxg(sheet.getSheetIdentifier().getName(), name);
+    String owner = sheet.getSheetIdentifier().getName();
+    SeenName ofSheet = getName(name, getSheetIndex(owner));
+    return ofSheet == null ? new NameXPxg(owner, name) : ofSheet.createPtg();
   }
 
   @Override
@@ -255,13 +303,21 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
     throw new UnsupportedOperationException("numbered names belong to .xls files");
   }
 
-  /** A defined name as POI sees it. */
-  private final class ModelName implements EvaluationName {
+  /**
+   * A defined name as POI sees it. POI knows no names whose references move with the cell that uses
+   * them, so each such cell has its own.
+   */
+  final class SeenName implements EvaluationName {
 
     private final DefinedName name;
+    private final CellAddress from;
+    private final int index;
+    private Ptg[] definition;
 
-    ModelName(DefinedName name) {
+    SeenName(DefinedName name, CellAddress from, int index) {
       this.name = name;
+      this.from = from;
+      this.index = index;
     }
 
     @Override
@@ -287,13 +343,22 @@ final class ModelWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook 
     @Override
     public Ptg[] getNameDefinition() {
       OutOfTimeException.ifInterrupted();
-      int sheet = name.sheet().map(ModelWorkbook.this::getSheetIndex).orElse(-1);
-      return parse(name.formula(), FormulaType.NAMEDRANGE, sheet, 0);
+      if (definition == null) {
+        definition = read();
+      }
+      return definition;
+    }
+
+    private Ptg[] read() {
+      user = from;
+      int sheet = getSheetIndex(name.meaning().base().sheet());
+      Ptg[] tokens = parse(name.formula(), FormulaType.NAMEDRANGE, sheet, 0);
+      return MovedReferences.of(tokens, name, from);
     }
 
     @Override
     public NamePtg createPtg() {
-      return new NamePtg(workbook.names().indexOf(name));
+      return new NamePtg(index);
     }
   }
 }

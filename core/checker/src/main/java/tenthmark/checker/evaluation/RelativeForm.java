@@ -1,5 +1,6 @@
 package tenthmark.checker.evaluation;
 
+import java.util.function.Function;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
 import org.apache.poi.ss.formula.ptg.ControlPtg;
@@ -12,17 +13,30 @@ import tenthmark.measurement.formula.CellAddress;
 /** A formula with its relative references as distances, so that copies of it look the same. */
 final class RelativeForm {
 
-  private RelativeForm() {}
+  private final CellAddress home;
+  private final Function<NamePtg, String> names;
 
-  static String of(Ptg[] tokens, CellAddress home) {
+  private RelativeForm(CellAddress home, Function<NamePtg, String> names) {
+    this.home = home;
+    this.names = names;
+  }
+
+  /**
+   * The form of a formula.
+   *
+   * @param home the cell that holds it
+   * @param names what a token of a name is called
+   */
+  static String of(Ptg[] tokens, CellAddress home, Function<NamePtg, String> names) {
+    RelativeForm relative = new RelativeForm(home, names);
     StringBuilder form = new StringBuilder();
     for (Ptg token : tokens) {
-      form.append(token.getClass().getSimpleName()).append(' ').append(part(token, home));
+      form.append(token.getClass().getSimpleName()).append(' ').append(relative.part(token));
     }
     return form.toString();
   }
 
-  private static String part(Ptg token, CellAddress home) {
+  private String part(Ptg token) {
     if (token instanceof RefPtgBase cell) {
       return place(cell.getColumn(), cell.isColRelative(), home.column())
           + place(cell.getRow(), cell.isRowRelative(), home.row());
@@ -37,7 +51,7 @@ final class RelativeForm {
       return function.getName() + function.getNumberOfOperands();
     }
     if (token instanceof NamePtg name) {
-      return String.valueOf(name.getIndex());
+      return names.apply(name);
     }
     return token instanceof OperationPtg || token instanceof ControlPtg
         ? ""

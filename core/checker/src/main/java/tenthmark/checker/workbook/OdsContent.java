@@ -13,7 +13,10 @@ import java.util.regex.Pattern;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.formula.NamedFormula;
+import tenthmark.measurement.formula.SheetSize;
 
 /** The content.xml of an .ods file (OASIS OpenDocument 1.3, part 3) as a workbook. */
 final class OdsContent {
@@ -104,16 +107,23 @@ final class OdsContent {
   private Optional<DefinedName> definedName(Optional<String> sheet) {
     if (at(TABLE, "named-range")) {
       return attribute(TABLE, "cell-range-address")
-          .map(OpenFormula::range)
-          .map(range -> new DefinedName(attribute(TABLE, "name").orElse(""), sheet, range));
+          .map(range -> definedName(sheet, "[" + range + "]"));
     }
-    if (at(TABLE, "named-expression")) {
-      return attribute(TABLE, "expression")
-          .map(OpenFormula::translate)
-          .map(FormulaText::uniform)
-          .map(formula -> new DefinedName(attribute(TABLE, "name").orElse(""), sheet, formula));
-    }
-    return Optional.empty();
+    return at(TABLE, "named-expression")
+        ? attribute(TABLE, "expression").map(expression -> definedName(sheet, expression))
+        : Optional.empty();
+  }
+
+  private DefinedName definedName(Optional<String> sheet, String expression) {
+    CellAddress base =
+        attribute(TABLE, "base-cell-address")
+            .flatMap(OpenFormula::cell)
+            .orElseGet(() -> new CellAddress(sheet.orElse(""), 0, 0));
+    String formula = FormulaText.uniform(OpenFormula.named(expression, base.sheet()));
+    return new DefinedName(
+        attribute(TABLE, "name").orElse(""),
+        sheet,
+        new NamedFormula(formula, base, SheetSize.LARGE));
   }
 
   private boolean at(String namespace, String element) {

@@ -1,9 +1,11 @@
 package tenthmark.checker.workbook;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.formula.SheetNameFormatter;
+import tenthmark.measurement.formula.CellAddress;
 
 /**
  * Turns a formula of an .ods file (OpenFormula: OASIS OpenDocument 1.3, part 4) into the notation
@@ -19,29 +21,48 @@ final class OpenFormula {
           "^(?:COM\\.MICROSOFT|ORG\\.LIBREOFFICE|ORG\\.OPENOFFICE|LEGACY)\\.(?<rest>.+)");
 
   private static final Pattern SHEET =
-      Pattern.compile("\\$?(?<name>'[^']*+(?:''[^']*+)*+'|[^'.$]*+)\\.(?<cell>[^.]*+)");
+      Pattern.compile("(?<fixed>\\$?)(?<name>'[^']*+(?:''[^']*+)*+'|[^'.$]*+)\\.(?<cell>[^.]*+)");
 
   private static final String BROKEN = "#REF!";
 
   private final String source;
+  private final Optional<String> movingSheet;
   private final StringBuilder target = new StringBuilder();
   private int position;
 
-  private OpenFormula(String source) {
+  private OpenFormula(String source, Optional<String> movingSheet) {
     this.source = source;
+    this.movingSheet = movingSheet;
   }
 
   /** The formula without its namespace prefix and its equals sign, in the common notation. */
   static String translate(String formula) {
+    return translate(formula, Optional.empty());
+  }
+
+  /**
+   * The formula of a name. A sheet in it that is not marked as fixed moves with the cell that uses
+   * the name: it is left out where it is the sheet on which the name was defined, and the reference
+   * is left as it is, which cannot be read, where it is another one.
+   */
+  static String named(String formula, String base) {
+    return translate(formula, Optional.of(base));
+  }
+
+  private static String translate(String formula, Optional<String> movingSheet) {
     Matcher prefix = PREFIX.matcher(formula);
     String namespace = prefix.find() ? prefix.group("namespace") : "of";
     String body = prefix.replaceFirst("=").replaceFirst("^=+", "");
-    return namespace.equals("msoxl") ? body : new OpenFormula(body).translated();
+    return namespace.equals("msoxl") ? body : new OpenFormula(body, movingSheet).translated();
   }
 
-  /** The cells that a name stands for: {@code $Sheet1.$A$1:.$B$4}, without brackets. */
-  static String range(String address) {
-    return reference(address);
+  /** The cell of an address such as {@code $Sheet1.$B$4}. */
+  static Optional<CellAddress> cell(String address) {
+    Matcher cell = SHEET.matcher(address);
+    return cell.matches()
+        ? Optional.of(
+            A1.range(bare(cell.group("name")), cell.group("cell").replace("$", "")).first())
+        : Optional.empty();
   }
 
   private String translated() {
@@ -122,26 +143,29 @@ final class OpenFormula {
     return array.toString();
   }
 
-  private static String reference(String inside) {
+  private String reference(String inside) {
     if (inside.contains(BROKEN)) {
       return BROKEN;
     }
     int colon = colonOutsideQuotes(inside);
-    if (colon < 0) {
-      Matcher cell = SHEET.matcher(inside);
-      return cell.matches()
-          ? sheet(cell.group("name"), "") + cell.group("cell")
-          : "[" + inside + "]";
-    }
-    Matcher first = SHEET.matcher(inside.substring(0, colon));
-    Matcher last = SHEET.matcher(inside.substring(colon + 1));
-    if (!first.matches() || !last.matches()) {
+    Matcher first = SHEET.matcher(colon < 0 ? inside : inside.substring(0, colon));
+    Matcher last = SHEET.matcher(colon < 0 ? "." : inside.substring(colon + 1));
+    if (!first.matches() || !last.matches() || movesWithAnotherSheet(first)) {
       return "[" + inside + "]";
     }
-    return sheet(first.group("name"), last.group("name"))
+    return sheet(isMoving(first) ? "" : first.group("name"), last.group("name"))
         + first.group("cell")
-        + ":"
-        + last.group("cell");
+        + (colon < 0 ? "" : ":" + last.group("cell"));
+  }
+
+  private boolean isMoving(Matcher place) {
+    return movingSheet.isPresent()
+        && place.group("fixed").isEmpty()
+        && !place.group("name").isEmpty();
+  }
+
+  private boolean movesWithAnotherSheet(Matcher place) {
+    return isMoving(place) && !bare(place.group("name")).equalsIgnoreCase(movingSheet.get());
   }
 
   private static int colonOutsideQuotes(String inside) {

@@ -20,6 +20,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.util.CellRangeAddress;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.formula.SheetSize;
 
 /** Reads .xls files through POI. */
 final class XlsReader {
@@ -162,12 +163,13 @@ final class XlsReader {
       if (formula != null) {
         tally.name();
         names.add(
-            new DefinedName(
+            DefinedName.seenFromA1(
                 name.getNameName(),
                 name.getSheetIndex() < 0
                     ? Optional.empty()
                     : Optional.of(source.getSheetName(name.getSheetIndex())),
-                FormulaText.uniform(formula)));
+                FormulaText.uniform(formula),
+                SheetSize.SMALL));
       }
     }
     return names;

@@ -10,6 +10,7 @@ import java.util.Set;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import tenthmark.measurement.formula.SheetSize;
 
 /** Reads .xlsx and .xlsm files (ECMA-376, part 1, chapter 18; either set of namespaces). */
 final class XlsxReader {
@@ -185,13 +186,14 @@ final class XlsxReader {
   }
 
   private DefinedName definedName(NameEntry entry, TableReferences tables) {
-    return new DefinedName(
+    return DefinedName.seenFromA1(
         entry.name(),
         entry
             .sheet()
             .filter(index -> index >= 0 && index < sheetEntries.size())
             .map(index -> sheetEntries.get(index).name()),
-        FormulaText.uniform(tables.asRanges(entry.formula(), "", -1)));
+        FormulaText.uniform(tables.asRanges(entry.formula(), "", -1)),
+        SheetSize.LARGE);
   }
 
   static Optional<String> attribute(XMLStreamReader xml, String name) {

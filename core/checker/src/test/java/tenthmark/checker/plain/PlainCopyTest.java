@@ -76,6 +76,7 @@ class PlainCopyTest {
           "lab-table.xlsx",
           "faulty-lab-table.ods",
           "faulty-lab-table.xlsx",
+          "names.ods",
           "good.ods",
           "good.xlsx",
           "roundtripped-without-extension.ods",

@@ -101,6 +101,28 @@ class CarriedTest {
               verdict.isEmpty() ? java.util.List.of() : java.util.List.of("E3 carried-differs"));
     }
 
+    /** Names for a calculation and for a number; by hand: 2 * 0.7 and 9.81 * 0.7. */
+    @ParameterizedTest
+    @CsvSource({
+      "=diam, 1.4, ''",
+      "=diam, 0.7, differs",
+      "=offs, 0.7, ''",
+      "=offs, 1.4, differs",
+      "=gee*C2, 6.867, ''",
+      "=gee*C2, 0.7, differs"
+    })
+    void followsNames(String formula, double uncertainty, String verdict) {
+      Grid grid =
+          records()
+              .row("Hub radius", "r", 21.4, "mm", 0.7, REASON)
+              .row("Result", "x", formula, "mm", uncertainty)
+              .name("diam", "2*Records!$C$2")
+              .name("offs", "10+Records!$C$2")
+              .name("gee", "9.81");
+
+      assertThat(Findings.in(grid).contains("E3 carried-differs")).isEqualTo(!verdict.isEmpty());
+    }
+
     @Test
     void countsAnInputThatIsUsedTwiceOnce() {
       Grid grid =

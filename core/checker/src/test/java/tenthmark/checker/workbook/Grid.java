@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.formula.SheetSize;
 
 /**
  * A workbook as tests write it down: sheets of rows of numbers, texts and nulls for blank cells; a
@@ -64,7 +65,7 @@ public final class Grid {
   }
 
   public Grid name(String name, String formula) {
-    names.add(new DefinedName(name, Optional.empty(), formula));
+    names.add(DefinedName.seenFromA1(name, Optional.empty(), formula, SheetSize.LARGE));
     return this;
   }
 

@@ -27,6 +27,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.formula.NamedFormula;
+import tenthmark.measurement.formula.SheetSize;
 
 class WorkbookFileTest {
 
@@ -177,7 +179,12 @@ class WorkbookFileTest {
       Workbook workbook = WorkbookFile.read(file);
 
       assertThat(workbook.names())
-          .containsExactly(new DefinedName("Arm", Optional.empty(), "Sheet1!$A$1:$B$4"));
+          .containsExactly(
+              new DefinedName(
+                  "Arm",
+                  Optional.empty(),
+                  new NamedFormula(
+                      "Sheet1!$A$1:$B$4", new CellAddress("Sheet1", 0, 0), SheetSize.LARGE)));
       assertThat(workbook.sheets().get(0).merged())
           .containsExactly(new CellRange("Sheet1", 0, 0, 2, 0));
       assertThat(at(workbook, "Sheet1", 0, 0)).isEqualTo(new Content.Number(0.25));

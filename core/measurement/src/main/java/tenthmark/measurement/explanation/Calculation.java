@@ -20,10 +20,10 @@ import tenthmark.measurement.formula.Evaluator;
 import tenthmark.measurement.formula.Expression;
 import tenthmark.measurement.formula.Expression.CellReference;
 import tenthmark.measurement.formula.Expression.ForeignCall;
-import tenthmark.measurement.formula.Expression.Name;
-import tenthmark.measurement.formula.Expression.RangeReference;
 import tenthmark.measurement.formula.Expression.Reference;
 import tenthmark.measurement.formula.FormulaException;
+import tenthmark.measurement.formula.Formulas;
+import tenthmark.measurement.formula.Names;
 import tenthmark.measurement.formula.Operand;
 import tenthmark.measurement.formula.Scope;
 import tenthmark.measurement.wording.Sentences;
@@ -36,19 +36,22 @@ final class Calculation implements Scope<Double> {
 
   private final Catalogue catalogue;
   private final Cells cells;
-  private final String sheet;
+  private final CellAddress cell;
+  private final Names names;
   private final Sentences sentences;
   private final Evaluator<Double> evaluator = new Evaluator<>(new Doubles(), this);
 
   /**
-   * Computes a formula on a sheet.
+   * Computes the formula of a cell.
    *
-   * @param sheet where references without sheet point
+   * @param cell to whose sheet references without sheet point, and from which names are seen
    */
-  Calculation(Catalogue catalogue, Cells cells, String sheet, Sentences sentences) {
+  Calculation(
+      Catalogue catalogue, Formulas formulas, Cells cells, CellAddress cell, Sentences sentences) {
     this.catalogue = catalogue;
     this.cells = cells;
-    this.sheet = sheet;
+    this.cell = cell;
+    this.names = new Names(cells, formulas);
     this.sentences = sentences;
   }
 
@@ -89,10 +92,28 @@ final class Calculation implements Scope<Double> {
                 IntStream.range(0, call.arguments().size())
                     .filter(index -> takesCells(function, index))
                     .mapToObj(call.arguments()::get)
-                    .filter(CellReference.class::isInstance)
-                    .map(argument -> ((CellReference) argument).from(sheet))
+                    .flatMap(argument -> singleCell(argument).stream())
                     .toList())
         .orElse(List.of());
+  }
+
+  private Optional<CellAddress> singleCell(Expression argument) {
+    try {
+      return meaning(argument) instanceof CellReference reference
+          ? Optional.of(reference.from(cell.sheet()))
+          : Optional.empty();
+    } catch (FormulaException unknownName) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * An expression with what its names stand for.
+   *
+   * @throws FormulaException if one stands for nothing that can be read
+   */
+  Expression meaning(Expression expression) {
+    return names.replaced(expression, cell);
   }
 
   /** Whether a function takes the cells of an argument themselves. */
@@ -108,7 +129,7 @@ final class Calculation implements Scope<Double> {
     for (int i = 0; i < call.arguments().size(); i++) {
       Expression argument = call.arguments().get(i);
       values.add(
-          takesCells(function, i) && argument instanceof Reference reference
+          takesCells(function, i) && meaning(argument) instanceof Reference reference
               ? new Value.Reference(new CellBlock(rangeOf(reference), cells))
               : argument(argument));
     }
@@ -154,14 +175,9 @@ final class Calculation implements Scope<Double> {
    * @throws FormulaException if a name stands for none
    */
   CellRange rangeOf(Reference reference) {
-    if (reference instanceof CellReference cell) {
-      return CellRange.of(cell.from(sheet));
-    }
-    if (reference instanceof RangeReference range) {
-      return range.from(sheet);
-    }
-    String name = ((Name) reference).name();
-    return cells.named(name, sheet).orElseThrow(() -> FormulaException.of("formula.name", name));
+    return meaning(reference) instanceof Reference meant
+        ? meant.range(cell.sheet())
+        : reference.range(cell.sheet());
   }
 
   /** What a cell shows: never a formula. */
@@ -173,7 +189,11 @@ final class Calculation implements Scope<Double> {
 
   @Override
   public Operand<Double> at(Reference reference) {
-    CellRange range = rangeOf(reference);
+    Expression meaning = meaning(reference);
+    return meaning instanceof Reference cells ? at(cells.range(cell.sheet())) : value(meaning);
+  }
+
+  private Operand<Double> at(CellRange range) {
     if (range.width() == 1 && range.height() == 1) {
       return operand(range.first(), cells.at(range.first()));
     }

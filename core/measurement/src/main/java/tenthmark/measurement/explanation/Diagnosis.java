@@ -41,7 +41,6 @@ final class Diagnosis {
   private final Formulas formulas;
   private final Cells cells;
   private final Sentences sentences;
-  private final String sheet;
   private final Calculation calculation;
   private final Words words;
   private final Set<CellAddress> seen;
@@ -63,9 +62,8 @@ final class Diagnosis {
     this.formulas = formulas;
     this.cells = cells;
     this.sentences = sentences;
-    this.sheet = cell.sheet();
-    this.calculation = new Calculation(catalogue, cells, sheet, sentences);
-    this.words = new Words(catalogue, new Headings(cells), sentences, sheet);
+    this.calculation = new Calculation(catalogue, formulas, cells, cell, sentences);
+    this.words = new Words(catalogue, new Headings(cells), sentences, cell.sheet());
     this.seen = seen;
     seen.add(cell);
   }
@@ -149,16 +147,14 @@ final class Diagnosis {
   }
 
   private Optional<Cause> at(Reference reference) {
-    Optional<CellRange> range = range(reference);
-    if (range.isEmpty()) {
-      return Optional.of(unknownName((Name) reference));
+    if (reference instanceof Name name) {
+      return at(name);
     }
-    List<List<CellContent>> rows = cells.rows(range.get());
+    CellRange range = calculation.rangeOf(reference);
+    List<List<CellContent>> rows = cells.rows(range);
     for (int row = 0; row < rows.size(); row++) {
       for (int column = 0; column < rows.get(row).size(); column++) {
-        CellAddress cell =
-            new CellAddress(
-                range.get().sheet(), range.get().left() + column, range.get().top() + row);
+        CellAddress cell = new CellAddress(range.sheet(), range.left() + column, range.top() + row);
         CellContent content = rows.get(row).get(column);
         if (calculation.shown(cell, content) instanceof CellContent.Fault fault) {
           return Optional.of(behind(cell, content, fault.name()));
@@ -168,14 +164,22 @@ final class Diagnosis {
     return Optional.empty();
   }
 
-  private Optional<CellRange> range(Reference reference) {
-    return reference instanceof Name name
-        ? cells.named(name.name(), sheet)
-        : Optional.of(calculation.rangeOf(reference));
+  /** The cause in what a name stands for. */
+  private Optional<Cause> at(Name name) {
+    Expression meaning;
+    try {
+      meaning = calculation.meaning(name);
+    } catch (FormulaException unknown) {
+      return Optional.of(ofName(unknown));
+    }
+    return in(meaning);
   }
 
-  private Cause unknownName(Name name) {
-    return Cause.of(Cause.Kind.NAME, sentences.say("why.name", name.name()));
+  private Cause ofName(FormulaException unknown) {
+    boolean undefined = unknown.said().key().equals("formula.name.none");
+    return Cause.of(
+        undefined ? Cause.Kind.NAME : Cause.Kind.UNREADABLE,
+        sentences.say(undefined ? "why.name" : "why.unreadable", sentences.say(unknown.said())));
   }
 
   /** The cause in a cell that is referred to. */

@@ -17,6 +17,7 @@ import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.Cells;
 import tenthmark.measurement.formula.Expression;
 import tenthmark.measurement.formula.Expression.ForeignCall;
+import tenthmark.measurement.formula.Expression.Name;
 import tenthmark.measurement.formula.Follower;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
@@ -167,6 +168,7 @@ record FormulaCell(
   private List<String> words(Expression tree, Diagnosis diagnosis) {
     List<String> said = new ArrayList<>();
     said.add(sentences.say("cell.formula", cell.place(), diagnosis.words().of(tree)));
+    names(tree).distinct().forEach(name -> meaning(name, diagnosis).ifPresent(said::add));
     calls(tree)
         .flatMap(call -> diagnosis.calculation().followed(call).stream())
         .distinct()
@@ -176,6 +178,22 @@ record FormulaCell(
       said.add(sentences.say("titled", function.displayName(), texts.description(function)));
     }
     return said;
+  }
+
+  /** What a name stands for, if that can be read. */
+  private Optional<String> meaning(Name name, Diagnosis diagnosis) {
+    try {
+      String meaning = diagnosis.words().of(diagnosis.calculation().meaning(name));
+      return Optional.of(sentences.say("cell.name", name.name(), meaning));
+    } catch (FormulaException unknown) {
+      return Optional.empty();
+    }
+  }
+
+  private static Stream<Name> names(Expression expression) {
+    return expression instanceof Name name
+        ? Stream.of(name)
+        : expression.parts().stream().flatMap(FormulaCell::names);
   }
 
   /** What a cell does whose formula is followed, if it can be read. */

@@ -49,7 +49,7 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
       return cell(cell.from(sheet));
     }
     if (expression instanceof RangeReference range) {
-      return range(range.from(sheet));
+      return range(range.range(sheet));
     }
     if (expression instanceof Negative negative
         && negative.operand() instanceof Constant constant) {

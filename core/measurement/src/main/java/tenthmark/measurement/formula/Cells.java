@@ -27,8 +27,8 @@ public interface Cells {
     return rows;
   }
 
-  /** The range that a name stands for as seen from a sheet, if it stands for one. */
-  Optional<CellRange> named(String name, String sheet);
+  /** What a name stands for as seen from a sheet, if it is defined. */
+  Optional<NamedFormula> named(String name, String sheet);
 
   /**
    * What the document itself has computed for a formula cell, if it has: a number, a text, an error

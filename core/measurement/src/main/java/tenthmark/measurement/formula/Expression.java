@@ -1,5 +1,6 @@
 package tenthmark.measurement.formula;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -9,6 +10,11 @@ public sealed interface Expression {
   /** The expressions that it is made of, in the order of the formula. */
   default List<Expression> parts() {
     return List.of();
+  }
+
+  /** The same made of other expressions, as many as it is made of. */
+  default Expression with(List<Expression> parts) {
+    return this;
   }
 
   /** A number written in the formula; a logical value is 1 or 0. */
@@ -21,7 +27,15 @@ public sealed interface Expression {
   record Omitted() implements Expression {}
 
   /** What a formula refers to. */
-  sealed interface Reference extends Expression {}
+  sealed interface Reference extends Expression {
+
+    /**
+     * The cells as seen from a sheet.
+     *
+     * @throws FormulaException for a name, which may stand for anything
+     */
+    CellRange range(String ownSheet);
+  }
 
   /**
    * One cell.
@@ -34,6 +48,11 @@ public sealed interface Expression {
     public CellAddress from(String ownSheet) {
       return new CellAddress(sheet == null ? ownSheet : sheet, column, row);
     }
+
+    @Override
+    public CellRange range(String ownSheet) {
+      return CellRange.of(from(ownSheet));
+    }
   }
 
   /**
@@ -44,14 +63,29 @@ public sealed interface Expression {
   record RangeReference(String sheet, int left, int top, int right, int bottom)
       implements Reference {
 
-    /** The range as seen from a sheet. */
-    public CellRange from(String ownSheet) {
+    @Override
+    public CellRange range(String ownSheet) {
       return new CellRange(sheet == null ? ownSheet : sheet, left, top, right, bottom);
     }
   }
 
-  /** A name: of a range in a document, or of an input in a formula of names. */
-  record Name(String name) implements Reference {}
+  /**
+   * A name: of a formula in a document, or of an input in a formula of names.
+   *
+   * @param sheet the sheet on which the name holds, or null for that of the formula
+   */
+  record Name(String sheet, String name) implements Reference {
+
+    /** A name as seen from the formula's own sheet. */
+    public Name(String name) {
+      this(null, name);
+    }
+
+    @Override
+    public CellRange range(String ownSheet) {
+      throw FormulaException.of("formula.name", name);
+    }
+  }
 
   /** The same value with the other sign. */
   record Negative(Expression operand) implements Expression {
@@ -59,6 +93,11 @@ public sealed interface Expression {
     @Override
     public List<Expression> parts() {
       return List.of(operand);
+    }
+
+    @Override
+    public Expression with(List<Expression> parts) {
+      return new Negative(parts.get(0));
     }
   }
 
@@ -72,6 +111,15 @@ public sealed interface Expression {
     public List<Expression> parts() {
       return Stream.concat(Stream.of(first), rest.stream().map(Link::operand)).toList();
     }
+
+    @Override
+    public Expression with(List<Expression> parts) {
+      List<Link> links = new ArrayList<>();
+      for (int i = 0; i < rest.size(); i++) {
+        links.add(new Link(rest.get(i).operator(), parts.get(i + 1)));
+      }
+      return new Chain(parts.get(0), links);
+    }
   }
 
   /** One operator of a chain with the operand on its right. */
@@ -84,6 +132,11 @@ public sealed interface Expression {
     public List<Expression> parts() {
       return List.of(left, right);
     }
+
+    @Override
+    public Expression with(List<Expression> parts) {
+      return new Compared(parts.get(0), operator, parts.get(1));
+    }
   }
 
   /** A call of a function that the engine knows. */
@@ -92,6 +145,11 @@ public sealed interface Expression {
     @Override
     public List<Expression> parts() {
       return arguments;
+    }
+
+    @Override
+    public Expression with(List<Expression> parts) {
+      return new Call(function, parts);
     }
   }
 
@@ -106,6 +164,11 @@ public sealed interface Expression {
     public List<Expression> parts() {
       return arguments;
     }
+
+    @Override
+    public Expression with(List<Expression> parts) {
+      return new ForeignCall(name, parts);
+    }
   }
 
   /** Two texts joined to one. */
@@ -114,6 +177,11 @@ public sealed interface Expression {
     @Override
     public List<Expression> parts() {
       return List.of(left, right);
+    }
+
+    @Override
+    public Expression with(List<Expression> parts) {
+      return new Joined(parts.get(0), parts.get(1));
     }
   }
 }

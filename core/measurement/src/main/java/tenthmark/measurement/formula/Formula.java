@@ -1,7 +1,12 @@
 package tenthmark.measurement.formula;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import tenthmark.measurement.formula.Expression.Call;
+import tenthmark.measurement.formula.Expression.ForeignCall;
+import tenthmark.measurement.formula.Expression.Reference;
 
 /**
  * A formula that has been read.
@@ -12,4 +17,25 @@ import java.util.Set;
  * @param functions the functions that it calls, in upper case
  */
 public record Formula(
-    String text, Expression tree, List<Expression.Reference> references, Set<String> functions) {}
+    String text, Expression tree, List<Reference> references, Set<String> functions) {
+
+  /** A formula from its meaning. */
+  static Formula of(String text, Expression tree) {
+    List<Reference> references = new ArrayList<>();
+    Set<String> functions = new LinkedHashSet<>();
+    collect(tree, references, functions);
+    return new Formula(text, tree, List.copyOf(references), Set.copyOf(functions));
+  }
+
+  private static void collect(
+      Expression expression, List<Reference> references, Set<String> functions) {
+    if (expression instanceof Reference reference) {
+      references.add(reference);
+    } else if (expression instanceof Call call) {
+      functions.add(call.function().name());
+    } else if (expression instanceof ForeignCall call) {
+      functions.add(call.name());
+    }
+    expression.parts().forEach(part -> collect(part, references, functions));
+  }
+}

@@ -1,16 +1,13 @@
 package tenthmark.measurement.formula;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tenthmark.measurement.formula.Expression.Link;
-import tenthmark.measurement.formula.Expression.Reference;
 import tenthmark.measurement.formula.Token.Kind;
 
 /**
@@ -41,27 +38,33 @@ final class FormulaParser {
   private final boolean cells;
   private final String text;
   private final Lexer lexer;
-  private final List<Reference> references = new ArrayList<>();
-  private final Set<String> called = new LinkedHashSet<>();
+  private final References places;
   private Token token;
   private int depth;
 
-  private FormulaParser(Functions functions, String text, boolean cells) {
+  private FormulaParser(
+      Functions functions, String text, boolean cells, Displacement displacement) {
     this.functions = functions;
     this.cells = cells;
     this.text = text;
+    this.places = new References(displacement);
     Matcher start = START.matcher(text);
     this.lexer = new Lexer(text, start.lookingAt() ? start.end() : 0);
   }
 
   /** Reads the formula of a cell. */
   static Formula readCell(String text, Functions functions) {
-    return new FormulaParser(functions, text, true).read();
+    return new FormulaParser(functions, text, true, Displacement.NONE).read();
+  }
+
+  /** Reads the formula of a cell that was written for another one. */
+  static Formula readElsewhere(String text, Functions functions, Displacement displacement) {
+    return new FormulaParser(functions, text, true, displacement).read();
   }
 
   /** Reads a formula in which every word that is not a function is the name of an input. */
   static Formula readNames(String text, Functions functions) {
-    return new FormulaParser(functions, text, false).read();
+    return new FormulaParser(functions, text, false, Displacement.NONE).read();
   }
 
   private Formula read() {
@@ -76,7 +79,7 @@ final class FormulaParser {
     if (token.kind() != Kind.END) {
       throw unexpected();
     }
-    return new Formula(text, tree, List.copyOf(references), Set.copyOf(called));
+    return Formula.of(text, tree);
   }
 
   private Expression comparison() {
@@ -160,7 +163,7 @@ final class FormulaParser {
       case WORD -> word();
       case SHEET -> {
         advance();
-        yield onSheet(first.text());
+        yield onSheet(first);
       }
       case BRACKETED -> {
         advance();
@@ -206,7 +209,7 @@ final class FormulaParser {
     if (word.equalsIgnoreCase("TRUE") || word.equalsIgnoreCase("FALSE")) {
       return new Expression.Constant(word.equalsIgnoreCase("TRUE") ? 1 : 0);
     }
-    return cells ? inDocument(word) : reference(new Expression.Name(word));
+    return cells ? inDocument(word) : new Expression.Name(word);
   }
 
   private Expression inDocument(String word) {
@@ -220,29 +223,30 @@ final class FormulaParser {
     int dot = word.lastIndexOf('.');
     if (dot > 0) {
       Optional<Expression> found =
-          cellOrRange(References.sheetName(word.substring(0, dot)), word.substring(dot + 1));
+          cellOrRange(places.sheet(word.substring(0, dot)), word.substring(dot + 1));
       if (found.isPresent()) {
         return found.get();
       }
     }
-    return cellOrRange(null, word).orElseGet(() -> reference(new Expression.Name(word)));
+    return cellOrRange(null, word).orElseGet(() -> new Expression.Name(word));
   }
 
-  private Expression onSheet(String sheet) {
+  private Expression onSheet(Token sheet) {
     if (token.isSign("#")) {
-      throw FormulaException.of("formula.file", sheet);
+      throw FormulaException.of("formula.file", sheet.text());
     }
-    if (!cells || (!token.isSign("!") && !token.isSign("."))) {
+    boolean dot = token.isSign(".");
+    if (!cells || (!token.isSign("!") && !dot)) {
       throw unexpected();
     }
     advance();
-    return corner(sheet);
+    boolean fixed = text.charAt(sheet.position() - 1) == '$';
+    return corner(dot && !fixed ? places.relative(sheet.text()) : sheet.text());
   }
 
   private Expression corner(String sheet) {
     String word = cornerWord();
-    return cellOrRange(sheet, word)
-        .orElseThrow(() -> FormulaException.of("formula.no.cell", sheet + "." + word));
+    return cellOrRange(sheet, word).orElseGet(() -> new Expression.Name(sheet, word));
   }
 
   private String cornerWord() {
@@ -258,7 +262,7 @@ final class FormulaParser {
     if (token.isSign(":")) {
       return Optional.of(range(sheet, word));
     }
-    return References.cell(sheet, word).map(this::reference);
+    return places.cell(sheet, word).map(Expression.class::cast);
   }
 
   private Expression range(String sheet, String from) {
@@ -275,8 +279,9 @@ final class FormulaParser {
       throw FormulaException.of("formula.sheets");
     }
     String corner = last.corner();
-    return References.range(sheet, from, corner)
-        .map(this::reference)
+    return places
+        .range(sheet, from, corner)
+        .map(Expression.class::cast)
         .orElseThrow(() -> FormulaException.of("formula.no.range", from + ":" + corner));
   }
 
@@ -298,20 +303,15 @@ final class FormulaParser {
       throw FormulaException.of(
           bracketed.text().contains("#REF!") ? "formula.lost" : "formula.file.unnamed");
     }
-    return References.bracketed(bracketed.text())
-        .map(this::reference)
+    return places
+        .bracketed(bracketed.text())
+        .map(Expression.class::cast)
         .orElseThrow(() -> FormulaException.of("formula.no.place", bracketed.text()));
-  }
-
-  private Expression reference(Reference reference) {
-    references.add(reference);
-    return reference;
   }
 
   private Expression call(String name) {
     List<Expression> arguments = arguments();
     String plain = Functions.plain(name);
-    called.add(plain);
     Optional<Function> function = functions.find(plain);
     if (function.isEmpty()) {
       return new Expression.ForeignCall(plain, arguments);

@@ -15,7 +15,11 @@ public final class Formulas {
 
   private final Functions functions = new Functions();
   private final Map<String, Formula> ofCells = recent();
-  private final Map<String, Formula> ofNames = recent();
+  private final Map<String, Formula> withNames = recent();
+  private final Map<Elsewhere, Formula> ofNames = recent();
+
+  /** A formula read from another cell than the one for which it was written. */
+  private record Elsewhere(String text, Displacement displacement) {}
 
   /**
    * The formula of a cell, as Calc shows it or a file stores it.
@@ -32,7 +36,19 @@ public final class Formulas {
    * @throws FormulaException if it cannot be read
    */
   public Formula withNames(String text) {
-    return kept(ofNames, text, unread -> FormulaParser.readNames(unread, functions));
+    return kept(withNames, text, unread -> FormulaParser.readNames(unread, functions));
+  }
+
+  /**
+   * What a name stands for, as seen from the cell that uses it.
+   *
+   * @throws FormulaException if it cannot be read
+   */
+  Formula named(NamedFormula name, CellAddress user) {
+    return kept(
+        ofNames,
+        new Elsewhere(name.text(), Displacement.of(name, user)),
+        unread -> FormulaParser.readElsewhere(unread.text(), functions, unread.displacement()));
   }
 
   /** The functions that can be computed, in upper case. */
@@ -40,17 +56,16 @@ public final class Formulas {
     return functions.names();
   }
 
-  private static Formula kept(
-      Map<String, Formula> read, String text, Function<String, Formula> reader) {
+  private static <K> Formula kept(Map<K, Formula> read, K unread, Function<K, Formula> reader) {
     synchronized (read) {
-      return read.computeIfAbsent(text, reader);
+      return read.computeIfAbsent(unread, reader);
     }
   }
 
-  private static Map<String, Formula> recent() {
+  private static <K> Map<K, Formula> recent() {
     return new LinkedHashMap<>(16, 0.75f, true) {
       @Override
-      protected boolean removeEldestEntry(Map.Entry<String, Formula> eldest) {
+      protected boolean removeEldestEntry(Map.Entry<K, Formula> eldest) {
         return size() > KEPT;
       }
     };

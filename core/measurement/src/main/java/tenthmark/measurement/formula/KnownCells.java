@@ -5,21 +5,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import tenthmark.measurement.formula.Expression.CellReference;
-import tenthmark.measurement.formula.Expression.Name;
-import tenthmark.measurement.formula.Expression.RangeReference;
 import tenthmark.measurement.formula.Expression.Reference;
 import tenthmark.measurement.wording.ErrorName;
 
 /**
  * What following a formula has found out about the cells behind it: what those hold that no input
- * changes, how far each range is filled, and what each name stands for.
+ * changes, and how far each range is filled.
  */
 final class KnownCells {
 
   private final String sheet;
   private final Map<CellAddress, Operand<Double>> constants = new HashMap<>();
   private final Map<CellRange, Filled> ranges = new HashMap<>();
-  private final Map<Name, Map<String, CellRange>> names = new HashMap<>();
 
   /** The part of a range that holds anything. */
   private record Filled(int height, int width) {}
@@ -51,20 +48,6 @@ final class KnownCells {
 
   void filled(CellRange range, int height, int width) {
     ranges.put(range, new Filled(height, width));
-  }
-
-  void named(Name name, String from, CellRange range) {
-    names.computeIfAbsent(name, unknown -> new HashMap<>()).put(from, range);
-  }
-
-  /** The range of a reference as seen from a sheet; a name must be known. */
-  CellRange rangeOf(Reference reference, String from) {
-    if (reference instanceof CellReference cell) {
-      return CellRange.of(cell.from(from));
-    }
-    return reference instanceof RangeReference range
-        ? range.from(from)
-        : names.get((Name) reference).get(from);
   }
 
   /** What a cell that no input changes holds, as a number of the field. */
@@ -112,7 +95,7 @@ final class KnownCells {
     if (reference instanceof CellReference cell) {
       return held(cell.from(own), field, changing);
     }
-    CellRange range = rangeOf(reference, own);
+    CellRange range = reference.range(own);
     boolean single = range.width() == 1 && range.height() == 1;
     return single ? held(range.first(), field, changing) : block(range, field, changing);
   }

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tenthmark.measurement.formula.Expression.CellReference;
-import tenthmark.measurement.formula.Expression.Name;
 import tenthmark.measurement.formula.Expression.Reference;
 import tenthmark.measurement.formula.KnownCells.Step;
 
@@ -34,6 +33,7 @@ final class Precedents {
 
   private final Cells cells;
   private final Formulas formulas;
+  private final Names names;
   private final Set<CellAddress> inputs;
   private final KnownCells known;
 
@@ -69,6 +69,7 @@ final class Precedents {
       Set<CellAddress> inputs) {
     this.cells = cells;
     this.formulas = formulas;
+    this.names = new Names(cells, formulas);
     this.inputs = inputs;
     this.known = new KnownCells(result.sheet());
     enter(result, content);
@@ -117,7 +118,7 @@ final class Precedents {
       return;
     }
     try {
-      Formula parsed = formulas.inCell(formula.text());
+      Formula parsed = names.replaced(formulas.inCell(formula.text()), cell);
       open.push(new Frame(new Step(cell, parsed), precedents(parsed, cell.sheet())));
       path.add(cell);
     } catch (FormulaException problem) {
@@ -155,13 +156,10 @@ final class Precedents {
   private List<CellAddress> precedents(Formula formula, String own) {
     List<CellAddress> precedents = new ArrayList<>();
     for (Reference reference : formula.references()) {
-      if (reference instanceof Name name) {
-        known.named(name, own, lookedUp(name, own));
-      }
       if (reference instanceof CellReference cell) {
         precedents.add(cell.from(own));
       } else {
-        precedents.addAll(filled(known.rangeOf(reference, own)));
+        precedents.addAll(filled(reference.range(own)));
       }
     }
     return precedents;
@@ -186,12 +184,6 @@ final class Precedents {
       }
     }
     return filled;
-  }
-
-  private CellRange lookedUp(Name name, String own) {
-    return cells
-        .named(name.name(), own)
-        .orElseThrow(() -> FormulaException.of("formula.name", name.name()));
   }
 
   private void count(long more) {

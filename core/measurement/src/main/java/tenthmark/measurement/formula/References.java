@@ -11,13 +11,19 @@ import tenthmark.measurement.formula.Expression.Reference;
 /** Reads cells and ranges as formulas write them. */
 final class References {
 
-  private static final int COLUMNS = 16_384;
-  private static final int ROWS = 1_048_576;
+  private static final int COLUMNS = SheetSize.LARGE.columns();
+  private static final int ROWS = SheetSize.LARGE.rows();
 
   private static final Pattern CORNER =
-      Pattern.compile("\\$?([A-Za-z]{1,3})?\\$?([1-9][0-9]{0,6})?");
+      Pattern.compile(
+          "(?<column>(?<fixed>\\$?)(?<letters>[A-Za-z]{1,3}))?"
+              + "(?<row>(?<still>\\$?)(?<digits>[1-9][0-9]{0,6}))?");
 
-  private References() {}
+  private final Displacement displacement;
+
+  References(Displacement displacement) {
+    this.displacement = displacement;
+  }
 
   /** One corner of a range; a whole column or row has only one part. */
   private record Corner(int column, int row) {
@@ -30,14 +36,14 @@ final class References {
   }
 
   /** The cell that a word such as {@code $B$4} stands for, if it does. */
-  static Optional<CellReference> cell(String sheet, String word) {
+  Optional<CellReference> cell(String sheet, String word) {
     return corner(word)
         .filter(Corner::isCell)
         .map(corner -> new CellReference(sheet, corner.column(), corner.row()));
   }
 
   /** The range between two words such as {@code B4} and {@code $C$9}, if they are corners. */
-  static Optional<Reference> range(String sheet, String from, String to) {
+  Optional<Reference> range(String sheet, String from, String to) {
     Optional<Corner> first = corner(from);
     Optional<Corner> last = corner(to);
     if (first.isEmpty()
@@ -61,17 +67,35 @@ final class References {
   }
 
   /** What stands in the brackets of OpenFormula: {@code .B4}, {@code $'My sheet'.B4:.B9}. */
-  static Optional<Reference> bracketed(String content) {
+  Optional<Reference> bracketed(String content) {
     int colon = outsideQuotes(content, ':');
     if (colon < 0) {
-      return Optional.of(Part.of(content)).flatMap(part -> cell(part.sheet(), part.corner()));
+      Part part = Part.of(content);
+      return cell(sheetOf(part, content), part.corner()).map(Reference.class::cast);
     }
     Part from = Part.of(content.substring(0, colon));
     Part to = Part.of(content.substring(colon + 1));
     if (to.sheet() != null && !to.sheet().equals(from.sheet())) {
       return Optional.empty();
     }
-    return range(from.sheet(), from.corner(), to.corner());
+    return range(sheetOf(from, content), from.corner(), to.corner());
+  }
+
+  private String sheetOf(Part part, String content) {
+    return part.sheet() == null || content.startsWith("$")
+        ? part.sheet()
+        : displacement.relative(part.sheet());
+  }
+
+  /** The sheet before a dot as the reader of the formula sees it. */
+  String sheet(String written) {
+    String name = sheetName(written);
+    return written.startsWith("$") ? name : displacement.relative(name);
+  }
+
+  /** The sheet by a name that is not marked as fixed. */
+  String relative(String name) {
+    return displacement.relative(name);
   }
 
   /** The sheet and the corner of {@code Sheet1.A1}, or of {@code .A1} with no sheet. */
@@ -103,14 +127,21 @@ final class References {
     return -1;
   }
 
-  private static Optional<Corner> corner(String word) {
+  private Optional<Corner> corner(String word) {
     Matcher matcher = CORNER.matcher(word);
-    if (!matcher.matches() || (matcher.group(1) == null && matcher.group(2) == null)) {
+    if (!matcher.matches() || word.isEmpty()) {
       return Optional.empty();
     }
-    int column = matcher.group(1) == null ? Corner.NONE : column(matcher.group(1));
-    int row = matcher.group(2) == null ? Corner.NONE : Integer.parseInt(matcher.group(2)) - 1;
-    return column < COLUMNS && row < ROWS ? Optional.of(new Corner(column, row)) : Optional.empty();
+    String letters = matcher.group("letters");
+    String digits = matcher.group("digits");
+    int column = letters == null ? Corner.NONE : column(letters);
+    int row = digits == null ? Corner.NONE : Integer.parseInt(digits) - 1;
+    return column < COLUMNS && row < ROWS
+        ? Optional.of(
+            new Corner(
+                column < 0 ? column : displacement.column(column, matcher.group("fixed").isEmpty()),
+                row < 0 ? row : displacement.row(row, matcher.group("still").isEmpty())))
+        : Optional.empty();
   }
 
   private static int column(String letters) {

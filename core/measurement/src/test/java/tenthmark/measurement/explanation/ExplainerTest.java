@@ -183,6 +183,25 @@ class ExplainerTest {
     }
 
     @Test
+    void namesAreSaidWithWhatTheyStandFor() {
+      sheet.name("diam", "2*$B$3").name("gee", "9.81").name("left", "C9", "D9").put("C9", 2);
+      assertThat(explained(put("=diam*gee+left")).words())
+          .containsExactly(
+              "D9 is diam times gee plus left.",
+              "The name diam stands for 2 times B3 (rim radius / m, value).",
+              "The name gee stands for 9.81.",
+              "The name left stands for C9 (uncertainty).");
+    }
+
+    @Test
+    void aResultThatIsGivenByNameIsFollowedToo() {
+      sheet.name("inertia", "$B$4");
+      assertThat(explained(put("=LAB_CARRY(inertia;B2:B3;C2:C3)")).words())
+          .contains("B4 is B2 (rim mass / kg, value) times B3 (rim radius / m, value) squared.");
+      assertThat(contributions("=LAB_CARRY(inertia;B2:B3;C2:C3)").rows()).hasSize(3);
+    }
+
+    @Test
     void theOfficesOwnLanguageAndDecimalSignAreUsed() {
       Sentences german = Sentences.in(Language.GERMAN, DecimalSign.COMMA);
       assertThat(explained(put("=SQRT(B2/1.5)"), german).words())

@@ -62,8 +62,8 @@ class CellModelTest {
     void resolvesNames() {
       Grid grid =
           new Grid()
-              .name("period", "Timing.B2", "Timing.B2")
-              .name("runs", "C1", "C3")
+              .name("period", "$Timing.$B$2")
+              .name("runs", "$C$1:$C$3")
               .put("Timing.B2", 2)
               .put("C1", 1)
               .put("C2", 2)
@@ -294,7 +294,7 @@ class CellModelTest {
           "=A1*A2 | cell C1: the text \"2 mm\" stands where a number is needed.",
           "=A1*A3 | cell A3: it holds the error #DIV/0!.",
           "=SUM(A1:A3) | cell A3: it holds the error #DIV/0!.",
-          "=A1*grip | cell C1: grip is not the name of a cell or range.",
+          "=A1*grip | cell C1: grip is not a name that this workbook defines.",
           "=A1*A1:A2 | cell C1: a range stands where a single number is needed.",
           "=SUMXMY2(A1:A2;B1:B2) | cell C1: the text \"2 mm\" stands where a number is needed.",
           "=A1*(2 | cell C1: the formula ends too early.",

@@ -184,6 +184,12 @@ class FormulaParserTest {
     }
 
     @Test
+    void mayBeThoseOfAnotherSheet() {
+      assertThat(formulas.inCell("=Timing!mass+'My sheet'!mass").references())
+          .containsExactly(new Name("Timing", "mass"), new Name("My sheet", "mass"));
+    }
+
+    @Test
     void inATextOfNamesMayLookLikeCells() {
       assertThat(formulas.withNames("4*PI()^2*L1/T2^2 + μ·0".replace("·", "*")).references())
           .containsExactly(new Name("L1"), new Name("T2"), new Name("μ"));
@@ -240,8 +246,7 @@ class FormulaParserTest {
           "of:=['file:///a.ods'#$Sheet1.A1] | a reference to another file is not supported.",
           "=[1]Sheet1!A1 | [1] is not a cell or range of this file.",
           "=Records[mass] | a reference to a part of a table is not supported: Records.",
-          "{=A1:A3*2} | an array formula is not supported; use an ordinary one.",
-          "=Timing!mass | Timing.mass is not a cell of a sheet."
+          "{=A1:A3*2} | an array formula is not supported; use an ordinary one."
         })
     void areToldInASentence(String text, String sentence) {
       assertThatThrownBy(() -> formulas.inCell(text))

@@ -13,7 +13,7 @@ public final class Grid implements Cells {
   public static final String SHEET = "Sheet1";
 
   private final Map<CellAddress, CellContent> contents = new HashMap<>();
-  private final Map<String, CellRange> names = new HashMap<>();
+  private final Map<String, NamedFormula> names = new HashMap<>();
   private final Map<CellAddress, CellContent> shown = new HashMap<>();
   private int usedRows = Integer.MAX_VALUE;
 
@@ -37,12 +37,14 @@ public final class Grid implements Cells {
     return this;
   }
 
-  public Grid name(String name, String from, String to) {
-    CellAddress first = address(from);
-    CellAddress last = address(to);
+  public Grid name(String name, String formula) {
+    return name(name, formula, "A1");
+  }
+
+  /** A name whose relative references are seen from a cell. */
+  public Grid name(String name, String formula, String base) {
     names.put(
-        name.toUpperCase(Locale.ROOT),
-        new CellRange(first.sheet(), first.column(), first.row(), last.column(), last.row()));
+        name.toUpperCase(Locale.ROOT), new NamedFormula(formula, address(base), SheetSize.LARGE));
     return this;
   }
 
@@ -71,7 +73,8 @@ public final class Grid implements Cells {
   /** {@code B4} on the first sheet, or {@code Timing.B4}. */
   public static CellAddress address(String cell) {
     int dot = cell.lastIndexOf('.');
-    CellReference reference = References.cell(null, cell.substring(dot + 1)).orElseThrow();
+    CellReference reference =
+        new References(Displacement.NONE).cell(null, cell.substring(dot + 1)).orElseThrow();
     return reference.from(dot < 0 ? SHEET : cell.substring(0, dot));
   }
 
@@ -88,7 +91,7 @@ public final class Grid implements Cells {
   }
 
   @Override
-  public Optional<CellRange> named(String name, String sheet) {
+  public Optional<NamedFormula> named(String name, String sheet) {
     return Optional.ofNullable(names.get(name.toUpperCase(Locale.ROOT)));
   }
 

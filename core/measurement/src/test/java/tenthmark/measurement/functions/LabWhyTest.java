@@ -29,7 +29,7 @@ class LabWhyTest {
           .put("B3", "4,2 bar")
           .put("C3", -0.1)
           .put("A4", "laps")
-          .name("pressure", "B3", "B3");
+          .name("pressure", "$B$3");
 
   private String why(String cell) {
     CellAddress address = Grid.address(cell);
@@ -185,10 +185,18 @@ class LabWhyTest {
     }
 
     @Test
+    void behindANameIsFound() {
+      sheet.name("ratio", "$B$2/$B$4").name("broken", "2*($B$2");
+      assertThat(whyOfError("=2*ratio", "#DIV/0!"))
+          .isEqualTo("Division by zero: B4 (laps, value) is blank, which counts as 0.");
+      assertThat(whyOfError("=2*broken", "#NAME?")).contains("name broken: the formula ends too");
+    }
+
+    @Test
     void isAnUnknownName() {
       assertThat(whyOfError("=LAB_READING(1;fine)", "#NAME?"))
           .isEqualTo(
-              "fine is not the name of a cell or range. If it is meant as a text, it needs quotation"
+              "fine is not a name that this workbook defines. If it is meant as a text, it needs quotation"
                   + " marks.");
       assertThat(whyOfError("=LAB_READNG(1)", "#NAME?"))
           .isEqualTo("This office does not know the function LAB_READNG.");

@@ -1,0 +1,93 @@
+package tenthmark.measurement.formula;
+
+import java.util.ArrayList;
+import java.util.List;
+import tenthmark.measurement.formula.Expression.Name;
+
+/**
+ * Puts what a document's names stand for in their places, as seen from the cell that uses them: a
+ * name is a formula, and its relative references move with that cell.
+ */
+public final class Names {
+
+  private static final int DEEPEST = 32;
+
+  /** Each name twice the one before would make a formula of any size. */
+  private static final int MOST = 1_000;
+
+  private final Cells cells;
+  private final Formulas formulas;
+
+  /** The names of a document. */
+  public Names(Cells cells, Formulas formulas) {
+    this.cells = cells;
+    this.formulas = formulas;
+  }
+
+  /**
+   * The same expression without names.
+   *
+   * @param user the cell that holds it
+   * @throws FormulaException if a name is not defined, or its formula cannot be read
+   */
+  public Expression replaced(Expression expression, CellAddress user) {
+    return new Replacement(user).of(expression, user.sheet());
+  }
+
+  /** A formula without names. */
+  Formula replaced(Formula formula, CellAddress user) {
+    return formula.references().stream().anyMatch(Name.class::isInstance)
+        ? Formula.of(formula.text(), replaced(formula.tree(), user))
+        : formula;
+  }
+
+  /** What replaces the names of one expression. */
+  private final class Replacement {
+
+    private final CellAddress user;
+    private final List<String> open = new ArrayList<>();
+    private int count;
+
+    Replacement(CellAddress user) {
+      this.user = user;
+    }
+
+    /** Names in a name are seen from where that was defined. */
+    Expression of(Expression expression, String sheet) {
+      if (expression instanceof Name name) {
+        return meaning(name, name.sheet() == null ? sheet : name.sheet());
+      }
+      List<Expression> parts = expression.parts();
+      List<Expression> replaced = new ArrayList<>(parts.size());
+      boolean same = true;
+      for (Expression part : parts) {
+        Expression other = of(part, sheet);
+        same &= other == part;
+        replaced.add(other);
+      }
+      return same ? expression : expression.with(replaced);
+    }
+
+    private Expression meaning(Name name, String sheet) {
+      NamedFormula named =
+          cells
+              .named(name.name(), sheet)
+              .orElseThrow(() -> FormulaException.of("formula.name.none", name.name()));
+      if (open.size() >= DEEPEST || ++count > MOST) {
+        throw FormulaException.of("formula.names", open.isEmpty() ? name.name() : open.get(0));
+      }
+      open.add(name.name());
+      Expression meaning = of(read(name, named), named.base().sheet());
+      open.remove(open.size() - 1);
+      return meaning;
+    }
+
+    private Expression read(Name name, NamedFormula named) {
+      try {
+        return formulas.named(named, user).tree();
+      } catch (FormulaException unreadable) {
+        throw FormulaException.of("formula.in.name", name.name(), unreadable.said());
+      }
+    }
+  }
+}
