@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.PowerOfTen;
+import tenthmark.measurement.rounding.Written;
 import tenthmark.measurement.wording.Message;
 
 /** Numbers as findings compare and show them. */
@@ -40,7 +41,7 @@ final class Numbers {
 
   /**
    * Whether a number that was written down by hand is the exact one or the exact one rounded to the
-   * digits written, of which at least one must be significant.
+   * digits written, of which at least one must be significant; a half may go either way.
    */
   static boolean agreesAsWritten(double written, double exact) {
     if (same(written, exact)) {
@@ -50,10 +51,15 @@ final class Numbers {
       return false;
     }
     BigDecimal digits = Decimals.shortest(written);
-    BigDecimal target = Decimals.shortest(exact);
+    BigDecimal target = Written.of(Decimals.shortest(exact));
     int firstDigit = target.precision() - target.scale() - 1;
     return -digits.scale() <= firstDigit
-        && target.setScale(digits.scale(), RoundingMode.HALF_UP).compareTo(digits) == 0;
+        && (isRounded(target, digits, RoundingMode.HALF_UP)
+            || isRounded(target, digits, RoundingMode.HALF_DOWN));
+  }
+
+  private static boolean isRounded(BigDecimal target, BigDecimal digits, RoundingMode mode) {
+    return Written.toDecimals(target, digits.scale(), mode).compareTo(digits) == 0;
   }
 
   /**
@@ -68,7 +74,7 @@ final class Numbers {
 
   private static boolean isRoundedUp(double written, double exact) {
     BigDecimal digits = Decimals.shortest(written);
-    BigDecimal target = Decimals.shortest(exact);
+    BigDecimal target = Written.of(Decimals.shortest(exact));
     return target.setScale(digits.scale(), RoundingMode.DOWN).signum() > 0
         && target.setScale(digits.scale(), RoundingMode.UP).compareTo(digits) == 0;
   }

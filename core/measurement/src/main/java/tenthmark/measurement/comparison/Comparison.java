@@ -6,11 +6,13 @@ import java.util.List;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.PowerOfTen;
+import tenthmark.measurement.rounding.Written;
 import tenthmark.measurement.wording.Sentences;
 
 /**
  * Two values of one quantity, each with its uncertainty, set against each other. Decimal, so that
- * 1.1 ± 0.1 and 0.9 ± 0.1 just agree.
+ * 1.1 ± 0.1 and 0.9 ± 0.1 just agree, and to the digits by which numbers are {@link Written}, so
+ * that they do where a calculation has given them.
  *
  * @param difference between the values, zero or greater
  * @param allowed the difference that the uncertainties allow, in the same unit; zero only if the
@@ -41,14 +43,19 @@ public record Comparison(BigDecimal difference, BigDecimal allowed) {
 
   /** The difference over the allowed difference; 0 for equal values. */
   public BigDecimal gap() {
-    return difference.signum() == 0
-        ? BigDecimal.ZERO
-        : difference.divide(allowed, MathContext.DECIMAL128);
+    if (difference.signum() == 0) {
+      return BigDecimal.ZERO;
+    }
+    return judged() == 0 ? BigDecimal.ONE : difference.divide(allowed, MathContext.DECIMAL128);
   }
 
   /** Whether the difference is no larger than allowed. */
   public boolean agrees() {
-    return difference.compareTo(allowed) <= 0;
+    return judged() <= 0;
+  }
+
+  private int judged() {
+    return Written.of(difference).compareTo(Written.of(allowed));
   }
 
   /** The sentence that says whether the values agree and by how much they differ. */

@@ -20,8 +20,8 @@ import tenthmark.measurement.formula.Expression.Link;
 import tenthmark.measurement.formula.Expression.Name;
 import tenthmark.measurement.formula.Expression.Negative;
 import tenthmark.measurement.formula.Expression.RangeReference;
-import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.PowerOfTen;
+import tenthmark.measurement.rounding.Written;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -75,7 +75,7 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
 
   /** A number as the office writes it. */
   static String number(double number, Sentences sentences) {
-    return PowerOfTen.show(Decimals.shortest(number), sentences.decimalSign());
+    return PowerOfTen.show(Written.shown(number), sentences.decimalSign());
   }
 
   /** An expression inside another one. */

@@ -37,7 +37,7 @@ final class ResultParameters {
   /** The rounding as the function reference states it. */
   static final String ROUNDING =
       "uncertainty to the digits asked for, half up; value to the same place, half to even; decimal,"
-          + " on the shortest decimal form of each number";
+          + " a half being judged by 12 significant digits";
 
   /** Where the rounding is from. */
   static final String ROUNDING_SOURCE =

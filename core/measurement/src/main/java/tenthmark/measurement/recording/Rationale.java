@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.PowerOfTen;
+import tenthmark.measurement.rounding.Written;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -59,7 +59,7 @@ public record Rationale(Budget budget, String unit, Sentences sentences) {
   }
 
   private String phrase(Contribution contribution) {
-    String size = quantity(Decimals.shortest(contribution.size()));
+    String size = quantity(Written.shown(contribution.size()));
     return contribution.dueTo().isEmpty()
         ? sentences.say("rationale.contribution.unexplained", size)
         : sentences.say("rationale.contribution", size, withoutFullStop(contribution.dueTo()));

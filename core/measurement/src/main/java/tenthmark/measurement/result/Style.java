@@ -55,16 +55,23 @@ public enum Style {
   PERCENT {
     @Override
     String writeInexact(MeasurementResult result, DigitsRule digits, DecimalSign sign) {
-      BigDecimal percent =
-          result
-              .uncertainty()
-              .movePointRight(2)
-              .divide(result.value().abs(), MathContext.DECIMAL128);
-      return PowerOfTen.show(result.rounded(digits).value(), sign)
+      Rounded rounded = result.rounded(digits);
+      return PowerOfTen.show(rounded.value(), sign)
           + behind(result.unit())
           + " ± "
-          + PowerOfTen.show(digits.round(percent), sign)
+          + PowerOfTen.show(digits.round(percent(result, rounded)), sign)
           + " %";
+    }
+
+    /**
+     * Of the numbers themselves, which have more digits than those that are printed; but of the
+     * printed ones where rounding may well double a value that is smaller than its uncertainty.
+     */
+    private static BigDecimal percent(MeasurementResult result, Rounded printed) {
+      boolean small = result.value().abs().compareTo(result.uncertainty()) < 0;
+      BigDecimal value = small ? printed.value() : result.value();
+      BigDecimal uncertainty = small ? printed.uncertainty() : result.uncertainty();
+      return uncertainty.movePointRight(2).divide(value.abs(), MathContext.DECIMAL128);
     }
 
     @Override

@@ -8,8 +8,8 @@ import java.math.RoundingMode;
 public sealed interface DigitsRule {
 
   /**
-   * Rounds an uncertainty, half up. A carry keeps the number of digits: 0.0996 to two digits is
-   * 0.10.
+   * Rounds an uncertainty, half up, as it is {@link Written}. A carry keeps the number of digits:
+   * 0.0996 to two digits is 0.10.
    *
    * @param uncertainty greater than zero
    */
@@ -23,7 +23,7 @@ public sealed interface DigitsRule {
   record Fixed(int digits) implements DigitsRule {
     @Override
     public BigDecimal round(BigDecimal uncertainty) {
-      BigDecimal rounded = uncertainty.round(new MathContext(digits, RoundingMode.HALF_UP));
+      BigDecimal rounded = Written.toDigits(uncertainty, digits);
       return rounded.setScale(rounded.scale() + digits - rounded.precision());
     }
   }
@@ -57,9 +57,10 @@ public sealed interface DigitsRule {
 
   /** The first digits, cut off after {@code count}, as a whole number. */
   private static int leading(BigDecimal number, int count) {
-    return number
+    BigDecimal written = Written.of(number, count);
+    return written
         .round(new MathContext(count, RoundingMode.DOWN))
-        .movePointRight(count - 1 - PowerOfTen.of(number).exponent())
+        .movePointRight(count - 1 - PowerOfTen.of(written).exponent())
         .intValue();
   }
 }

@@ -1,8 +1,6 @@
 package tenthmark.measurement.rounding;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Arrays;
 
 /**
@@ -49,9 +47,7 @@ public record PowerOfTen(int exponent) {
 
   /** Shows one number in a sentence, to at most so many significant digits. */
   public static String show(BigDecimal number, int digits, DecimalSign sign) {
-    BigDecimal rounded =
-        number.round(new MathContext(digits, RoundingMode.HALF_UP)).stripTrailingZeros();
-    return show(rounded, sign);
+    return show(Written.toDigits(number, digits).stripTrailingZeros(), sign);
   }
 
   /** The digits of a number in front of this power. */

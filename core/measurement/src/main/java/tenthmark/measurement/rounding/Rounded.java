@@ -12,7 +12,7 @@ import java.math.RoundingMode;
 public record Rounded(BigDecimal value, BigDecimal uncertainty) {
 
   /**
-   * Rounds a value to its uncertainty (JCGM 100:2008, 7.2.6).
+   * Rounds a value to its uncertainty (JCGM 100:2008, 7.2.6), both as they are {@link Written}.
    *
    * @param uncertainty zero or greater, in the unit of the value
    * @param digits how many digits the uncertainty keeps
@@ -22,7 +22,7 @@ public record Rounded(BigDecimal value, BigDecimal uncertainty) {
       return new Rounded(value, BigDecimal.ZERO);
     }
     BigDecimal rounded = digits.round(uncertainty);
-    return new Rounded(value.setScale(rounded.scale(), RoundingMode.HALF_EVEN), rounded);
+    return new Rounded(Written.toDecimals(value, rounded.scale(), RoundingMode.HALF_EVEN), rounded);
   }
 
   /** Whether there is no uncertainty. */

@@ -80,6 +80,13 @@ class LabGapTest {
     }
 
     @Test
+    void countsTouchingIntervalsThatWereCalculatedToo() {
+      assertThat(text("LAB_AGREE", 0.1 + 0.2, 0.05, 0.7 - 0.5, 0.05)).startsWith("Agree: ");
+      assertThat(text("LAB_AGREE", 100.3 - 100.1, 0.1 * 3, 0.8, 0.3)).startsWith("Agree: ");
+      assertThat(number("LAB_GAP", 100.3 - 100.1, 0.1 * 3, 0.8, 0.3)).isEqualTo(1);
+    }
+
+    @Test
     void agreesWithTheGap() {
       Random random = new Random(248);
       for (int i = 0; i < 500; i++) {

@@ -1,8 +1,11 @@
 package tenthmark.measurement.functions;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static tenthmark.measurement.functions.Calls.number;
 import static tenthmark.measurement.functions.Calls.text;
 
+import java.util.Random;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +59,45 @@ class LabResultTest {
     })
     void giveThePercentOfTheBooks(double value, double uncertainty, String unit, String expected) {
       assertThat(text("LAB_RESULT", value, uncertainty, unit, 1, "percent")).isEqualTo(expected);
+    }
+
+    /** By hand: what is printed says 3 of 1, while 2.6 of 1.4 would be read as 1.9 of 1. */
+    @ParameterizedTest
+    @CsvSource({
+      "1.4, 2.6, 1 ± 300 %",
+      "-1.4, 2.6, -1 ± 300 %",
+      "0.6, 2.6, 1 ± 300 %",
+      "1.5, 1.6, 1.5 ± 110 %"
+    })
+    void givePercentOfWhatIsPrintedWhereTheValueIsSmall(
+        double value, double uncertainty, String expected) {
+      assertThat(text("LAB_RESULT", value, uncertainty, null, null, "percent")).isEqualTo(expected);
+    }
+
+    @Test
+    void giveAPercentageThatReadsBack() {
+      Random random = new Random(7);
+      for (int i = 0; i < 20_000; i++) {
+        double value = (1 + random.nextInt(9_999)) / 100.0;
+        double uncertainty = (1 + random.nextInt(9_999)) / 100.0;
+        double printed = number("LAB_ROUNDEDERROR", value, uncertainty, 2);
+        if (number("LAB_ROUNDEDVALUE", value, uncertainty, 2) != 0) {
+          String text = text("LAB_RESULT", value, uncertainty, "mm", 2, "percent");
+          // two digits of the percentage: off by at most 5 in 100, and the printed pair's own place
+          assertThat(number("LAB_READBACK", text, "uncertainty"))
+              .as(text)
+              .isCloseTo(printed, withinPercentage(11));
+        }
+      }
+    }
+
+    /** Of calculated numbers, by hand in decimals. */
+    @Test
+    void roundATieThatACalculationBlurs() {
+      assertThat(text("LAB_RESULT", 5.25, 0.7 * 0.35, null, 2)).isEqualTo("5.25 ± 0.25");
+      assertThat(text("LAB_RESULT", 5.25, (0.7 - 0.4) / 2, null, 1)).isEqualTo("5.2 ± 0.2");
+      assertThat(text("LAB_RESULT", 100.4 - 95.05, 0.1, null, 1)).isEqualTo("5.4 ± 0.1");
+      assertThat(text("LAB_RESULT", 5.2, 0.7 - 0.5)).isEqualTo("5.2 ± 0.2");
     }
 
     // Harvey, Modern Analytical Chemistry (2000), example 4.6: 18 C with 1.2 C reported as 18 +/- 1
