@@ -14,6 +14,7 @@ import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.CellRangeAddress;
@@ -100,6 +101,11 @@ public final class OfficeCells implements Cells {
   }
 
   @Override
+  public boolean hasSheet(String name) {
+    return sheet(name).isPresent();
+  }
+
+  @Override
   public CellContent at(CellAddress address) {
     CellRange alone = CellRange.of(address);
     return given.containsKey(alone)
@@ -108,7 +114,7 @@ public final class OfficeCells implements Cells {
   }
 
   private CellContent content(CellAddress address) {
-    return cell(address).map(OfficeCells::content).orElseGet(CellContent.Empty::new);
+    return cell(address).map(cell -> content(cell, address)).orElseGet(CellContent.Empty::new);
   }
 
   @Override
@@ -144,10 +150,13 @@ public final class OfficeCells implements Cells {
     return rows;
   }
 
-  /** What a cell holds, unless it is a text that reads like its own formula. */
+  /**
+   * What a cell holds, unless only the cell itself can tell: whether it is a text that reads like
+   * its own formula, and which cells its array formula fills.
+   */
   private static Optional<CellContent> content(String formula, Object value) {
     if (formula.startsWith("=") || formula.startsWith("{=")) {
-      return formula.equals(value)
+      return formula.equals(value) || formula.startsWith("{")
           ? Optional.empty()
           : Optional.of(new CellContent.Formula(formula));
     }
@@ -249,7 +258,7 @@ public final class OfficeCells implements Cells {
     }
   }
 
-  private static CellContent content(XCell cell) {
+  private CellContent content(XCell cell, CellAddress address) {
     return switch (cell.getType().getValue()) {
       case com.sun.star.table.CellContentType.VALUE_value ->
           new CellContent.Number(cell.getValue());
@@ -257,10 +266,29 @@ public final class OfficeCells implements Cells {
           new CellContent.Text(queryInterface(XText.class, cell).getString());
       case com.sun.star.table.CellContentType.FORMULA_value -> {
         compute(cell);
-        yield new CellContent.Formula(cell.getFormula());
+        yield formula(cell.getFormula(), address);
       }
       default -> new CellContent.Empty();
     };
+  }
+
+  private CellContent formula(String text, CellAddress address) {
+    return new CellContent.Formula(
+        text,
+        sheet(address.sheet())
+            .filter(sheet -> text.startsWith("{"))
+            .map(sheet -> array(sheet, address)));
+  }
+
+  /** The cells that the array formula of a cell fills. */
+  private static CellRange array(XSpreadsheet sheet, CellAddress address) {
+    XSheetCellCursor cursor =
+        sheet.createCursorByRange(
+            queryInterface(XSheetCellRange.class, at(CellRange.of(address), sheet)));
+    cursor.collapseToCurrentArray();
+    CellRangeAddress filled = queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
+    return new CellRange(
+        address.sheet(), filled.StartColumn, filled.StartRow, filled.EndColumn, filled.EndRow);
   }
 
   /**

@@ -242,6 +242,68 @@ class CarryingIT {
     }
   }
 
+  /** Values of Calc beside those of the engine, and derivatives by hand. */
+  @Nested
+  class ArrayFormulas {
+
+    private void assertSameIn(String cell, String input) throws Exception {
+      workbook.setMatrix(
+          "K1:P2", "=TENTHMARK.LAB.CARRYTABLE(" + cell + ";" + input + ":" + input + ";C2:C2)");
+      assertThat(workbook.error("K1")).isZero();
+      double value = workbook.number(cell);
+      assertThat(workbook.number("L2")).isCloseTo(value, within(1e-14 * Math.abs(value)));
+    }
+
+    @Test
+    void ofOneCellAreFollowed() throws Exception {
+      workbook.set("E1", 2).set("E2", 3).set("F1", 5).set("F2", 7);
+      workbook.setMatrix("G1", "=SUM(E1:E2*F1:F2)");
+      assertSameIn("G1", "E2");
+      assertThat(workbook.number("N1")).isEqualTo(7);
+    }
+
+    @Test
+    void ofSeveralCellsAreFollowedInEach() throws Exception {
+      workbook.set("E1", 2).set("E2", 3).set("F1", 5).set("F2", 7).set("H1", "=SUM(G1:G2)");
+      workbook.setMatrix("G1:G2", "=E1:E2^2*F1:F2");
+      assertSameIn("G2", "E2");
+      assertThat(workbook.number("N1")).isEqualTo(42);
+      assertSameIn("G1", "E1");
+      assertThat(workbook.number("N1")).isEqualTo(20);
+      assertSameIn("H1", "E2");
+      assertThat(workbook.number("N1")).isEqualTo(42);
+    }
+
+    /** CONVERT belongs to an extension of the office's own, which gives it a longer name. */
+    @ParameterizedTest
+    @CsvSource({
+      "mm, in, 0.03937007874015748",
+      "in, cm, 2.54",
+      "C, F, 1.8",
+      "F, K, 0.5555555555555556",
+      "km/h, kn, 0.5399568034557235",
+      "Wh, kJ, 3.6",
+      "hr, mn, 60",
+      "L, cm3, 1000",
+      "hPa, Pa, 100",
+      "ga, mT, 0.1"
+    })
+    void conversionsOfUnitsAreFollowed(String from, String to, double factor) throws Exception {
+      workbook.set("E2", 12.3).type("G1", "=CONVERT(E2;\"" + from + "\";\"" + to + "\")");
+      assertThat(workbook.error("G1")).isZero();
+      assertSameIn("G1", "E2");
+      assertThat(workbook.number("N1")).isCloseTo(factor, within(1e-12 * factor));
+    }
+
+    @Test
+    void unionsAndIntersectionsAreFollowed() throws Exception {
+      workbook.set("E1", 2).set("E2", 3).set("F1", 5).set("F2", 7);
+      workbook.set("G1", "=SUM(E1:F1~E2)").set("G2", "=SUM(E1:F2!E2:F2)");
+      assertSameIn("G1", "E2");
+      assertSameIn("G2", "E2");
+    }
+  }
+
   @Nested
   class CellsThatOnlyCalcCanCompute {
 

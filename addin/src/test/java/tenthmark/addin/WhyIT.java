@@ -58,9 +58,9 @@ class WhyIT {
             + " which counts as 0.",
         "=TENTHMARK.LAB.TOTAL(A1:A3) | Cell A3 holds the error #DIV/0!. The reason there: Division by"
             + " zero: A9 is blank, which counts as 0.",
-        "=VLOOKUP(99;A1:A1;1;0) | B1 shows #N/A: a value that is not there, for instance a place"
-            + " beyond the end of a table. Tenthmark cannot compute VLOOKUP itself, so look there"
-            + " first.",
+        "=VLOOKUP(99;A1:A1;1;0) | what stands beside the value that is looked for in a table (VLOOKUP"
+            + " of 99, the cells A1:A1, 1 and 0) has no value: VLOOKUP does not find what it searches"
+            + " for.",
         "=B1+1 | cells refer to each other in a circle: B1, B1.",
         "=A1^2 | no error: B1 is A1 squared."
       })

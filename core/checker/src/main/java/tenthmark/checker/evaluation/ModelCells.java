@@ -20,6 +20,11 @@ record ModelCells(Workbook workbook, Evaluation evaluation) implements Cells {
   private static final CellContent EMPTY = new CellContent.Empty();
 
   @Override
+  public boolean hasSheet(String name) {
+    return workbook.sheet(name).isPresent();
+  }
+
+  @Override
   public CellContent at(CellAddress address) {
     return workbook.at(address).map(Cell::content).map(ModelCells::content).orElse(EMPTY);
   }
@@ -65,7 +70,9 @@ record ModelCells(Workbook workbook, Evaluation evaluation) implements Cells {
       return new CellContent.Text(text.text());
     }
     if (content instanceof Content.Formula formula) {
-      return new CellContent.Formula("=" + formula.text());
+      return new CellContent.Formula(
+          formula.array().isPresent() ? "{=" + formula.text() + "}" : "=" + formula.text(),
+          formula.array());
     }
     return new CellContent.Fault(((Content.Error) content).name());
   }

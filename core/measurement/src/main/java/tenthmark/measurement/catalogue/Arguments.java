@@ -44,6 +44,12 @@ public final class Arguments {
     return parameter.read(index < values.size() ? values.get(index) : Value.BLANK);
   }
 
+  /** Whether a parameter that the function may have was given a value. */
+  public boolean isGiven(Parameter<?> parameter) {
+    int index = parameters.indexOf(parameter);
+    return index >= 0 && index < values.size() && !(values.get(index) instanceof Value.Blank);
+  }
+
   /** The values of a repeated parameter, blank ones left out; at least one. */
   public <T> List<T> all(Parameter<T> parameter) {
     int index = indexOf(parameter);

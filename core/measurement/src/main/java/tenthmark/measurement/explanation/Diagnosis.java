@@ -142,7 +142,7 @@ final class Diagnosis {
     } catch (ArgumentException refused) {
       return Optional.of(argument((ForeignCall) expression, refused));
     } catch (FormulaException problem) {
-      return Optional.of(ofEngine(expression, problem));
+      return ofEngine(expression, problem);
     }
   }
 
@@ -205,7 +205,7 @@ final class Diagnosis {
 
   private Optional<Cause> of(CellContent.Formula formula) {
     try {
-      return in(formulas.inCell(FormulaCell.withoutBraces(formula.text())).tree());
+      return in(formulas.inCell(formula.text()).tree());
     } catch (FormulaException unreadable) {
       return Optional.of(
           Cause.of(
@@ -244,23 +244,29 @@ final class Diagnosis {
         || expression.parts().stream().anyMatch(Diagnosis::refersToCells);
   }
 
-  private Cause ofEngine(Expression expression, FormulaException problem) {
+  private Optional<Cause> ofEngine(Expression expression, FormulaException problem) {
     Optional<Expression> divisor = zeroDivisor(expression);
     if (divisor.isPresent()) {
       String key = isBlank(divisor.get()) ? "why.division.blank" : "why.division";
-      return Cause.of(Cause.Kind.DIVISION, sentences.say(key, words.of(divisor.get())));
+      return Optional.of(
+          Cause.of(Cause.Kind.DIVISION, sentences.say(key, words.of(divisor.get()))));
     }
-    return expression.parts().stream()
-        .filter(CellReference.class::isInstance)
-        .filter(part -> calculation.value(part) instanceof Operand.Text)
-        .findFirst()
-        .map(part -> text((CellReference) part))
-        .orElseGet(
-            () ->
+    Optional<Cause> text =
+        expression.parts().stream()
+            .filter(CellReference.class::isInstance)
+            .filter(part -> calculation.value(part) instanceof Operand.Text)
+            .findFirst()
+            .map(part -> text((CellReference) part));
+    if (text.isEmpty() && !problem.isError() && expression instanceof Call call) {
+      throw new NotComputableException(call.function().name());
+    }
+    return text.or(
+        () ->
+            Optional.of(
                 Cause.of(
                     Cause.Kind.UNDEFINED,
                     sentences.say(
-                        "why.undefined", words.of(expression), sentences.say(problem.said()))));
+                        "why.undefined", words.of(expression), sentences.say(problem.said())))));
   }
 
   private Cause text(CellReference reference) {

@@ -19,6 +19,7 @@ import tenthmark.measurement.formula.Expression;
 import tenthmark.measurement.formula.Expression.ForeignCall;
 import tenthmark.measurement.formula.Expression.Name;
 import tenthmark.measurement.formula.Follower;
+import tenthmark.measurement.formula.Formula;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.wording.ErrorName;
@@ -46,12 +47,13 @@ record FormulaCell(
 
   Explanation explanation() {
     Optional<CellContent.Fault> error = error();
-    Expression tree;
+    Formula formula;
     try {
-      tree = formulas.inCell(withoutBraces(text)).tree();
+      formula = formulas.inCell(text);
     } catch (FormulaException unreadable) {
       return unreadable(sentences.say(unreadable.said()), error);
     }
+    Expression tree = formula.tree();
     Diagnosis diagnosis = new Diagnosis(catalogue, formulas, cells, sentences, cell);
     Optional<Cause> found = diagnosis.in(tree);
     Optional<Cause> cause =
@@ -61,7 +63,7 @@ record FormulaCell(
                 .filter(known -> shown().isEmpty() || isShownAsSentence(known))
                 .or(() -> doubt(tree, diagnosis));
     List<String> words = words(tree, diagnosis);
-    if (cause.isEmpty() && found.isPresent() && dealsWithErrors(tree)) {
+    if (cause.isEmpty() && found.isPresent() && dealsWithErrors(formula)) {
       words.add(sentences.say("cell.dealt", found.get().sentence()));
     }
     return new Explanation(
@@ -79,13 +81,6 @@ record FormulaCell(
   private Optional<Cause> doubt(Expression tree, Diagnosis diagnosis) {
     Doubts doubts = new Doubts(diagnosis.calculation(), diagnosis.words(), sentences);
     return calls(tree).flatMap(call -> doubts.about(call).stream()).findFirst();
-  }
-
-  /** An array formula computes the same; only the braces are in the way. */
-  static String withoutBraces(String formula) {
-    return formula.startsWith("{") && formula.endsWith("}")
-        ? formula.substring(1, formula.length() - 1)
-        : formula;
   }
 
   /** With the names that a user types. */
@@ -204,7 +199,7 @@ record FormulaCell(
               sentences.say(
                   "cell.formula",
                   words.label(followed),
-                  words.of(formulas.inCell(withoutBraces(formula.text())).tree())))
+                  words.of(formulas.inCell(formula.text()).tree())))
           : Optional.empty();
     } catch (FormulaException unreadable) {
       return Optional.empty();
@@ -228,8 +223,8 @@ record FormulaCell(
         .toList();
   }
 
-  private static boolean dealsWithErrors(Expression tree) {
-    return calls(tree).map(ForeignCall::name).anyMatch(DEALING_WITH_ERRORS::contains);
+  private static boolean dealsWithErrors(Formula formula) {
+    return formula.functions().stream().anyMatch(DEALING_WITH_ERRORS::contains);
   }
 
   /** The calls of functions that the formula engine does not know, outer ones first. */

@@ -15,11 +15,13 @@ import tenthmark.measurement.formula.Expression.Chain;
 import tenthmark.measurement.formula.Expression.Compared;
 import tenthmark.measurement.formula.Expression.Constant;
 import tenthmark.measurement.formula.Expression.ForeignCall;
+import tenthmark.measurement.formula.Expression.Intersection;
 import tenthmark.measurement.formula.Expression.Joined;
 import tenthmark.measurement.formula.Expression.Link;
 import tenthmark.measurement.formula.Expression.Name;
 import tenthmark.measurement.formula.Expression.Negative;
 import tenthmark.measurement.formula.Expression.RangeReference;
+import tenthmark.measurement.formula.Expression.Union;
 import tenthmark.measurement.rounding.PowerOfTen;
 import tenthmark.measurement.rounding.Written;
 import tenthmark.measurement.wording.Sentences;
@@ -66,6 +68,12 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
     }
     if (expression instanceof Joined joined) {
       return sentences.say("words.joined", part(joined.left()), part(joined.right()));
+    }
+    if (expression instanceof Intersection common) {
+      return sentences.say("words.common", part(common.left()), part(common.right()));
+    }
+    if (expression instanceof Union union) {
+      return sentences.say("words.together", list(union.parts().stream().map(this::of).toList()));
     }
     if (expression instanceof Call call) {
       return call(call.function().name(), call.arguments());

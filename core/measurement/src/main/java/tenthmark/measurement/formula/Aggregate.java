@@ -1,51 +1,33 @@
 package tenthmark.measurement.formula;
 
-import java.util.Arrays;
-
 /** A function of any number of numbers that cannot be made of functions of two without loss. */
-public enum Aggregate {
-  SUM {
-    @Override
-    double value(double[] numbers) {
-      return CalcArithmetic.sum(numbers);
-    }
+public interface Aggregate {
 
-    @Override
-    double slope(double[] numbers, int index) {
-      return 1;
-    }
-  },
-  MEDIAN {
-    @Override
-    double value(double[] numbers) {
-      double[] sorted = numbers.clone();
-      Arrays.sort(sorted);
-      if (Double.isNaN(sorted[sorted.length - 1])) {
-        return Double.NaN;
-      }
-      int half = sorted.length / 2;
-      return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
-    }
+  /** The sum. */
+  Aggregate SUM =
+      new Aggregate() {
+        @Override
+        public String name() {
+          return "SUM";
+        }
 
-    @Override
-    double slope(double[] numbers, int index) {
-      double[] sorted = numbers.clone();
-      Arrays.sort(sorted);
-      int upper = sorted.length / 2;
-      int lower = (sorted.length - 1) / 2;
-      boolean tied =
-          (lower > 0 && sorted[lower - 1] == sorted[lower])
-              || (upper + 1 < sorted.length && sorted[upper] == sorted[upper + 1])
-              || (lower != upper && sorted[lower] == sorted[upper]);
-      if (tied) {
-        return Double.NaN;
-      }
-      boolean middle = numbers[index] == sorted[lower] || numbers[index] == sorted[upper];
-      return middle ? 1.0 / (upper - lower + 1) : 0;
-    }
-  };
+        @Override
+        public double value(double[] numbers) {
+          return CalcArithmetic.sum(numbers);
+        }
 
-  abstract double value(double[] numbers);
+        @Override
+        public double slope(double[] numbers, int index) {
+          return 1;
+        }
+      };
 
-  abstract double slope(double[] numbers, int index);
+  /** As a sentence calls it. */
+  String name();
+
+  /** Its value. */
+  double value(double[] numbers);
+
+  /** Its slope along one of the numbers; NaN if it has none. */
+  double slope(double[] numbers, int index);
 }

@@ -2,6 +2,7 @@ package tenthmark.measurement.formula;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A rectangle of cells on one sheet, corners included, counted from 0.
@@ -36,6 +37,20 @@ public record CellRange(String sheet, int left, int top, int right, int bottom) 
     return width() == 1 && height() == 1
         ? from
         : from + ":" + new CellAddress(sheet, right, bottom).place();
+  }
+
+  /** The cells that this range and another one have in common, if there are any. */
+  public Optional<CellRange> common(CellRange other) {
+    CellRange common =
+        new CellRange(
+            sheet,
+            Math.max(left, other.left),
+            Math.max(top, other.top),
+            Math.min(right, other.right),
+            Math.min(bottom, other.bottom));
+    return sheet.equalsIgnoreCase(other.sheet) && common.width() > 0 && common.height() > 0
+        ? Optional.of(common)
+        : Optional.empty();
   }
 
   /** Whether a cell lies in the range; sheets are the same in any letter case. */

@@ -1,14 +1,26 @@
 package tenthmark.measurement.formula;
 
 import java.util.List;
+import tenthmark.measurement.formula.Expression.Union;
 
-/** How many of the arguments' cells hold a number; one in error does not, and does no harm. */
-record Count() implements Function {
+/** How many cells hold something; one in error does no harm. */
+enum Count implements Function {
+  /** A number. */
+  COUNT {
+    @Override
+    boolean counts(Operand<?> cell) {
+      return cell instanceof Operand.Number;
+    }
+  },
+  /** Anything. */
+  COUNTA {
+    @Override
+    boolean counts(Operand<?> cell) {
+      return !(cell instanceof Operand.Blank);
+    }
+  };
 
-  @Override
-  public String name() {
-    return "COUNT";
-  }
+  abstract boolean counts(Operand<?> cell);
 
   @Override
   public Arity arity() {
@@ -19,27 +31,32 @@ record Count() implements Function {
   public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
     long count = 0;
     for (Expression argument : arguments) {
-      count += numbersIn(evaluator, argument);
+      count += counted(evaluator, argument);
     }
     return new Operand.Number<>(evaluator.field().constant((double) count));
   }
 
-  private static <T> long numbersIn(Evaluator<T> evaluator, Expression argument) {
+  private <T> long counted(Evaluator<T> evaluator, Expression argument) {
     if (argument instanceof Expression.Omitted) {
       return 1;
     }
-    try {
-      Operand<T> operand = evaluator.operand(argument);
-      return operand instanceof Operand.Block<T> block
-          ? block.rows().stream().flatMap(List::stream).filter(Count::isNumber).count()
-          : isNumber(operand) ? 1 : 0;
-    } catch (FormulaException problem) {
-      return problem.isOfSlope() ? 1 : 0;
+    if (argument instanceof Union union) {
+      return union.parts().stream().mapToLong(part -> counted(evaluator, part)).sum();
     }
+    return evaluator.blockOrFault(argument).rows().stream()
+        .flatMap(List::stream)
+        .filter(this::isCounted)
+        .count();
   }
 
-  private static boolean isNumber(Operand<?> cell) {
-    return cell instanceof Operand.Number
-        || (cell instanceof Operand.Fault<?> fault && fault.problem().isOfSlope());
+  /** A number without slope is one, and what the engine cannot follow may be one. */
+  private boolean isCounted(Operand<?> cell) {
+    if (cell instanceof Operand.Fault<?> fault && !fault.problem().isError()) {
+      if (fault.problem().isOfSlope()) {
+        return true;
+      }
+      throw fault.problem();
+    }
+    return counts(cell);
   }
 }

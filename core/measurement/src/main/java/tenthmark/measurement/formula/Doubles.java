@@ -1,6 +1,7 @@
 package tenthmark.measurement.formula;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import tenthmark.measurement.wording.Message;
 
@@ -24,7 +25,7 @@ public final class Doubles implements Field<Double> {
   @Override
   public Double apply(Binary function, Double x, Double y) {
     if (function == Binary.DIVIDE && y == 0) {
-      throw FormulaException.of("formula.division", new Message.Figure(function.shown(x, y)));
+      throw FormulaException.ofError("formula.division", new Message.Figure(function.shown(x, y)));
     }
     double value = function.value(x, y);
     if (!Double.isFinite(value)) {
@@ -40,6 +41,11 @@ public final class Doubles implements Field<Double> {
       throw Trouble.undefined(function.name(), value);
     }
     return value;
+  }
+
+  @Override
+  public OptionalDouble fixed(Double number) {
+    return OptionalDouble.of(number);
   }
 
   @Override

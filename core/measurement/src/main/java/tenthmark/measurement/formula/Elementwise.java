@@ -2,11 +2,13 @@ package tenthmark.measurement.formula;
 
 import java.util.List;
 
-/** A function of single numbers; inside SUMPRODUCT it works cell by cell. */
+/** A function of single numbers. */
 sealed interface Elementwise extends Function {
 
-  /** Its values, cell by cell. */
-  <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments);
+  @Override
+  default boolean takesOne(int index) {
+    return true;
+  }
 
   /** A function of one number. */
   record OfOne(Unary function) implements Elementwise {
@@ -23,17 +25,8 @@ sealed interface Elementwise extends Function {
 
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
-      return value(evaluator, evaluator.operand(arguments.get(0)));
-    }
-
-    @Override
-    public <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments) {
-      Operand.Block<T> block = evaluator.block(arguments.get(0));
-      return evaluator.paired(block, block, (x, same) -> value(evaluator, x));
-    }
-
-    private <T> Operand<T> value(Evaluator<T> evaluator, Operand<T> x) {
-      return new Operand.Number<>(evaluator.field().apply(function, evaluator.numberIn(x)));
+      return new Operand.Number<>(
+          evaluator.field().apply(function, evaluator.number(arguments.get(0))));
     }
   }
 
@@ -52,21 +45,13 @@ sealed interface Elementwise extends Function {
 
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
-      return value(
-          evaluator, evaluator.operand(arguments.get(0)), evaluator.operand(arguments.get(1)));
-    }
-
-    @Override
-    public <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments) {
-      return evaluator.paired(
-          evaluator.block(arguments.get(0)),
-          evaluator.block(arguments.get(1)),
-          (x, y) -> value(evaluator, x, y));
-    }
-
-    private <T> Operand<T> value(Evaluator<T> evaluator, Operand<T> x, Operand<T> y) {
       return new Operand.Number<>(
-          evaluator.field().apply(function, evaluator.numberIn(x), evaluator.numberIn(y)));
+          evaluator
+              .field()
+              .apply(
+                  function,
+                  evaluator.number(arguments.get(0)),
+                  evaluator.number(arguments.get(1))));
     }
   }
 
@@ -89,16 +74,7 @@ sealed interface Elementwise extends Function {
 
     @Override
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
-      return meant(arguments).call(evaluator, arguments);
-    }
-
-    @Override
-    public <T> Operand.Block<T> callOnBlocks(Evaluator<T> evaluator, List<Expression> arguments) {
-      return meant(arguments).callOnBlocks(evaluator, arguments);
-    }
-
-    private Elementwise meant(List<Expression> arguments) {
-      return arguments.size() == 1 ? ofOne : ofTwo;
+      return (arguments.size() == 1 ? ofOne : ofTwo).call(evaluator, arguments);
     }
   }
 }

@@ -2,7 +2,10 @@ package tenthmark.measurement.formula;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BinaryOperator;
+import java.util.OptionalDouble;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import tenthmark.measurement.formula.Expression.Call;
 import tenthmark.measurement.formula.Expression.Chain;
 import tenthmark.measurement.formula.Expression.Compared;
@@ -12,6 +15,7 @@ import tenthmark.measurement.formula.Expression.Joined;
 import tenthmark.measurement.formula.Expression.Link;
 import tenthmark.measurement.formula.Expression.Negative;
 import tenthmark.measurement.formula.Expression.Reference;
+import tenthmark.measurement.formula.Expression.Union;
 
 /**
  * Computes a formula over any field.
@@ -20,17 +24,37 @@ import tenthmark.measurement.formula.Expression.Reference;
  */
 public final class Evaluator<T> {
 
+  /** How often samples may differ in one search through a table. */
+  private static final int MOST_UNDECIDED = 500;
+
   private final Field<T> field;
   private final Scope<T> scope;
+  private final ArrayPlace<T> place;
 
   /** An evaluator for the formulas of one scope. */
   public Evaluator(Field<T> field, Scope<T> scope) {
+    this(field, scope, null);
+  }
+
+  /**
+   * The same for an array formula.
+   *
+   * @param place the cell of the array that is computed; null outside array formulas
+   */
+  private Evaluator(Field<T> field, Scope<T> scope, ArrayPlace<T> place) {
     this.field = field;
     this.scope = scope;
+    this.place = place;
   }
 
   Field<T> field() {
     return field;
+  }
+
+  /** The evaluator for one cell of an array formula, counted from 0. */
+  Evaluator<T> inArray(int row, int column) {
+    return new Evaluator<>(
+        field, scope, place == null ? ArrayPlace.first(row, column) : place.at(row, column));
   }
 
   /** The single number that an expression amounts to. */
@@ -52,11 +76,25 @@ public final class Evaluator<T> {
   }
 
   /**
-   * What an expression amounts to, whatever it is.
+   * What an expression amounts to, whatever it is; in an array formula, at the cell computed.
    *
    * @throws FormulaException if it is not defined
    */
   public Operand<T> operand(Expression expression) {
+    return place != null && isWhole(expression)
+        ? place.cell(place.whole(expression, () -> outright(expression)))
+        : outright(expression);
+  }
+
+  /** Whether an expression is computed once for all cells of an array. */
+  private static boolean isWhole(Expression expression) {
+    if (expression instanceof Call call) {
+      return IntStream.range(0, call.arguments().size()).noneMatch(call.function()::takesOne);
+    }
+    return expression instanceof Reference || expression instanceof ForeignCall;
+  }
+
+  private Operand<T> outright(Expression expression) {
     if (expression instanceof Reference reference) {
       return scope.at(reference);
     }
@@ -79,6 +117,9 @@ public final class Evaluator<T> {
     if (expression instanceof Joined joined) {
       return scope.joined(operand(joined.left()), operand(joined.right()));
     }
+    if (expression instanceof Union) {
+      throw FormulaException.of("formula.union");
+    }
     return new Operand.Number<>(number(expression));
   }
 
@@ -94,9 +135,24 @@ public final class Evaluator<T> {
       throw fault.problem();
     }
     if (operand instanceof Operand.Text<T> text) {
-      throw FormulaException.of("formula.text", text.text());
+      throw notANumber(text.text());
     }
     throw FormulaException.of("formula.range");
+  }
+
+  /** A text with digits may count as a number, which depends on the document. */
+  private static FormulaException notANumber(String text) {
+    boolean digits = text.chars().anyMatch(Character::isDigit);
+    return digits
+        ? FormulaException.of("formula.text", text)
+        : FormulaException.ofError("formula.text", text);
+  }
+
+  /** A whole number that an expression amounts to, whatever the inputs are. */
+  int wholeNumber(Expression expression) {
+    double number =
+        field.fixed(number(expression)).orElseThrow(() -> FormulaException.of("formula.position"));
+    return (int) CalcArithmetic.floor(number);
   }
 
   /**
@@ -106,7 +162,11 @@ public final class Evaluator<T> {
   List<T> numbers(List<Expression> arguments) {
     List<T> numbers = new ArrayList<>();
     for (Expression argument : arguments) {
-      Operand<T> operand = operand(argument);
+      if (argument instanceof Union union) {
+        numbers.addAll(numbers(union.parts()));
+        continue;
+      }
+      Operand<T> operand = whole(argument);
       if (operand instanceof Operand.Block<T> block) {
         block.rows().forEach(row -> row.forEach(cell -> addNumber(cell, numbers)));
       } else if (argument instanceof Reference) {
@@ -132,37 +192,79 @@ public final class Evaluator<T> {
     return cell instanceof Operand.Number;
   }
 
-  /** The rectangle of an expression that is computed cell by cell, as inside SUMPRODUCT. */
+  /** An argument of a function that takes ranges; in an array formula with all its cells. */
+  Operand<T> whole(Expression expression) {
+    return place == null ? operand(expression) : array(expression);
+  }
+
+  /** The rectangle of an argument of a function that takes ranges. */
   Operand.Block<T> block(Expression expression) {
-    if (expression instanceof Chain chain) {
-      Operand.Block<T> value = block(chain.first());
-      for (Link link : chain.rest()) {
-        value = paired(value, block(link.operand()), numberwise(link.operator()));
+    return blockOf(whole(expression));
+  }
+
+  /** The same of an argument that may be an error as a whole. */
+  Operand.Block<T> blockOrFault(Expression expression) {
+    try {
+      return block(expression);
+    } catch (FormulaException problem) {
+      return blockOf(new Operand.Fault<>(problem));
+    }
+  }
+
+  private static <T> Operand.Block<T> blockOf(Operand<T> operand) {
+    return operand instanceof Operand.Block<T> block
+        ? block
+        : new Operand.Block<>(1, 1, List.of(List.of(operand)));
+  }
+
+  /** All cells of an expression that is computed cell by cell, as inside SUMPRODUCT. */
+  private Operand<T> array(Expression expression) {
+    Evaluator<T> first = inArray(0, 0);
+    if (isWhole(expression)) {
+      return first.place.whole(expression, () -> first.outright(expression));
+    }
+    ArrayShape shape = first.shape(expression);
+    if (shape.isSingle()) {
+      return first.operand(expression);
+    }
+    List<List<Operand<T>>> rows = new ArrayList<>();
+    for (int row = 0; row < shape.usedHeight(); row++) {
+      List<Operand<T>> cells = new ArrayList<>();
+      for (int column = 0; column < shape.usedWidth(); column++) {
+        cells.add(first.inArray(row, column).held(expression));
       }
-      return value;
+      rows.add(cells);
     }
-    if (expression instanceof Negative negative) {
-      return paired(
-          scalar(new Operand.Number<>(field.constant(-1))),
-          block(negative.operand()),
-          numberwise(Binary.MULTIPLY));
+    return new Operand.Block<>(shape.height(), shape.width(), rows);
+  }
+
+  /** An error in one cell of an array does no harm to the others. */
+  private Operand<T> held(Expression expression) {
+    try {
+      return operand(expression);
+    } catch (FormulaException problem) {
+      return new Operand.Fault<>(problem);
     }
-    if (expression instanceof Compared compared) {
-      return paired(
-          block(compared.left()),
-          block(compared.right()),
-          (x, y) -> new Operand.Number<>(compared(compared.operator(), x, y)));
+  }
+
+  private ArrayShape shape(Expression expression) {
+    if (isWhole(expression)) {
+      Operand<T> whole = place.whole(expression, () -> outright(expression));
+      return whole instanceof Operand.Block<T> block ? ArrayShape.of(block) : ArrayShape.SINGLE;
     }
-    if (expression instanceof Call call && call.function() instanceof Elementwise function) {
-      return function.callOnBlocks(this, call.arguments());
+    ArrayShape shape = ArrayShape.SINGLE;
+    for (int i = 0; i < expression.parts().size(); i++) {
+      if (!(expression instanceof Call call) || call.function().takesOne(i)) {
+        shape = shape.with(shape(expression.parts().get(i)));
+      }
     }
-    Operand<T> operand = operand(expression);
-    return operand instanceof Operand.Block<T> block ? block : scalar(operand);
+    return shape;
   }
 
   /** The cells of each argument in the same order; ranges of different size are refused. */
   List<List<Operand<T>>> aligned(String function, List<Expression> arguments) {
-    List<Operand.Block<T>> blocks = arguments.stream().map(this::block).toList();
+    Evaluator<T> inArray = inArray(0, 0);
+    List<Operand.Block<T>> blocks = arguments.stream().map(inArray::block).toList();
     Operand.Block<T> shape = blocks.get(0);
     if (blocks.stream().anyMatch(b -> b.height() != shape.height() || b.width() != shape.width())) {
       throw FormulaException.of("formula.one.size", function);
@@ -172,48 +274,84 @@ public final class Evaluator<T> {
     return blocks.stream().map(block -> block.cells(height, width)).toList();
   }
 
-  private BinaryOperator<Operand<T>> numberwise(Binary function) {
-    return (x, y) -> new Operand.Number<>(field.apply(function, numberIn(x), numberIn(y)));
-  }
-
-  private Operand.Block<T> scalar(Operand<T> operand) {
-    return new Operand.Block<>(1, 1, List.of(List.of(operand)));
-  }
-
-  /** Pairs two rectangles; one row, one column or one cell goes with each of the other's. */
-  Operand.Block<T> paired(
-      Operand.Block<T> left, Operand.Block<T> right, BinaryOperator<Operand<T>> function) {
-    int height = common(left.height(), right.height());
-    int width = common(left.width(), right.width());
-    int usedHeight = Math.min(height, Math.max(left.rows().size(), right.rows().size()));
-    int usedWidth = Math.min(width, Math.max(left.usedWidth(), right.usedWidth()));
-    List<List<Operand<T>>> rows = new ArrayList<>();
-    for (int row = 0; row < usedHeight; row++) {
-      List<Operand<T>> cells = new ArrayList<>();
-      for (int column = 0; column < usedWidth; column++) {
-        cells.add(function.apply(spread(left, row, column), spread(right, row, column)));
+  /**
+   * The value at a position, its decimals cut off.
+   *
+   * @param position counted from 1
+   * @param value gives that at an index counted from 0
+   */
+  Operand<T> at(T position, int count, IntFunction<Operand<T>> value) {
+    OptionalDouble fixed = field.fixed(position);
+    if (fixed.isPresent()) {
+      double index = CalcArithmetic.floor(fixed.getAsDouble());
+      if (!(index >= 1 && index <= count)) {
+        throw FormulaException.ofError("formula.index", Trouble.shown(index), count);
       }
-      rows.add(cells);
+      return value.apply((int) index - 1);
     }
-    return new Operand.Block<>(height, width, rows);
+    T whole = field.apply(Unary.INT, position);
+    List<Supplier<T>> conditions = new ArrayList<>();
+    List<Supplier<Operand<T>>> values = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int index = i;
+      conditions.add(() -> field.apply(Binary.EQUAL, whole, field.constant(index + 1.0)));
+      values.add(() -> value.apply(index));
+    }
+    return firstWhere(conditions, values, () -> new Operand.Number<>(field.constant(Double.NaN)));
   }
 
-  private Operand<T> spread(Operand.Block<T> block, int row, int column) {
-    return block.at(block.height() == 1 ? 0 : row, block.width() == 1 ? 0 : column);
+  /**
+   * The first of some values whose condition holds.
+   *
+   * @param otherwise if none does
+   */
+  Operand<T> firstWhere(
+      List<Supplier<T>> conditions,
+      List<Supplier<Operand<T>>> values,
+      Supplier<Operand<T>> otherwise) {
+    return firstWhere(conditions, values, otherwise, 0, 0);
   }
 
-  private static int common(int left, int right) {
-    if (left != right && left != 1 && right != 1) {
-      throw FormulaException.of("formula.two.sizes");
+  private Operand<T> firstWhere(
+      List<Supplier<T>> conditions,
+      List<Supplier<Operand<T>>> values,
+      Supplier<Operand<T>> otherwise,
+      int from,
+      int undecided) {
+    for (int i = from; i < conditions.size(); i++) {
+      T condition = conditions.get(i).get();
+      if (field.fixed(condition).isEmpty()) {
+        return undecided(condition, conditions, values, otherwise, i, undecided + 1);
+      }
+      if (field.fixed(condition).getAsDouble() != 0) {
+        return values.get(i).get();
+      }
     }
-    return Math.max(left, right);
+    return otherwise.get();
+  }
+
+  /** Where samples differ, each has its own answer. */
+  private Operand<T> undecided(
+      T condition,
+      List<Supplier<T>> conditions,
+      List<Supplier<Operand<T>>> values,
+      Supplier<Operand<T>> otherwise,
+      int index,
+      int undecided) {
+    if (undecided > MOST_UNDECIDED) {
+      throw FormulaException.of("formula.undecided", MOST_UNDECIDED);
+    }
+    return field.choose(
+        condition,
+        values.get(index),
+        () -> firstWhere(conditions, values, otherwise, index + 1, undecided));
   }
 
   private T negated(T value) {
     return field.apply(Binary.MULTIPLY, field.constant(-1), value);
   }
 
-  private T compared(Binary operator, Operand<T> left, Operand<T> right) {
+  T compared(Binary operator, Operand<T> left, Operand<T> right) {
     boolean texts = left instanceof Operand.Text || right instanceof Operand.Text;
     return texts
         ? field.constant(operator.value(Math.signum(textOrder(left, right)), 0))

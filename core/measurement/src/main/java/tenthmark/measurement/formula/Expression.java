@@ -87,6 +87,40 @@ public sealed interface Expression {
     }
   }
 
+  /** The cells that two ranges have in common. */
+  record Intersection(Expression left, Expression right) implements Reference {
+
+    @Override
+    public CellRange range(String ownSheet) {
+      return ((Reference) left)
+          .range(ownSheet)
+          .common(((Reference) right).range(ownSheet))
+          .orElseThrow(() -> FormulaException.ofError("formula.no.common"));
+    }
+
+    @Override
+    public List<Expression> parts() {
+      return List.of(left, right);
+    }
+
+    @Override
+    public Expression with(List<Expression> parts) {
+      if (parts.stream().allMatch(Reference.class::isInstance)) {
+        return new Intersection(parts.get(0), parts.get(1));
+      }
+      throw FormulaException.of("formula.union");
+    }
+  }
+
+  /** Ranges that are taken together. */
+  record Union(List<Expression> parts) implements Expression {
+
+    @Override
+    public Expression with(List<Expression> others) {
+      return new Union(others);
+    }
+  }
+
   /** The same value with the other sign. */
   record Negative(Expression operand) implements Expression {
 

@@ -1,6 +1,7 @@
 package tenthmark.measurement.formula;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /**
@@ -22,6 +23,14 @@ public interface Field<T> {
 
   /** Applies a function of many numbers. */
   T apply(Aggregate function, List<T> numbers);
+
+  /** The value of a number that no input changes. */
+  OptionalDouble fixed(T number);
+
+  /** A number, and where it has none, as in some of many samples, another one. */
+  default Operand<T> whereUndefined(T number, Supplier<Operand<T>> otherwise) {
+    return new Operand.Number<>(number);
+  }
 
   /** The one where the condition is not zero and the other where it is; only what is needed. */
   Operand<T> choose(T condition, Supplier<Operand<T>> yes, Supplier<Operand<T>> no);

@@ -19,6 +19,20 @@ import tenthmark.measurement.formula.Expression.Reference;
 public record Formula(
     String text, Expression tree, List<Reference> references, Set<String> functions) {
 
+  /** The text without the braces of an array formula. */
+  static String withoutBraces(String text) {
+    return isArray(text) ? text.substring(1, text.length() - 1) : text;
+  }
+
+  private static boolean isArray(String text) {
+    return text.startsWith("{=") && text.endsWith("}");
+  }
+
+  /** Whether it is an array formula, which is computed with whole ranges. */
+  boolean isArray() {
+    return isArray(text);
+  }
+
   /** A formula from its meaning. */
   static Formula of(String text, Expression tree) {
     List<Reference> references = new ArrayList<>();
@@ -31,7 +45,9 @@ public record Formula(
       Expression expression, List<Reference> references, Set<String> functions) {
     if (expression instanceof Reference reference) {
       references.add(reference);
-    } else if (expression instanceof Call call) {
+      return;
+    }
+    if (expression instanceof Call call) {
       functions.add(call.function().name());
     } else if (expression instanceof ForeignCall call) {
       functions.add(call.name());

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tenthmark.measurement.formula.Expression.Link;
+import tenthmark.measurement.formula.Expression.Reference;
 import tenthmark.measurement.formula.Token.Kind;
 
 /**
@@ -36,6 +37,7 @@ final class FormulaParser {
 
   private final Functions functions;
   private final boolean cells;
+  private final String written;
   private final String text;
   private final Lexer lexer;
   private final References places;
@@ -43,10 +45,11 @@ final class FormulaParser {
   private int depth;
 
   private FormulaParser(
-      Functions functions, String text, boolean cells, Displacement displacement) {
+      Functions functions, String written, boolean cells, Displacement displacement) {
     this.functions = functions;
     this.cells = cells;
-    this.text = text;
+    this.written = written;
+    this.text = Formula.withoutBraces(written);
     this.places = new References(displacement);
     Matcher start = START.matcher(text);
     this.lexer = new Lexer(text, start.lookingAt() ? start.end() : 0);
@@ -71,15 +74,12 @@ final class FormulaParser {
     if (text.length() > LONGEST) {
       throw FormulaException.of("formula.long", LONGEST);
     }
-    if (text.startsWith("{")) {
-      throw FormulaException.of("formula.array");
-    }
     advance();
     Expression tree = comparison();
     if (token.kind() != Kind.END) {
       throw unexpected();
     }
-    return Formula.of(text, tree);
+    return Formula.of(written, tree);
   }
 
   private Expression comparison() {
@@ -148,8 +148,43 @@ final class FormulaParser {
       negative ^= token.isSign("-");
       advance();
     }
-    Expression operand = primary();
+    Expression operand = union();
     return negative ? new Expression.Negative(operand) : operand;
+  }
+
+  private Expression union() {
+    Expression first = intersection();
+    if (!token.isSign("~")) {
+      return first;
+    }
+    List<Expression> parts = new ArrayList<>(List.of(first));
+    while (token.isSign("~")) {
+      advance();
+      parts.add(intersection());
+    }
+    return new Expression.Union(parts);
+  }
+
+  /** Written with an exclamation mark in Calc, and with a space in other programs. */
+  private Expression intersection() {
+    Expression left = primary();
+    while (cells && left instanceof Reference && (token.isSign("!") || isOperand(token))) {
+      if (token.isSign("!")) {
+        advance();
+      }
+      Expression right = primary();
+      if (!(right instanceof Reference)) {
+        throw FormulaException.of("formula.union");
+      }
+      left = new Expression.Intersection(left, right);
+    }
+    return left;
+  }
+
+  private static boolean isOperand(Token token) {
+    return token.kind() == Kind.WORD
+        || token.kind() == Kind.SHEET
+        || token.kind() == Kind.BRACKETED;
   }
 
   private Expression primary() {
@@ -196,8 +231,24 @@ final class FormulaParser {
     deeper();
     Expression content = comparison();
     depth--;
+    if (cells && token.isSign(",")) {
+      return unionInParentheses(content);
+    }
     expect(")");
     return content;
+  }
+
+  private Expression unionInParentheses(Expression first) {
+    List<Expression> parts = new ArrayList<>(List.of(first));
+    while (token.isSign(",")) {
+      advance();
+      parts.add(union());
+    }
+    expect(")");
+    if (!parts.stream().allMatch(Reference.class::isInstance)) {
+      throw FormulaException.of("formula.union");
+    }
+    return new Expression.Union(parts);
   }
 
   private Expression word() {
@@ -213,6 +264,10 @@ final class FormulaParser {
   }
 
   private Expression inDocument(String word) {
+    Optional<Expression> cell = token.isSign("!") ? cellOrRange(null, word) : Optional.empty();
+    if (cell.isPresent()) {
+      return cell.get();
+    }
     if (token.isSign("!")) {
       advance();
       return corner(References.sheetName(word));
@@ -270,7 +325,7 @@ final class FormulaParser {
     String to = token.kind() == Kind.SHEET ? quotedSheetCorner(sheet) : cornerWord();
     References.Part last =
         to.lastIndexOf('.') > 0 ? References.Part.of(to) : new References.Part(sheet, to);
-    if (token.isSign("!")) {
+    if (token.isSign("!") && places.cell(null, to).isEmpty()) {
       advance();
       last = new References.Part(References.sheetName(to), cornerWord());
     }

@@ -11,6 +11,16 @@ public interface Function {
   /** How many arguments it takes. */
   Arity arity();
 
+  /**
+   * Whether an argument is a single value, so that in an array formula the function is computed for
+   * each of the cells that are given there.
+   *
+   * @param index of the argument, from 0
+   */
+  default boolean takesOne(int index) {
+    return false;
+  }
+
   /** Its value. */
   <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments);
 }

@@ -11,14 +11,22 @@ import java.util.stream.Stream;
 /** The functions that the engine can carry an uncertainty through. */
 final class Functions {
 
-  private static final List<String> PREFIXES = List.of("_XLFN.", "COM.MICROSOFT.");
+  private static final List<String> PREFIXES =
+      List.of("_XLFN.", "COM.MICROSOFT.", "COM.SUN.STAR.SHEET.ADDIN.ANALYSIS.GET");
 
   private static final Map<String, String> OTHER_NAMES =
-      Map.of(
-          "STDEV.S", "STDEV",
-          "STDEV.P", "STDEVP",
-          "VAR.S", "VAR",
-          "VAR.P", "VARP");
+      Map.ofEntries(
+          Map.entry("STDEV.S", "STDEV"),
+          Map.entry("STDEV.P", "STDEVP"),
+          Map.entry("VAR.S", "VAR"),
+          Map.entry("VAR.P", "VARP"),
+          Map.entry("PERCENTILE.INC", "PERCENTILE"),
+          Map.entry("QUARTILE.INC", "QUARTILE"),
+          Map.entry("COVARIANCE.P", "COVAR"),
+          Map.entry("PEARSON", "CORREL"),
+          Map.entry("FORECAST.LINEAR", "FORECAST"),
+          Map.entry("ORG.OPENOFFICE.CONVERT", "CONVERT"),
+          Map.entry("CONVERT_OOO", "CONVERT"));
 
   private final Map<String, Function> byName = new HashMap<>();
 
@@ -33,10 +41,16 @@ final class Functions {
     put(new Elementwise.OfOneOrTwo(Unary.ROUNDDOWN, Binary.ROUNDDOWN));
     put(new Elementwise.OfOneOrTwo(Unary.TRUNC, Binary.TRUNC));
     Stream.of(Statistic.values()).forEach(this::put);
-    put(new Count());
+    Stream.of(Count.values()).forEach(this::put);
     Stream.of(Pairing.values()).forEach(this::put);
     Stream.of(CellByCell.values()).forEach(this::put);
     Stream.of(Logic.values()).forEach(this::put);
+    Stream.of(Errors.values()).forEach(this::put);
+    Stream.of(Lookup.values()).forEach(this::put);
+    Stream.of(Ranking.values()).forEach(this::put);
+    Stream.of(Conditional.values()).forEach(this::put);
+    put(new Forecast());
+    put(new Conversion());
   }
 
   private void put(Function function) {

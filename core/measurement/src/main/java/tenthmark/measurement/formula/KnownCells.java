@@ -21,8 +21,21 @@ final class KnownCells {
   /** The part of a range that holds anything. */
   private record Filled(int height, int width) {}
 
-  /** A cell whose formula is computed. */
-  record Step(CellAddress cell, Formula formula) {}
+  /**
+   * A cell whose formula is computed.
+   *
+   * @param first the first cell that an array formula fills; the same one for any other formula
+   */
+  record Step(CellAddress cell, Formula formula, CellAddress first) {
+
+    <T> Operand<T> value(Evaluator<T> evaluator) {
+      return formula.isArray()
+          ? evaluator
+              .inArray(cell.row() - first.row(), cell.column() - first.column())
+              .operand(formula.tree())
+          : evaluator.operand(formula.tree());
+    }
+  }
 
   /**
    * Knows nothing yet.
@@ -71,7 +84,7 @@ final class KnownCells {
     Evaluator<T> evaluator =
         new Evaluator<>(field, reference -> referred(reference, own, field, changing));
     try {
-      Operand<T> value = evaluator.operand(step.formula().tree());
+      Operand<T> value = step.value(evaluator);
       return value instanceof Operand.Number || value instanceof Operand.Text
           ? value
           : new Operand.Number<>(evaluator.numberIn(value));
@@ -121,6 +134,13 @@ final class KnownCells {
     return new Operand.Block<>(range.height(), range.width(), rows);
   }
 
+  static FormulaException error(CellContent.Fault fault) {
+    Object name = new ErrorName(fault.name()).shown();
+    return fault.name().equals("#N/A")
+        ? FormulaException.notAvailable("formula.error", name)
+        : FormulaException.ofError("formula.error", name);
+  }
+
   private Operand<Double> typedIn(CellContent content, CellAddress cell) {
     if (content instanceof CellContent.Number number) {
       return new Operand.Number<>(number.value());
@@ -129,7 +149,7 @@ final class KnownCells {
       return new Operand.Text<>(text.text());
     }
     if (content instanceof CellContent.Fault fault) {
-      return fault(FormulaException.of("formula.error", new ErrorName(fault.name()).shown()), cell);
+      return fault(error(fault), cell);
     }
     return new Operand.Blank<>();
   }

@@ -1,6 +1,8 @@
 package tenthmark.measurement.formula;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** A function of conditions, or one that has no arguments. */
 enum Logic implements Function {
@@ -14,6 +16,11 @@ enum Logic implements Function {
               truth(evaluator, evaluator.number(arguments.get(0))),
               () -> evaluator.operand(arguments.get(1)),
               () -> evaluator.operand(otherwise));
+    }
+
+    @Override
+    public boolean takesOne(int index) {
+      return true;
     }
   },
   AND(Arity.atLeast(1)) {
@@ -35,6 +42,11 @@ enum Logic implements Function {
       return new Operand.Number<>(
           evaluator.field().apply(Binary.EQUAL, evaluator.number(arguments.get(0)), zero));
     }
+
+    @Override
+    public boolean takesOne(int index) {
+      return true;
+    }
   },
   PI(Arity.exactly(0)) {
     @Override
@@ -53,6 +65,78 @@ enum Logic implements Function {
     public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
       return new Operand.Number<>(evaluator.field().constant(0));
     }
+  },
+
+  /** The value behind the first condition that holds. */
+  IFS(Arity.atLeast(2)) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      requirePairs(arguments);
+      List<Supplier<T>> conditions = new ArrayList<>();
+      List<Supplier<Operand<T>>> values = new ArrayList<>();
+      for (int i = 0; i < arguments.size(); i += 2) {
+        Expression condition = arguments.get(i);
+        Expression value = arguments.get(i + 1);
+        conditions.add(() -> truth(evaluator, evaluator.number(condition)));
+        values.add(() -> evaluator.operand(value));
+      }
+      return evaluator.firstWhere(
+          conditions,
+          values,
+          () -> {
+            throw FormulaException.notAvailable("formula.none.holds", name());
+          });
+    }
+
+    @Override
+    public boolean takesOne(int index) {
+      return true;
+    }
+  },
+  /** The value behind the first number or text that equals the first argument. */
+  SWITCH(Arity.atLeast(3)) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      Operand<T> wanted = evaluator.operand(arguments.get(0));
+      List<Supplier<T>> conditions = new ArrayList<>();
+      List<Supplier<Operand<T>>> values = new ArrayList<>();
+      for (int i = 1; i + 1 < arguments.size(); i += 2) {
+        Expression candidate = arguments.get(i);
+        Expression value = arguments.get(i + 1);
+        conditions.add(
+            () -> evaluator.compared(Binary.EQUAL, wanted, evaluator.operand(candidate)));
+        values.add(() -> evaluator.operand(value));
+      }
+      return evaluator.firstWhere(
+          conditions,
+          values,
+          () -> {
+            if (arguments.size() % 2 == 0) {
+              return evaluator.operand(arguments.get(arguments.size() - 1));
+            }
+            throw FormulaException.notAvailable("formula.none.holds", name());
+          });
+    }
+
+    @Override
+    public boolean takesOne(int index) {
+      return true;
+    }
+  },
+  /** The value whose number the first argument gives. */
+  CHOOSE(Arity.atLeast(2)) {
+    @Override
+    public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+      return evaluator.at(
+          evaluator.number(arguments.get(0)),
+          arguments.size() - 1,
+          index -> evaluator.operand(arguments.get(index + 1)));
+    }
+
+    @Override
+    public boolean takesOne(int index) {
+      return true;
+    }
   };
 
   private final Arity arity;
@@ -64,6 +148,12 @@ enum Logic implements Function {
   @Override
   public Arity arity() {
     return arity;
+  }
+
+  void requirePairs(List<Expression> arguments) {
+    if (arguments.size() % 2 != 0) {
+      throw FormulaException.of("formula.arguments.pairs", name());
+    }
   }
 
   private static <T> T truth(Evaluator<T> evaluator, T number) {

@@ -36,9 +36,13 @@ public final class Names {
 
   /** A formula without names. */
   Formula replaced(Formula formula, CellAddress user) {
-    return formula.references().stream().anyMatch(Name.class::isInstance)
+    return formula.references().stream().anyMatch(Names::holdName)
         ? Formula.of(formula.text(), replaced(formula.tree(), user))
         : formula;
+  }
+
+  private static boolean holdName(Expression expression) {
+    return expression instanceof Name || expression.parts().stream().anyMatch(Names::holdName);
   }
 
   /** What replaces the names of one expression. */

@@ -37,6 +37,18 @@ public sealed interface Operand<T> {
       return new Blank<>();
     }
 
+    Block<T> row(int row) {
+      return new Block<>(1, width, row < rows.size() ? List.of(rows.get(row)) : List.of());
+    }
+
+    Block<T> column(int column) {
+      return new Block<>(height, 1, rows.stream().map(row -> List.of(cell(row, column))).toList());
+    }
+
+    private static <T> Operand<T> cell(List<Operand<T>> row, int column) {
+      return column < row.size() ? row.get(column) : new Blank<>();
+    }
+
     /** The cells of the upper left part, row by row. */
     List<Operand<T>> cells(int usedHeight, int usedWidth) {
       List<Operand<T>> cells = new ArrayList<>();

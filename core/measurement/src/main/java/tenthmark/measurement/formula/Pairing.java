@@ -26,6 +26,37 @@ enum Pairing implements Function {
           Statistic.AVERAGE.of(field, y),
           field.apply(Binary.MULTIPLY, slope, Statistic.AVERAGE.of(field, x)));
     }
+  },
+  CORREL {
+    @Override
+    <T> T of(Field<T> field, List<T> x, List<T> y) {
+      requireTwo(x);
+      List<T> dx = Statistic.deviations(field, x);
+      List<T> dy = Statistic.deviations(field, y);
+      T squares =
+          field.apply(
+              Binary.MULTIPLY, Statistic.SUMSQ.of(field, dx), Statistic.SUMSQ.of(field, dy));
+      return field.apply(
+          Binary.DIVIDE,
+          Statistic.SUM.of(field, CellByCell.multiplied(field, dx, dy)),
+          field.apply(Unary.SQRT, squares));
+    }
+  },
+  RSQ {
+    @Override
+    <T> T of(Field<T> field, List<T> y, List<T> x) {
+      T correlation = CORREL.of(field, y, x);
+      return field.apply(Binary.MULTIPLY, correlation, correlation);
+    }
+  },
+  COVAR {
+    @Override
+    <T> T of(Field<T> field, List<T> x, List<T> y) {
+      return Statistic.AVERAGE.of(
+          field,
+          CellByCell.multiplied(
+              field, Statistic.deviations(field, x), Statistic.deviations(field, y)));
+    }
   };
 
   @Override
@@ -35,6 +66,10 @@ enum Pairing implements Function {
 
   @Override
   public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
+    return new Operand.Number<>(of(evaluator, arguments));
+  }
+
+  <T> T of(Evaluator<T> evaluator, List<Expression> arguments) {
     List<List<Operand<T>>> aligned = evaluator.aligned(name(), arguments);
     List<T> first = new ArrayList<>();
     List<T> second = new ArrayList<>();
@@ -46,7 +81,7 @@ enum Pairing implements Function {
         second.add(evaluator.numberIn(y));
       }
     }
-    return new Operand.Number<>(of(evaluator.field(), first, second));
+    return of(evaluator.field(), first, second);
   }
 
   /** The value for the pairs in which both are numbers. */
@@ -54,7 +89,7 @@ enum Pairing implements Function {
 
   <T> void requireTwo(List<T> pairs) {
     if (pairs.size() < 2) {
-      throw FormulaException.of("formula.pairs", name());
+      throw FormulaException.ofError("formula.pairs", name());
     }
   }
 }

@@ -119,7 +119,8 @@ final class Precedents {
     }
     try {
       Formula parsed = names.replaced(formulas.inCell(formula.text()), cell);
-      open.push(new Frame(new Step(cell, parsed), precedents(parsed, cell.sheet())));
+      CellAddress first = formula.array().map(CellRange::first).orElse(cell);
+      open.push(new Frame(new Step(cell, parsed, first), precedents(parsed, cell.sheet())));
       path.add(cell);
     } catch (FormulaException problem) {
       known.constant(cell, known.fault(problem, cell));
@@ -143,11 +144,16 @@ final class Precedents {
   /** What the engine cannot compute but no input changes is taken as the document shows it. */
   private Operand<Double> computedOrShown(Step step) {
     Operand<Double> computed = known.compute(step, new Doubles(), Map.of());
-    if (computed instanceof Operand.Fault
+    if (computed instanceof Operand.Fault<Double> problem
         && Collections.disjoint(step.formula().functions(), HIDING)) {
       Optional<CellContent> shown = cells.shown(step.cell());
       if (shown.isPresent() && shown.get() instanceof CellContent.Number number) {
         return new Operand.Number<>(number.value());
+      }
+      if (shown.isPresent()
+          && shown.get() instanceof CellContent.Fault fault
+          && !problem.problem().isError()) {
+        return known.fault(KnownCells.error(fault), step.cell());
       }
     }
     return computed;
@@ -156,10 +162,12 @@ final class Precedents {
   private List<CellAddress> precedents(Formula formula, String own) {
     List<CellAddress> precedents = new ArrayList<>();
     for (Reference reference : formula.references()) {
-      if (reference instanceof CellReference cell) {
-        precedents.add(cell.from(own));
+      CellRange range = reference.range(own);
+      requireSheet(range.sheet());
+      if (reference instanceof CellReference) {
+        precedents.add(range.first());
       } else {
-        precedents.addAll(filled(reference.range(own)));
+        precedents.addAll(filled(range));
       }
     }
     return precedents;
@@ -184,6 +192,13 @@ final class Precedents {
       }
     }
     return filled;
+  }
+
+  /** A sheet that does not exist would look as if it were empty. */
+  private void requireSheet(String sheet) {
+    if (!cells.hasSheet(sheet)) {
+      throw FormulaException.of("formula.sheet", sheet);
+    }
   }
 
   private void count(long more) {

@@ -1,6 +1,7 @@
 package tenthmark.measurement.formula;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /**
@@ -46,6 +47,20 @@ final class Samples implements Field<double[]> {
       values[i] = finite(function.value(operands));
     }
     return values;
+  }
+
+  @Override
+  public OptionalDouble fixed(double[] number) {
+    return number.length == 1 ? OptionalDouble.of(number[0]) : OptionalDouble.empty();
+  }
+
+  @Override
+  public Operand<double[]> whereUndefined(double[] number, Supplier<Operand<double[]>> otherwise) {
+    double[] defined = new double[number.length];
+    for (int i = 0; i < defined.length; i++) {
+      defined[i] = Double.isNaN(number[i]) ? 0 : 1;
+    }
+    return choose(defined, () -> new Operand.Number<>(number), otherwise);
   }
 
   @Override

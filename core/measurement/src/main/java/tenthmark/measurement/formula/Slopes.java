@@ -2,6 +2,7 @@ package tenthmark.measurement.formula;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /**
@@ -89,6 +90,11 @@ final class Slopes implements Field<Slopes.Traced> {
       }
     }
     return step(value, numbers.toArray(NONE), slopes);
+  }
+
+  @Override
+  public OptionalDouble fixed(Traced number) {
+    return number.varies ? OptionalDouble.empty() : OptionalDouble.of(number.value);
   }
 
   @Override

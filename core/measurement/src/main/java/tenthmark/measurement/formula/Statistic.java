@@ -43,7 +43,7 @@ enum Statistic implements Function {
   MEDIAN(1) {
     @Override
     <T> T of(Field<T> field, List<T> numbers) {
-      return field.apply(Aggregate.MEDIAN, numbers);
+      return field.apply(new OrderStatistic("MEDIAN", (numbers.size() - 1) / 2.0), numbers);
     }
   },
   DEVSQ(1) {
@@ -76,6 +76,18 @@ enum Statistic implements Function {
     <T> T of(Field<T> field, List<T> numbers) {
       return field.apply(Unary.SQRT, VARP.of(field, numbers));
     }
+  },
+  AVEDEV(1) {
+    @Override
+    <T> T of(Field<T> field, List<T> numbers) {
+      return AVERAGE.of(field, mapped(field, Unary.ABS, deviations(field, numbers)));
+    }
+  },
+  GEOMEAN(1) {
+    @Override
+    <T> T of(Field<T> field, List<T> numbers) {
+      return field.apply(Unary.EXP, AVERAGE.of(field, mapped(field, Unary.LN, numbers)));
+    }
   };
 
   private final int leastNumbers;
@@ -95,7 +107,7 @@ enum Statistic implements Function {
   public <T> Operand<T> call(Evaluator<T> evaluator, List<Expression> arguments) {
     List<T> numbers = evaluator.numbers(arguments);
     if (numbers.size() < leastNumbers) {
-      throw FormulaException.of("formula.statistic.few", name(), numbers.size());
+      throw FormulaException.ofError("formula.statistic.few", name(), numbers.size());
     }
     return new Operand.Number<>(of(evaluator.field(), numbers));
   }
@@ -104,6 +116,10 @@ enum Statistic implements Function {
   static <T> List<T> deviations(Field<T> field, List<T> numbers) {
     T mean = AVERAGE.of(field, numbers);
     return numbers.stream().map(x -> field.apply(Binary.SUBTRACT, x, mean)).toList();
+  }
+
+  private static <T> List<T> mapped(Field<T> field, Unary function, List<T> numbers) {
+    return numbers.stream().map(x -> field.apply(function, x)).toList();
   }
 
   private static <T> T folded(Field<T> field, Binary function, List<T> numbers) {

@@ -13,7 +13,7 @@ final class Trouble {
   private Trouble() {}
 
   static FormulaException undefined(String step, double value) {
-    return FormulaException.of(
+    return FormulaException.ofError(
         Double.isInfinite(value) ? "formula.undefined.or.large" : "formula.undefined",
         new Message.Figure(step));
   }

@@ -55,6 +55,10 @@ record CarryTask(
     List<Integer> places = CarryParameters.places(name, values, uncertainties);
     List<CellAddress> measured = places.stream().map(cells::get).toList();
     Model model = explained(() -> follower.model(asked.cells(), result, measured));
+    if (!arguments.isGiven(CarryParameters.CORRELATIONS)) {
+      new InputsOfInputs(follower, inputs.cells(), measured, at(places, values))
+          .require(at(places, uncertainties), cell -> label(cell, result));
+    }
     return of(
         model,
         measured.stream().map(cell -> label(cell, result)).toList(),
@@ -75,6 +79,8 @@ record CarryTask(
       reached |= model.reaches(i);
     }
     if (!reached) {
+      // A formula that cannot be read or followed uses none of them either.
+      explained(() -> model.value(at(places, values)));
       throw ArgumentException.of("inputs.unused", String.join(", ", labels));
     }
     return new CarryTask(

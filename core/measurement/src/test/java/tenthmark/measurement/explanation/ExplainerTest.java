@@ -232,7 +232,8 @@ class ExplainerTest {
         {"=LOG(H5)+LOG(H5;2)", "the logarithm to base 10 of H5 plus the logarithm to base 2 of H5"},
         {"=ROUND(H5;2)", "H5 rounded to 2 decimals"},
         {"=\"x = \"&H5", "\"x = \" followed by H5"},
-        {"=INDEX(H5:H7;2)", "INDEX of the cells H5:H7 and 2"}
+        {"=INDEX(H5:H7;2)", "entry 2 of the cells H5:H7"},
+        {"=MMULT(H5:H7;2)", "MMULT of the cells H5:H7 and 2"}
       };
       Arrays.stream(said)
           .forEach(

@@ -10,6 +10,8 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,6 +41,25 @@ class CalcCorpusTest {
         assertThat(formula.value()).as(line).isCloseTo(calc, within(AGREEMENT * Math.abs(calc)));
       }
     }
+  }
+
+  /** The slopes of the same formulas against those of Hipparchus, whose rules are not ours. */
+  @Test
+  @Tag("slow")
+  void slopesAreThoseOfHipparchus() {
+    int compared = 0;
+    for (Corpus.Case formula : Corpus.cases(3000, 77)) {
+      Optional<Linearised> ours = formula.linearised();
+      if (ours.isPresent() && formula.gradient().isPresent()) {
+        double[] theirs = formula.gradient().get();
+        double largest = Arrays.stream(theirs).map(Math::abs).max().orElse(0);
+        assertThat(ours.get().sensitivities())
+            .as(formula.formula() + " at " + Arrays.toString(formula.numbers()))
+            .containsExactly(theirs, within(1e-9 * (largest + Math.abs(ours.get().value()) + 1)));
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThan(1000);
   }
 
   // measured in LibreOffice 7.4.7

@@ -3,7 +3,9 @@ package tenthmark.measurement.formula;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import org.hipparchus.analysis.differentiation.Gradient;
 
 /**
  * Formulas with inputs, the same ones each time, to be computed both by the engine and by a real
@@ -40,7 +42,50 @@ public final class Corpus {
           "SLOPE(A#:D#;B#:E#)",
           "INTERCEPT(A#:D#;B#:E#)",
           "IF(F#=\"grip\";%s;%s)",
-          "IF(F#=\"\";%s;%s)");
+          "IF(F#=\"\";%s;%s)",
+          "IFERROR(%s/F#;%s)",
+          "IFERROR(A#/(B#-C#);%s)",
+          "IFERROR(SQRT(%s);%s)",
+          "IFNA(HLOOKUP(%s;A#:E#;1;0);%s)",
+          "ISERROR(1/F#)*%s",
+          "ISNUMBER(F#)+%s",
+          "ISTEXT(F#)+%s",
+          "ISBLANK(F#)-%s",
+          "COUNTA(A#:F#)*%s",
+          "INDEX(A#:E#;3)*%s",
+          "INDEX(A#:E#;1;4)",
+          "SUM(INDEX(A#:E#;1;0))",
+          "CHOOSE(2;%s;%s;%s)",
+          "CHOOSE(1.9;%s;%s)",
+          "IFS(%s>%s;%s;%s>%s;%s;TRUE();%s)",
+          "SWITCH(F#;\"grip\";%s;%s)",
+          "VLOOKUP(A#;A#:E#;3;0)*%s",
+          "HLOOKUP(C#;A#:E#;1;0)+%s",
+          "MATCH(D#;A#:E#;0)+%s",
+          "SUMIF(A#:E#;\">0\")",
+          "SUMIF(A#:C#;\"<=1\";C#:E#)*%s",
+          "SUMIF(A#:F#;\"grip\")",
+          "COUNTIF(A#:F#;\"<1\")+%s",
+          "COUNTIF(A#:F#;\"<>grip\")",
+          "AVERAGEIF(A#:E#;\">-1\")",
+          "SUMIFS(A#:C#;B#:D#;\">0\";C#:E#;\"<5\")",
+          "COUNTIFS(A#:C#;\">0\";C#:E#;\"<5\")",
+          "AVERAGEIFS(A#:C#;B#:D#;\">0\")",
+          "LARGE(A#:E#;2)*%s",
+          "SMALL(A#:F#;1)",
+          "PERCENTILE(A#:E#;0.3)",
+          "QUARTILE(A#:E#;3)",
+          "FORECAST(%s;A#:D#;B#:E#)",
+          "CORREL(A#:D#;B#:E#)",
+          "RSQ(A#:D#;B#:E#)",
+          "COVAR(A#:D#;B#:E#)",
+          "AVEDEV(A#:E#)",
+          "GEOMEAN(A#:B#)",
+          "SUM(A#:B#~D#:E#)",
+          "SUM(A#:C#!B#:D#)",
+          "SUMPRODUCT(IF(A#:E#>0;A#:E#;%s))",
+          "SUMPRODUCT(ISNUMBER(A#:F#)*1)",
+          "SUMPRODUCT(IFERROR(1/A#:E#;0))");
 
   private static final double TAME = 3e-14;
 
@@ -83,6 +128,30 @@ public final class Corpus {
         return Noisy.spread(model(), new Random(row), 20, numbers) < TAME;
       } catch (FormulaException undefined) {
         return true;
+      }
+    }
+
+    /** Its value with its slopes along A to E, if it has them. */
+    Optional<Linearised> linearised() {
+      try {
+        return Optional.of(model().linearised(numbers));
+      } catch (FormulaException undefined) {
+        return Optional.empty();
+      }
+    }
+
+    /** The same slopes by another library; none where it lacks a step or a limit. */
+    Optional<double[]> gradient() {
+      Gradients field = new Gradients(numbers.length);
+      List<Gradient> point = new ArrayList<>();
+      for (int i = 0; i < numbers.length; i++) {
+        point.add(field.input(i, numbers[i]));
+      }
+      try {
+        return Optional.of(model().evaluate(field, point).getGradient())
+            .filter(slopes -> Arrays.stream(slopes).allMatch(Double::isFinite));
+      } catch (UnsupportedOperationException step) {
+        return Optional.empty();
       }
     }
 

@@ -245,8 +245,7 @@ class FormulaParserTest {
           "='file:///a.ods'#$Sheet1.A1 | a reference to another file is not supported: file:///a.ods.",
           "of:=['file:///a.ods'#$Sheet1.A1] | a reference to another file is not supported.",
           "=[1]Sheet1!A1 | [1] is not a cell or range of this file.",
-          "=Records[mass] | a reference to a part of a table is not supported: Records.",
-          "{=A1:A3*2} | an array formula is not supported; use an ordinary one."
+          "=Records[mass] | a reference to a part of a table is not supported: Records."
         })
     void areToldInASentence(String text, String sentence) {
       assertThatThrownBy(() -> formulas.inCell(text))

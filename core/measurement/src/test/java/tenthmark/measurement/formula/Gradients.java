@@ -1,6 +1,7 @@
 package tenthmark.measurement.formula;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.hipparchus.analysis.differentiation.Gradient;
 
@@ -24,6 +25,17 @@ final class Gradients implements Field<Gradient> {
 
   @Override
   public Gradient apply(Unary function, Gradient x) {
+    return defined(function.name(), applied(function, x));
+  }
+
+  private static Gradient defined(String step, Gradient value) {
+    if (!Double.isFinite(value.getValue())) {
+      throw Trouble.undefined(step, value.getValue());
+    }
+    return value;
+  }
+
+  private static Gradient applied(Unary function, Gradient x) {
     return switch (function) {
       case ABS -> x.abs();
       case SIGN -> x.sign();
@@ -52,6 +64,10 @@ final class Gradients implements Field<Gradient> {
 
   @Override
   public Gradient apply(Binary function, Gradient x, Gradient y) {
+    return defined(function.name(), applied(function, x, y));
+  }
+
+  private Gradient applied(Binary function, Gradient x, Gradient y) {
     return switch (function) {
       case ADD -> x.add(y);
       case SUBTRACT -> x.subtract(y);
@@ -79,15 +95,20 @@ final class Gradients implements Field<Gradient> {
 
   @Override
   public Gradient apply(Aggregate function, List<Gradient> numbers) {
-    return switch (function) {
-      case SUM -> numbers.stream().reduce(constant(0), Gradient::add);
-      case MEDIAN -> {
-        List<Gradient> sorted =
-            numbers.stream().sorted((x, y) -> Double.compare(x.getValue(), y.getValue())).toList();
-        Gradient lower = sorted.get((sorted.size() - 1) / 2);
-        yield lower.add(sorted.get(sorted.size() / 2)).divide(2);
-      }
-    };
+    if (function == Aggregate.SUM) {
+      return numbers.stream().reduce(constant(0), Gradient::add);
+    }
+    double position = ((OrderStatistic) function).position();
+    List<Gradient> sorted =
+        numbers.stream().sorted((x, y) -> Double.compare(x.getValue(), y.getValue())).toList();
+    Gradient lower = sorted.get((int) position);
+    Gradient upper = sorted.get((int) Math.ceil(position));
+    return lower.add(upper.subtract(lower).multiply(position - (int) position));
+  }
+
+  @Override
+  public OptionalDouble fixed(Gradient number) {
+    return isConstant(number) ? OptionalDouble.of(number.getValue()) : OptionalDouble.empty();
   }
 
   @Override

@@ -15,6 +15,7 @@ public final class Grid implements Cells {
   private final Map<CellAddress, CellContent> contents = new HashMap<>();
   private final Map<String, NamedFormula> names = new HashMap<>();
   private final Map<CellAddress, CellContent> shown = new HashMap<>();
+  private boolean onlySheet;
   private int usedRows = Integer.MAX_VALUE;
 
   public Grid put(String cell, double number) {
@@ -29,6 +30,18 @@ public final class Grid implements Cells {
         text.startsWith("=") || text.startsWith("of:") || text.startsWith("{")
             ? new CellContent.Formula(text)
             : new CellContent.Text(text));
+    return this;
+  }
+
+  /** A cell of an array formula that fills an area. */
+  public Grid put(String cell, String formula, CellRange area) {
+    contents.put(address(cell), new CellContent.Formula(formula, Optional.of(area)));
+    return this;
+  }
+
+  /** A document whose only sheet is the first one. */
+  public Grid onlySheet() {
+    onlySheet = true;
     return this;
   }
 
@@ -76,6 +89,11 @@ public final class Grid implements Cells {
     CellReference reference =
         new References(Displacement.NONE).cell(null, cell.substring(dot + 1)).orElseThrow();
     return reference.from(dot < 0 ? SHEET : cell.substring(0, dot));
+  }
+
+  @Override
+  public boolean hasSheet(String name) {
+    return !onlySheet || name.equalsIgnoreCase(SHEET);
   }
 
   @Override

@@ -2,6 +2,7 @@ package tenthmark.measurement.formula;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.Supplier;
 
@@ -52,6 +53,11 @@ final class Noisy implements Field<Double> {
   @Override
   public Double apply(Aggregate function, List<Double> numbers) {
     return noisy(doubles.apply(function, numbers));
+  }
+
+  @Override
+  public OptionalDouble fixed(Double number) {
+    return OptionalDouble.of(number);
   }
 
   @Override

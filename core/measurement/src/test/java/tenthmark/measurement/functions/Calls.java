@@ -49,6 +49,16 @@ final class Calls {
     throw new AssertionError("not a fault: " + result);
   }
 
+  /** The sentence with which a function refuses an argument, wherever it shows it. */
+  static String said(String name, Object... arguments) {
+    Value result = call(name, arguments);
+    if (result instanceof Value.Fault fault) {
+      return fault.reason();
+    }
+    Value shown = result instanceof Value.Table table ? table.cells().get(0) : result;
+    return ((Value.Text) shown).text();
+  }
+
   /** A range of one column. */
   static Value column(Object... cells) {
     return new Value.Table(Arrays.stream(cells).map(cell -> List.of(value(cell))).toList());

@@ -124,6 +124,59 @@ class LabCarryTest {
   @Nested
   class BadArguments {
 
+    /** What cannot be read or followed is the reason, not that no input was found in it. */
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "=B2*(B3 | cell C1: the formula ends too early.",
+          "=GAMMA(B2*B3) | cell C1: an uncertainty cannot be carried through the function GAMMA.",
+          "=SUM({1;2})*B2 | cell C1: the formula cannot be read at place 6, before \"{\"; an array"
+              + " written in a formula is not supported.",
+          "=nowhere*B2 | cell C1: nowhere is not a name that this workbook defines.",
+          "=C2*2 | cell C2: the formula ends too early.",
+          "=7*6 | the formula uses none of the inputs B2, B3."
+        })
+    void nameTheReasonThatStopsTheFormula(String formula, String sentence) {
+      sheet.put("C1", formula).put("C2", "=B2*(");
+      assertThat(fault("LAB_CARRY", cell("C1"), cells("B2", "B3"), SIZES))
+          .isEqualTo("LAB_CARRY: " + sentence);
+    }
+
+    @Test
+    void includeAnInputThatIsCalculatedFromAnother() {
+      String sentence =
+          "input C2 is calculated from input C1, so that both err together; leave one of them out,"
+              + " or give correlations where the function takes them.";
+      sheet.put("C1", 3).put("C2", "=C1/2").put("C3", "=C1*C2");
+      for (String function :
+          List.of("LAB_CARRY", "LAB_CARRYTABLE", "LAB_EXTREMES", "LAB_SIMULATE")) {
+        assertThat(Calls.said(function, cell("C3"), cells("C1", "C2"), column(0.1, 0.05)))
+            .isEqualTo(function + ": " + sentence);
+      }
+    }
+
+    /** By hand: u = |c1 u1 + c2 u2| with r = 1, c1 = 1.5, c2 = 3. */
+    @Test
+    void areNoneWhereNothingIsCountedTwice() {
+      sheet.put("C1", 3).put("C2", "=C1/2").put("C3", "=C1*C2").put("C4", "=0*C1+5");
+      sheet.put("C5", "=C3+C4");
+      Value full = table(row(1, 1), row(1, 1));
+      assertThat(
+              number(
+                  "LAB_CARRY",
+                  cell("C3"),
+                  cells("C1", "C2"),
+                  column(0.1, 0.05),
+                  "quadrature",
+                  full))
+          .isCloseTo(0.3, within(1e-15));
+      assertThat(number("LAB_CARRY", cell("C3"), cells("C1", "C2"), column(0, 0.05)))
+          .isCloseTo(0.15, within(1e-15));
+      assertThat(number("LAB_CARRY", cell("C5"), cells("C3", "C4"), column(0.1, 0.05)))
+          .isCloseTo(0.15, within(1e-15));
+    }
+
     @ParameterizedTest
     @CsvSource(
         delimiter = '|',
