@@ -31,6 +31,7 @@ import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.formula.Effort;
 import tenthmark.measurement.formula.NamedFormula;
 import tenthmark.measurement.formula.SheetSize;
 
@@ -98,6 +99,11 @@ public final class OfficeCells implements Cells {
       names = document.sheets().getElementNames();
     }
     return names;
+  }
+
+  @Override
+  public Effort effort() {
+    return document.effort();
   }
 
   @Override

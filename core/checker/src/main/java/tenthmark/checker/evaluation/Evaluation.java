@@ -34,6 +34,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.formula.Effort;
 import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
@@ -72,7 +73,7 @@ public final class Evaluation {
 
   private Evaluation(Workbook workbook, Catalogue catalogue) {
     this.workbook = workbook;
-    this.cells = new ModelCells(workbook, this);
+    this.cells = new ModelCells(workbook, this, Effort.ofOneCalculation());
     this.catalogue = catalogue;
     this.model =
         new ModelWorkbook(

@@ -12,10 +12,11 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.formula.Effort;
 import tenthmark.measurement.formula.NamedFormula;
 
 /** A workbook as the formula engine of the measurement module reads it. */
-record ModelCells(Workbook workbook, Evaluation evaluation) implements Cells {
+record ModelCells(Workbook workbook, Evaluation evaluation, Effort effort) implements Cells {
 
   private static final CellContent EMPTY = new CellContent.Empty();
 

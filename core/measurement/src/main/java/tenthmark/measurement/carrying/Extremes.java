@@ -1,6 +1,7 @@
 package tenthmark.measurement.carrying;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Model;
@@ -43,6 +44,12 @@ public record Extremes(double lowest, double highest) {
       highest = Math.max(highest, results[corner]);
     }
     return new Extremes(lowest, highest);
+  }
+
+  /** How many results are computed at most. */
+  public static long corners(double[] uncertainties) {
+    long uncertain = Arrays.stream(uncertainties).filter(size -> size != 0).count();
+    return 1L << Math.min(uncertain, MOST_INPUTS);
   }
 
   private static List<double[]> corners(

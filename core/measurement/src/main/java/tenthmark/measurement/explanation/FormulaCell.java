@@ -115,21 +115,21 @@ record FormulaCell(
 
   private Cause ofError(
       CellContent.Fault error, Optional<Cause> found, Expression tree, Diagnosis diagnosis) {
-    return circle(error)
+    return circle()
         .or(() -> found)
         .or(() -> unknownFunction(error, tree))
         .orElseGet(() -> unexplained(error, diagnosis.notComputable()));
   }
 
-  private Optional<Cause> circle(CellContent.Fault error) {
-    if (ErrorKind.named(error.name()).filter(ErrorKind.CIRCLE::equals).isEmpty()) {
-      return Optional.empty();
-    }
+  /** Calc gives a circle other errors where a function takes ranges or follows formulas. */
+  private Optional<Cause> circle() {
     try {
       new Follower(formulas).model(cells, cell, List.of());
       return Optional.empty();
-    } catch (FormulaException circle) {
-      return Optional.of(Cause.of(Cause.Kind.CIRCLE, sentences.say(circle.said())));
+    } catch (FormulaException problem) {
+      return problem.said().key().equals("formula.circle")
+          ? Optional.of(Cause.of(Cause.Kind.CIRCLE, sentences.say(problem.said())))
+          : Optional.empty();
     }
   }
 

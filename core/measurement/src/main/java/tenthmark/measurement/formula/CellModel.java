@@ -36,6 +36,11 @@ public final class CellModel implements Model {
     return reached.contains(inputs.get(input));
   }
 
+  /** How many steps one computation of the result takes: operations and cells. */
+  public long size() {
+    return steps.stream().mapToLong(step -> 1 + known.size(step)).sum();
+  }
+
   /** The cells with formulas through which the inputs reach the result, the result last. */
   public List<CellAddress> between() {
     return steps.stream().map(Step::cell).toList();

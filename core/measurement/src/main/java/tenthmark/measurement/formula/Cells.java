@@ -7,6 +7,9 @@ import java.util.Optional;
 /** The cells of a document as the formula engine reads them: Calc's, or a file's. */
 public interface Cells {
 
+  /** What long calculations have cost since this recalculation of the document began. */
+  Effort effort();
+
   /** Whether the document has a sheet with this name, in any letter case. */
   boolean hasSheet(String name);
 

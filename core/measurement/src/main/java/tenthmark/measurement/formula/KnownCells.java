@@ -46,6 +46,19 @@ final class KnownCells {
     this.sheet = sheet;
   }
 
+  /** Operations of a formula and cells that it refers to. */
+  long size(Step step) {
+    return size(step.formula().tree(), step.cell().sheet());
+  }
+
+  private long size(Expression expression, String own) {
+    if (expression instanceof Reference reference) {
+      Filled filled = ranges.get(reference.range(own));
+      return filled == null ? 1 : (long) filled.height() * filled.width();
+    }
+    return 1 + expression.parts().stream().mapToLong(part -> size(part, own)).sum();
+  }
+
   boolean isConstant(CellAddress cell) {
     return constants.containsKey(cell);
   }

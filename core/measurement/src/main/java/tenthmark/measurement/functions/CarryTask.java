@@ -15,6 +15,8 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
+import tenthmark.measurement.formula.CellModel;
+import tenthmark.measurement.formula.Effort;
 import tenthmark.measurement.formula.Follower;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Model;
@@ -85,6 +87,18 @@ record CarryTask(
     }
     return new CarryTask(
         model, labels, at(places, values), at(places, uncertainties), places, values.size());
+  }
+
+  /**
+   * What comes of computing the result many times.
+   *
+   * @throws ArgumentException if that is too much beside what this recalculation has done, or a
+   *     result is not defined
+   */
+  <T> T computed(Arguments arguments, long times, Supplier<T> outcome) {
+    long size = model instanceof CellModel inCells ? inCells.size() : 1;
+    Effort effort = arguments.get(CarryParameters.RESULT).cells().effort();
+    return explained(() -> effort.spend(times * size, outcome));
   }
 
   /** The uncertainties carried to first order. */

@@ -41,7 +41,10 @@ public final class LabExtremes extends FollowingFunction {
   @Override
   Value evaluate(CarryTask task, Arguments arguments) {
     Extremes extremes =
-        CarryTask.explained(() -> Extremes.of(task.model(), task.values(), task.uncertainties()));
+        task.computed(
+            arguments,
+            Extremes.corners(task.uncertainties()),
+            () -> Extremes.of(task.model(), task.values(), task.uncertainties()));
     return new LabelledRows(arguments.sentences())
         .with("lowest", extremes.lowest())
         .with("highest", extremes.highest())

@@ -78,7 +78,8 @@ public final class LabSimulate extends FollowingFunction {
             .mapToObj(i -> new InputQuantity(task.values()[i], task.uncertainties()[i], shape))
             .toList();
     Simulation simulation =
-        CarryTask.explained(() -> Simulation.run(task.model(), inputs, samples, seed));
+        task.computed(
+            arguments, samples, () -> Simulation.run(task.model(), inputs, samples, seed));
     return new LabelledRows(arguments.sentences())
         .with("mean", simulation.mean())
         .with("standard.uncertainty", simulation.standardUncertainty())

@@ -15,6 +15,7 @@ public final class Grid implements Cells {
   private final Map<CellAddress, CellContent> contents = new HashMap<>();
   private final Map<String, NamedFormula> names = new HashMap<>();
   private final Map<CellAddress, CellContent> shown = new HashMap<>();
+  private final Effort effort = Effort.ofOneCalculation();
   private boolean onlySheet;
   private int usedRows = Integer.MAX_VALUE;
 
@@ -89,6 +90,11 @@ public final class Grid implements Cells {
     CellReference reference =
         new References(Displacement.NONE).cell(null, cell.substring(dot + 1)).orElseThrow();
     return reference.from(dot < 0 ? SHEET : cell.substring(0, dot));
+  }
+
+  @Override
+  public Effort effort() {
+    return effort;
   }
 
   @Override

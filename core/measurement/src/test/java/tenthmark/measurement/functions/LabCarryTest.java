@@ -21,6 +21,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.formula.Effort;
 import tenthmark.measurement.formula.Grid;
 
 /** The functions that follow a formula in a cell. Students and numbers are invented. */
@@ -154,6 +155,19 @@ class LabCarryTest {
         assertThat(Calls.said(function, cell("C3"), cells("C1", "C2"), column(0.1, 0.05)))
             .isEqualTo(function + ": " + sentence);
       }
+    }
+
+    /** A hundred of a million draws each, as one column of a careless workbook has them. */
+    @Test
+    void endLongCalculationsThatAreTooManyTogether() {
+      sheet.put("C1", 3).put("C2", 5).put("C3", "=C1*C2+SQRT(C1)+SQRT(C2)");
+      sheet.effort().spend(Effort.MOST - 5_000_000, () -> 0);
+      Value few = call("LAB_SIMULATE", cell("C3"), cells("C1", "C2"), column(0.1, 0.2), null, 1000);
+      assertThat(((Value.Table) few).height()).isEqualTo(4);
+      assertThat(
+              Calls.said(
+                  "LAB_SIMULATE", cell("C3"), cells("C1", "C2"), column(0.1, 0.2), null, 1_000_000))
+          .startsWith("LAB_SIMULATE: the simulations and extremes of this workbook may take 3000");
     }
 
     /** By hand: u = |c1 u1 + c2 u2| with r = 1, c1 = 1.5, c2 = 3. */

@@ -184,6 +184,24 @@ class LabWhyTest {
           .isEqualTo("A4 (quantity) holds the text \"laps\" where a number belongs.");
     }
 
+    /** Calc shows Err:522, Err:502 or Err:504, as a function takes cells, formulas or ranges. */
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "=B2+D10 | Err:522",
+          "=LAB_CARRY(D10;B2;C2) | Err:502",
+          "=LAB_CARRYTABLE(D10;B2;C2) | Err:522",
+          "=LAB_SIMULATE(D10;B2;C2) | Err:502",
+          "=LAB_TOTAL(D9:D10) | Err:504",
+          "=LAB_SLOPE(B2:D9;D10) | Err:504"
+        })
+    void ofACircleIsSaidTheSameWayOfEveryFunction(String formula, String error) {
+      sheet.put("D10", "=D9*2").showsError("D10", error);
+      assertThat(whyOfError(formula, error))
+          .startsWith("cells refer to each other in a circle: D9, ");
+    }
+
     @Test
     void behindANameIsFound() {
       sheet.name("ratio", "$B$2/$B$4").name("broken", "2*($B$2");
