@@ -41,7 +41,15 @@ public final class Follower {
    * @throws FormulaException if a cell holds a text, an error, or a formula that has no number
    */
   public List<OptionalDouble> numbers(Cells cells, CellRange range) {
-    List<List<CellContent>> rows = cells.rows(range);
+    return numbers(cells, range, cells.rows(range));
+  }
+
+  /**
+   * The same of cells that have been read.
+   *
+   * @param rows what they hold, as {@link Cells#rows} gives it
+   */
+  public List<OptionalDouble> numbers(Cells cells, CellRange range, List<List<CellContent>> rows) {
     List<OptionalDouble> numbers = new ArrayList<>();
     for (CellAddress cell : range.cells()) {
       int row = cell.row() - range.top();

@@ -15,6 +15,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
+import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellModel;
 import tenthmark.measurement.formula.Effort;
 import tenthmark.measurement.formula.Follower;
@@ -51,13 +52,17 @@ record CarryTask(
     CellAddress result = resultIn(parameter, asked);
     CellBlock inputs = arguments.get(CarryParameters.INPUTS);
     List<CellAddress> cells = cellsIn(inputs);
-    List<OptionalDouble> values = explained(() -> follower.numbers(inputs.cells(), inputs.range()));
+    List<List<CellContent>> held = inputs.cells().rows(inputs.range());
+    List<OptionalDouble> values =
+        explained(() -> follower.numbers(inputs.cells(), inputs.range(), held));
     List<OptionalDouble> uncertainties = arguments.get(CarryParameters.UNCERTAINTIES);
     String name = CarryParameters.INPUTS.name();
     List<Integer> places = CarryParameters.places(name, values, uncertainties);
     List<CellAddress> measured = places.stream().map(cells::get).toList();
     Model model = explained(() -> follower.model(asked.cells(), result, measured));
-    if (!arguments.isGiven(CarryParameters.CORRELATIONS)) {
+    boolean typed =
+        held.stream().flatMap(List::stream).noneMatch(CellContent.Formula.class::isInstance);
+    if (!typed && !arguments.isGiven(CarryParameters.CORRELATIONS)) {
       new InputsOfInputs(follower, inputs.cells(), measured, at(places, values))
           .require(at(places, uncertainties), cell -> label(cell, result));
     }

@@ -73,7 +73,7 @@ class WrittenTest {
     }
     int decimals = exact.scale() - 1;
     BigDecimal even = exact.setScale(decimals, RoundingMode.HALF_EVEN);
-    if (!Written.toDecimals(found, decimals, RoundingMode.HALF_EVEN).equals(even)) {
+    if (Written.toDecimals(found, decimals, RoundingMode.HALF_EVEN).compareTo(even) != 0) {
       throw new AssertionError("value, " + calculation + " of " + x + " and " + y);
     }
     BigDecimal bench = new DigitsRule.Bench().round(exact);
