@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import tenthmark.measurement.catalogue.Kind.Form;
 import tenthmark.measurement.formula.CellBlock;
@@ -14,6 +16,9 @@ import tenthmark.measurement.wording.Sentences;
 
 /** The kinds of parameter that several worksheet functions share. */
 public final class Kinds {
+
+  private static final Pattern PERCENT =
+      Pattern.compile("\\s*(?<number>\\d{1,9}(?:[.,]\\d{1,9})?)[\\s\\u00A0\\u202F]*%\\s*");
 
   private Kinds() {}
 
@@ -84,6 +89,38 @@ public final class Kinds {
                     && words.stream().anyMatch(text.text().strip()::equalsIgnoreCase)
                 ? meaning
                 : kind.read(argument));
+  }
+
+  /**
+   * A percentage, in all functions a number of percent, or a text with the sign. A formula has 0.01
+   * for 1%, so numbers that may be meant so are refused, and a small percentage is such a text.
+   *
+   * @param number which numbers are no hundredths
+   * @param percentage which percentages make sense
+   */
+  public static Kind<Double> percent(
+      Message allowed, DoublePredicate number, DoublePredicate percentage) {
+    return new Kind<>(
+        Form.SINGLE,
+        allowed,
+        argument -> {
+          double percent =
+              argument.value() instanceof Value.Text text
+                  ? percentIn(text.text(), argument)
+                  : numberIn(argument, number);
+          if (!percentage.test(percent)) {
+            throw argument.refused();
+          }
+          return percent;
+        });
+  }
+
+  private static double percentIn(String text, Argument argument) {
+    Matcher percent = PERCENT.matcher(text);
+    if (!percent.matches()) {
+      throw argument.refused();
+    }
+    return Double.parseDouble(percent.group("number").replace(',', '.'));
   }
 
   /** TRUE or FALSE, 1 or 0, yes or no. */

@@ -33,11 +33,12 @@ public final class LabCover implements WorksheetFunction {
   private static final Parameter<Double> LEVEL =
       Parameter.optional(
           "level",
-          "Level of confidence as a fraction, such as 0.95. 0.95 if left out.",
-          Kinds.numberThat(
-              Message.of("allowed.level", new Message.Figure("0.95")),
-              level -> level > 0 && level < 1),
-          0.95);
+          "Level of confidence in percent, such as 95. 95 if left out.",
+          Kinds.percent(
+              Message.of("allowed.level", 95, new Message.Figure("0.95")),
+              level -> level > 1,
+              level -> level > 0 && level < 100),
+          95.0);
 
   private static final Declaration DECLARATION =
       new Declaration(
@@ -49,11 +50,11 @@ public final class LabCover implements WorksheetFunction {
           "To state an interval with a level of confidence: U = k times the standard "
               + "uncertainty.",
           List.of(FREEDOM, LEVEL),
-          "the t for which the fraction level of Student's distribution lies between -t and t. A"
+          "the t for which level percent of Student's distribution lie between -t and t. A"
               + " freedom that is not whole is used as it is, not cut to the whole number below: that"
               + " is the interpolation of G.4.1 done exactly. For the cut, use INT(freedom).",
           "JCGM 100:2008, G.3.2, G.4.1 and table G.2",
-          Example.of("=LAB_COVER(9;0.95)", "2.2622"));
+          Example.of("=LAB_COVER(9;95)", "2.2622"));
 
   @Override
   public Declaration declaration() {
@@ -62,6 +63,6 @@ public final class LabCover implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
-    return Value.of(CoverageFactor.of(arguments.get(FREEDOM), arguments.get(LEVEL)));
+    return Value.of(CoverageFactor.of(arguments.get(FREEDOM), arguments.get(LEVEL) / 100));
   }
 }

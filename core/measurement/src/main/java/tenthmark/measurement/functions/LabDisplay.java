@@ -8,6 +8,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -19,6 +20,19 @@ import tenthmark.measurement.wording.Message;
 /** LAB_DISPLAY: the instrument uncertainty of a digital display. */
 @AutoService(WorksheetFunction.class)
 public final class LabDisplay implements WorksheetFunction {
+
+  /** Below it a number may be the hundredth that 1% is in a formula; no display is that bad. */
+  private static final double SMALLEST_PERCENT = 0.1;
+
+  private static final Kind<Double> PERCENTAGE =
+      Kinds.percent(
+          Message.of(
+              "allowed.percent",
+              new Message.Figure("0.1"),
+              new Message.Figure("0.05"),
+              new Message.Figure("0.01")),
+          percent -> percent == 0 || percent >= SMALLEST_PERCENT,
+          percent -> percent >= 0);
 
   private static final Parameter<Double> RESOLUTION =
       Parameter.required(
@@ -33,9 +47,9 @@ public final class LabDisplay implements WorksheetFunction {
   private static final Parameter<Double> PERCENT =
       Parameter.optional(
           "percent",
-          "Percent of the reading in the maker's specification, such as 0.5 for 0.5 %. 0 if left"
-              + " out.",
-          Kinds.notNegative(),
+          "Percent of the reading in the maker's specification, such as 0.5 for 0.5 %; below 0.1 a"
+              + " text such as \"0.05 %\". 0 if left out.",
+          PERCENTAGE,
           0.0);
 
   private static final Parameter<Double> COUNTS =
@@ -57,7 +71,7 @@ public final class LabDisplay implements WorksheetFunction {
           "rangepercent",
           "Percent of the range in the maker's specification, beside that of the reading. 0 if left"
               + " out.",
-          Kinds.notNegative(),
+          PERCENTAGE,
           0.0);
 
   private static final Declaration DECLARATION =

@@ -15,6 +15,7 @@ import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.coverage.CoverageFactor;
+import tenthmark.measurement.wording.Message;
 
 /** LAB_SHAPED: the standard uncertainty of a quantity that lies between two bounds. */
 @AutoService(WorksheetFunction.class)
@@ -34,9 +35,12 @@ public final class LabShaped implements WorksheetFunction {
   private static final Parameter<Double> COVER =
       Parameter.optional(
           "cover",
-          "Only for normal: the level of the bounds as a fraction, such as 0.99, or their coverage"
-              + " factor from 1 on. 1.96 if left out.",
-          Kinds.positive());
+          "Only for normal: the level of the bounds in percent, such as 99, or their coverage factor"
+              + " from 1 to 20. 1.96 if left out.",
+          Kinds.percent(
+              Message.of("allowed.cover", 1, 20, 50, 100, new Message.Figure("0.95")),
+              cover -> isFactor(cover) || isLevel(cover),
+              cover -> isFactor(cover) || isLevel(cover)));
 
   private static final Declaration DECLARATION =
       new Declaration(
@@ -48,8 +52,8 @@ public final class LabShaped implements WorksheetFunction {
           "When a bound is to be combined with standard uncertainties.",
           List.of(HALFWIDTH, SHAPE, COVER),
           "halfwidth / sqrt(3) (rectangular), / sqrt(6) (triangular), / sqrt(2) (arcsine), / 1.96"
-              + " (normal); with cover normal is / cover, or / the normal quantile at (1 + cover)/2"
-              + " where cover is a level below 1",
+              + " (normal); with cover normal is / cover, or / the normal quantile at (1 +"
+              + " cover/100)/2 where cover is a level in percent",
           "JCGM 100:2008, 4.3.7, 4.3.9, H.1, 4.3.3 and 4.3.4",
           Example.of("=LAB_SHAPED(0.5;\"triangular\")", "0.2041"));
 
@@ -72,7 +76,15 @@ public final class LabShaped implements WorksheetFunction {
     return Value.of(halfwidth / factor(cover.get()));
   }
 
+  private static boolean isFactor(double cover) {
+    return cover >= 1 && cover <= 20;
+  }
+
+  private static boolean isLevel(double cover) {
+    return cover >= 50 && cover < 100;
+  }
+
   private static double factor(double cover) {
-    return cover < 1 ? CoverageFactor.of(Double.POSITIVE_INFINITY, cover) : cover;
+    return isLevel(cover) ? CoverageFactor.of(Double.POSITIVE_INFINITY, cover / 100) : cover;
   }
 }

@@ -14,14 +14,14 @@ class LabCoverTest {
 
   // JCGM 100:2008: 7.2.4 (k = 2.26 for 9 and 95 %), H.1.7 (2.92 for 16 and 99 %); from memory
   @ParameterizedTest
-  @CsvSource({"9, 0.95, 2.26", "16, 0.99, 2.92"})
+  @CsvSource({"9, 95, 2.26", "16, 99, 2.92"})
   void agreesWithTheGuide(double freedom, double level, double printed) {
     assertThat(number("LAB_COVER", freedom, level)).isCloseTo(printed, within(0.005));
   }
 
   @Test
   void usesNinetyFivePercentWhenNothingIsSaid() {
-    assertThat(number("LAB_COVER", 9)).isEqualTo(number("LAB_COVER", 9, 0.95));
+    assertThat(number("LAB_COVER", 9)).isEqualTo(number("LAB_COVER", 9, 95));
   }
 
   @Test
@@ -33,15 +33,29 @@ class LabCoverTest {
   @ParameterizedTest
   @ValueSource(strings = {"infinite", " Infinite "})
   void takesTheWordInfinite(String word) {
-    assertThat(number("LAB_COVER", word, 0.9973002039367398)).isCloseTo(3, within(1e-9));
+    assertThat(number("LAB_COVER", word, 99.73002039367398)).isCloseTo(3, within(1e-9));
   }
 
-  // 95 for 95 % would otherwise be taken for something else in silence
   @ParameterizedTest
-  @ValueSource(doubles = {0, 1, 95, -0.5})
-  void refusesALevelThatIsNoFraction(double level) {
+  @ValueSource(strings = {"95 %", "95%", " 95,0 % ", "95\u00A0%"})
+  void takesATextWithThePercentSign(String level) {
+    assertThat(number("LAB_COVER", 9, level)).isEqualTo(number("LAB_COVER", 9, 95));
+  }
+
+  // 0.95, which is what 95% without quotation marks comes to, and what has no meaning
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.95, 1, 100, 950, -5})
+  void refusesALevelThatIsNotInPercent(double level) {
     assertThat(fault("LAB_COVER", 9, level))
-        .endsWith("; it must be a fraction between 0 and 1, such as 0.95 for 95 %.");
+        .endsWith(
+            "; it must be a number of percent above 1 and below 100, such as 95, or a text such as"
+                + " \"95 %\" (95% without quotation marks is 0.95).");
+  }
+
+  @Test
+  void refusesOtherTexts() {
+    assertThat(fault("LAB_COVER", 9, "high")).contains("level is the text \"high\"");
+    assertThat(fault("LAB_COVER", 9, "120 %")).contains("level is the text \"120 %\"");
   }
 
   @Test

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LabDisplayTest {
 
@@ -39,7 +40,15 @@ class LabDisplayTest {
     // the 1 V range, half-width printed as 15 uV
     @Test
     void givesTheBoundOfAVoltmeter() {
-      assertThat(number("LAB_DISPLAY", 1e-6, 0.928571, 14e-4, 2)).isCloseTo(15e-6, within(0.5e-6));
+      assertThat(number("LAB_DISPLAY", 1e-6, 0.928571, "0.0014 %", 2))
+          .isCloseTo(15e-6, within(0.5e-6));
+    }
+
+    /** By hand: 0.05 % of 200 and 3 counts. */
+    @ParameterizedTest
+    @ValueSource(strings = {"0.05 %", "0,05%"})
+    void takesASmallPercentageAsText(String percent) {
+      assertThat(number("LAB_DISPLAY", 0.1, 200, percent, 3)).isCloseTo(0.4, within(1e-15));
     }
 
     // The same voltmeter as its maker states it: no counts, but percent of the range
@@ -68,6 +77,16 @@ class LabDisplayTest {
           .isEqualTo(
               "LAB_DISPLAY: reading is blank; with a percentage it must be the number that the"
                   + " display shows.");
+    }
+
+    /** 1%, 2% and 5% as a formula computes them: never a hundredth of what was meant. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.01, 0.02, 0.05, 0.0999})
+    void includeAPercentageThatMayBeAFraction(double percent) {
+      assertThat(fault("LAB_DISPLAY", 0.1, 412.6, percent, 2))
+          .endsWith(
+              "; it must be 0 or a number of percent from 0.1 on, such as 1 for 1 %, or a text such"
+                  + " as \"0.05 %\" (1% without quotation marks is 0.01).");
     }
 
     @Test

@@ -41,7 +41,7 @@ class LabShapedTest {
     @ParameterizedTest
     @CsvSource({
       "4.3.3 mass, 240, 3, 80, 1e-12",
-      "4.3.4 resistor, 129, 0.99, 50, 0.5",
+      "4.3.4 resistor, 129, 99, 50, 0.5",
       "S2 weight, 45, 2, 22.5, 1e-12"
     })
     void giveThePrintedUncertaintyOfACertificate(
@@ -52,7 +52,7 @@ class LabShapedTest {
 
     // JCGM 100:2008, table G.2, last row: 1.00 for 68.27 %, 1.645 for 90 %, 3.00 for 99.73 %
     @ParameterizedTest
-    @CsvSource({"0.6827, 1.00, 0.005", "0.90, 1.645, 0.0005", "0.9973, 3.00, 0.005"})
+    @CsvSource({"68.27, 1.00, 0.005", "90, 1.645, 0.0005", "99.73, 3.00, 0.005"})
     void readALevelAsTheFactorOfTheNormalDistribution(
         double level, double factor, double tolerance) {
       assertThat(1 / number("LAB_SHAPED", 1, "normal", level)).isCloseTo(factor, within(tolerance));
@@ -79,6 +79,9 @@ class LabShapedTest {
             "LAB_SHAPED: cover is given, but the shape is rectangular; only normal bounds have a"
                 + " level or a coverage factor.");
     assertThat(fault("LAB_SHAPED", 1, "normal", 0)).contains("cover is 0");
+    assertThat(fault("LAB_SHAPED", 1, "normal", 0.95)).contains("cover is 0.95");
+    assertThat(number("LAB_SHAPED", 1, "normal", "95 %"))
+        .isEqualTo(number("LAB_SHAPED", 1, "normal", 95));
   }
 
   @Test
