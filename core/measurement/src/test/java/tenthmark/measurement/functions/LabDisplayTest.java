@@ -54,7 +54,7 @@ class LabDisplayTest {
     // The same voltmeter as its maker states it: no counts, but percent of the range
     @Test
     void addsPercentOfTheRange() {
-      assertThat(number("LAB_DISPLAY", 1e-6, 0.928571, 14e-4, 0, 1, 2e-4))
+      assertThat(number("LAB_DISPLAY", 1e-6, 0.928571, "0.0014 %", 0, 1, "0.0002 %"))
           .isCloseTo(15e-6, within(0.5e-6));
       assertThat(number("LAB_DISPLAY", 0.1, null, null, 0, 200, 0.5)).isEqualTo(1);
       assertThat(number("LAB_DISPLAY", 0.1, 412.6, 0.5, 2, 1000))
