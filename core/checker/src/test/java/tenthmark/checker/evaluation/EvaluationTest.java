@@ -96,9 +96,9 @@ class EvaluationTest {
           "=1+LAB_READING(A1) | LAB_READING: division is 0; it must be a number greater than zero."
               + " Here division is A1.",
           "=5/A1 | Division by zero: A1 is 0.",
-          "=2*VLOOKUP(7,A1:A1,1,0) | B1 shows #N/A: a value that is not there, for instance a place"
-              + " beyond the end of a table. Tenthmark cannot compute VLOOKUP itself, so look there"
-              + " first.",
+          "=2*VLOOKUP(7,A1:A1,1,0) | what stands beside the value that is looked for in a table"
+              + " (VLOOKUP of 7, the cells A1:A1, 1 and 0) has no value: VLOOKUP does not find what"
+              + " it searches for.",
           "=A1+1 | no error: B1 is A1 plus 1."
         })
     void sayWhyACellHasNoValue(String formula, String sentence) {
