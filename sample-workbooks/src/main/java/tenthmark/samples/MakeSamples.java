@@ -51,6 +51,8 @@ public final class MakeSamples {
     }
     Files.writeString(folder.resolve("class-set.md"), ClassSet.list());
     Files.writeString(folder.resolve("class-set.yaml"), ClassSet.profile());
+    Files.writeString(folder.resolveSibling("class-set-roster.csv"), ClassSet.roster());
+    Files.writeString(folder.resolveSibling("class-set-remarks.csv"), ClassSet.remarks());
   }
 
   private static void write(XSSFWorkbook workbook, Path file) throws IOException {

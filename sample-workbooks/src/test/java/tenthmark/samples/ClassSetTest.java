@@ -51,6 +51,8 @@ class ClassSetTest {
     assertThat(submissions()).hasSize(30);
     assertThat(CLASS_SET.resolve("class-set.md")).hasContent(ClassSet.list());
     assertThat(CLASS_SET.resolve("class-set.yaml")).hasContent(ClassSet.profile());
+    assertThat(CLASS_SET.resolveSibling("class-set-roster.csv")).hasContent(ClassSet.roster());
+    assertThat(CLASS_SET.resolveSibling("class-set-remarks.csv")).hasContent(ClassSet.remarks());
     try (Stream<Path> files = Files.list(CLASS_SET)) {
       assertThat(files).hasSize(32);
     }

@@ -118,6 +118,27 @@ public final class ClassSet {
     return Texts.read(ClassSet.class, "class-set.yaml");
   }
 
+  /** The roster of the class, with one student who handed in nothing. */
+  public static String roster() {
+    return "id,name,section\n"
+        + all().stream()
+            .map(one -> "%02d,%s,%s\n".formatted(one.number(), one.student(), day(one.number())))
+            .collect(Collectors.joining())
+        + "31,Emil Grant,Wednesday\n";
+  }
+
+  private static String day(int number) {
+    return number <= 15 ? "Tuesday" : "Wednesday";
+  }
+
+  /** An instructor's remarks on the class. */
+  public static String remarks() {
+    return """
+        student,rule,cell,points,because
+        19,typed-over,,0.5,The number is right; next time leave the formula in the cell.
+        """;
+  }
+
   /** The list of what is planted, in Markdown. */
   public static String list() {
     return """
