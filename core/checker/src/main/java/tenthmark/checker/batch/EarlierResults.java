@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
@@ -173,7 +174,7 @@ public final class EarlierResults implements AutoCloseable {
   /** Writes all lines anew, in the order of the workbooks, and stays ready for further ones. */
   private void write() throws IOException {
     Files.createDirectories(file.toAbsolutePath().getParent());
-    Path whole = file.resolveSibling(file.getFileName() + ".part");
+    Path whole = file.resolveSibling(".part-" + UUID.randomUUID());
     List<String> content = new ArrayList<>(List.of(lines.write(heading)));
     results.values().forEach(result -> content.add(lines.write(result)));
     try {

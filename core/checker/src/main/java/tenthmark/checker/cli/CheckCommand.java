@@ -29,6 +29,7 @@ import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.TextReport;
 import tenthmark.checker.roster.Register;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.rules.Severity;
@@ -149,7 +150,11 @@ final class CheckCommand implements Callable<Integer> {
                 course.get().administration(),
                 RuleCatalogue.load().ids(),
                 spec.commandLine().getErr());
-    return readable ? check(course.get()) : Main.FAILED;
+    try {
+      return readable ? check(course.get()) : Main.FAILED;
+    } finally {
+      out.release();
+    }
   }
 
   /** Where results are kept, if they are. */
@@ -193,13 +198,22 @@ final class CheckCommand implements Callable<Integer> {
         Stream.concat(Stream.of(profile, state).filter(Objects::nonNull), grading.files().stream())
             .map(WorkbookPaths::identity)
             .collect(Collectors.toSet());
-    return new WorkbookPaths(archives)
-        .under(paths).stream()
+    WorkbookPaths found = new WorkbookPaths(archives);
+    List<HandedIn> files =
+        found.under(paths).stream()
             .filter(
                 file ->
                     file.kind() != FileKind.STRAY
                         || !named.contains(WorkbookPaths.identity(file.path())))
             .toList();
+    found.skipped().stream()
+        .filter(folder -> !out.holds(folder))
+        .forEach(
+            folder ->
+                spec.commandLine()
+                    .getErr()
+                    .println(TextReport.line(folder, "skipped: it holds reports of a check")));
+    return files;
   }
 
   private int check(

@@ -1,5 +1,6 @@
 package tenthmark.checker.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import tenthmark.checker.grade.Grade;
+import tenthmark.checker.output.FolderLock;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.remark.Remark;
 import tenthmark.checker.report.FileChecker;
@@ -21,6 +23,7 @@ import tenthmark.checker.report.Unwritten;
 import tenthmark.checker.roster.Register;
 import tenthmark.checker.submission.FileKind;
 import tenthmark.checker.submission.HandedIn;
+import tenthmark.checker.workbook.Reason;
 import tenthmark.measurement.wording.Sentences;
 
 /** {@code --out DIR}: the reports that are written into a folder, if one is given. */
@@ -41,6 +44,7 @@ final class OutOption {
 
   private final Map<Path, List<Unwritten>> failures = new LinkedHashMap<>();
   private Optional<ReportFolder> reports = Optional.empty();
+  private Optional<FolderLock> lock = Optional.empty();
 
   /** The file in the folder that keeps the results for later checks. */
   Optional<Path> results() {
@@ -63,6 +67,7 @@ final class OutOption {
       throw new ParameterException(
           spec.commandLine(), "all that is to be checked lies in --out " + folder);
     }
+    lock = Optional.of(taken());
     List<Path> files =
         workbooks.stream()
             .filter(file -> file.kind() == FileKind.WORKBOOK)
@@ -70,6 +75,34 @@ final class OutOption {
             .toList();
     reports = Optional.of(new ReportFolder(folder, files, checker, texts, Optional.of(provenance)));
     return workbooks;
+  }
+
+  private FolderLock taken() {
+    try {
+      return FolderLock.take(folder)
+          .orElseThrow(
+              () ->
+                  new ParameterException(
+                      spec.commandLine(),
+                      folder
+                          + ": another check writes its reports there; wait for its end, or name"
+                          + " another folder"));
+    } catch (IOException problem) {
+      throw new ParameterException(
+          spec.commandLine(), folder + ": cannot be read or written: " + Reason.of(problem));
+    }
+  }
+
+  /** Lets another check have the folder. */
+  void release() throws IOException {
+    if (lock.isPresent()) {
+      lock.get().close();
+    }
+  }
+
+  /** Whether a path is the folder or lies in it. */
+  boolean holds(Path path) {
+    return folder != null && ReportFolder.holds(folder, path);
   }
 
   /** Writes the reports on one workbook and gives those that cannot be; any thread may do that. */

@@ -21,6 +21,7 @@ import tenthmark.checker.workbook.Reason;
 final class WorkbookPaths {
 
   private final Unpacked archives;
+  private final List<Path> skipped = new ArrayList<>();
 
   /**
    * @param archives unpacks those that are found
@@ -40,6 +41,11 @@ final class WorkbookPaths {
         .sorted(Comparator.comparing(HandedIn::path))
         .filter(file -> seen.add(identity(file.path())))
         .toList();
+  }
+
+  /** Folders that were found among the files and hold reports, in which nothing was looked for. */
+  List<Path> skipped() {
+    return skipped;
   }
 
   /** The same for two names of one file. */
@@ -97,9 +103,11 @@ final class WorkbookPaths {
     @Override
     public FileVisitResult preVisitDirectory(Path inner, BasicFileAttributes attributes) {
       boolean given = inner.equals(folder.resolve("."));
-      return !given && ReportFolder.isOne(inner)
-          ? FileVisitResult.SKIP_SUBTREE
-          : FileVisitResult.CONTINUE;
+      if (given || !ReportFolder.isOne(inner)) {
+        return FileVisitResult.CONTINUE;
+      }
+      skipped.add(named(inner));
+      return FileVisitResult.SKIP_SUBTREE;
     }
 
     @Override

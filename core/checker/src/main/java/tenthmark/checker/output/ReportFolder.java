@@ -3,7 +3,6 @@ package tenthmark.checker.output;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -86,8 +85,7 @@ public final class ReportFolder {
 
   /** Whether a folder holds reports that were written earlier. */
   public static boolean isOne(Path folder) {
-    return Files.isDirectory(folder.resolve(WORKBOOKS))
-        && (Files.exists(folder.resolve(CLASS)) || Files.exists(folder.resolve(RESULTS)));
+    return FolderLock.isMarked(folder);
   }
 
   /** The file in a folder of reports that keeps the results for later checks. */

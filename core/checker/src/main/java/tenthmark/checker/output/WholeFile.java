@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 
 /** A file that is written as a whole, so that a reader never sees half of it. */
 final class WholeFile {
@@ -17,8 +18,8 @@ final class WholeFile {
 
   static void write(Path file, byte[] content) throws IOException {
     Files.createDirectories(file.getParent());
-    // No longer than any name that the folder can have.
-    Path unfinished = file.resolveSibling(".part");
+    // A name of its own for each, and short, however long that of the file is.
+    Path unfinished = file.resolveSibling(".part-" + UUID.randomUUID());
     try {
       Files.write(unfinished, content);
       Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);

@@ -5,6 +5,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.UUID;
 import java.util.zip.ZipException;
 import tenthmark.checker.opendocument.ContentCopy;
 import tenthmark.checker.workbook.Limits;
@@ -45,7 +46,7 @@ public record PlainCopy(long replaced, List<String> notes) {
       throw new FileAlreadyExistsException(target.toString());
     }
     Made made = TimeLimit.within(limits.time(), () -> made(source, limits));
-    Path unfinished = target.resolveSibling(target.getFileName() + ".part");
+    Path unfinished = target.resolveSibling(".part-" + UUID.randomUUID());
     try {
       Files.write(unfinished, made.copy());
       Files.move(unfinished, target);

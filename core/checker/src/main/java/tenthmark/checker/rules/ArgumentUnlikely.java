@@ -26,7 +26,10 @@ public final class ArgumentUnlikely implements Rule {
         .flatMap(Sheet::cells)
         .flatMap(
             cell ->
-                inspection.evaluation().doubt(cell.address()).map(doubt -> finding(cell, doubt))
+                inspection
+                    .evaluation()
+                    .doubt(cell.address())
+                    .map(doubt -> finding(cell, doubt))
                     .stream())
         .toList();
   }

@@ -71,7 +71,7 @@ class FullDiskTest {
         .singleElement()
         .asString()
         .isEqualTo(state + ": cannot be read or written: File too large");
-    assertThat(folder).isDirectoryNotContaining("glob:**.part");
+    assertThat(folder).isDirectoryNotContaining("glob:**.part*");
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenthmark.checker.output.FolderLock;
 import tenthmark.checker.workbook.Grid;
 
 /** Students and numbers are invented. */
@@ -144,5 +145,41 @@ class OutOptionTest {
     assertThat(err.toString()).contains("ada.xlsx: its page cannot be written: ");
     assertThat(folder.resolve("out/workbooks/ada.xlsx/ada.xlsx")).isNotEmptyFile();
     assertThat(folder.resolve("out/class.html")).isNotEmptyFile();
+  }
+
+  @Test
+  void hasTheFolderForItself() throws Exception {
+    Path reports = folder.resolve("out");
+    FolderLock other = FolderLock.take(reports).orElseThrow();
+    assertThat(check(reports)).isEqualTo(2);
+    other.close();
+    assertThat(err.toString()).startsWith(reports + ": another check writes its reports there");
+    assertThat(out.toString()).isEmpty();
+    assertThat(reports.resolve("class.html")).doesNotExist();
+
+    assertThat(check(reports)).isLessThan(2);
+  }
+
+  @Test
+  void tellsAFolderOfReportsByItsMarkAndSaysThatItIsSkipped() throws Exception {
+    check(folder.resolve("monday"));
+    out.getBuffer().setLength(0);
+
+    check(folder.resolve("tuesday"));
+
+    assertThat(out.toString()).contains("1 file checked");
+    assertThat(err.toString())
+        .contains(folder.resolve("monday") + ": skipped: it holds reports of a check");
+  }
+
+  @Test
+  void checksWorkbooksThatLieAsReportsDoWithoutTheMark() throws Exception {
+    Path like = Files.createDirectories(folder.resolve("team/workbooks"));
+    Files.copy(folder.resolve("ada.xlsx"), like.resolve("ben.xlsx"));
+    Files.writeString(folder.resolve("team/class.html"), "notes of a team");
+
+    check(folder.resolve("out"));
+
+    assertThat(out.toString()).contains("2 files checked");
   }
 }
