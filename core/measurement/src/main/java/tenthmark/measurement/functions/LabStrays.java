@@ -3,11 +3,15 @@ package tenthmark.measurement.functions;
 import com.google.auto.service.AutoService;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import tenthmark.measurement.catalogue.Argument;
+import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -16,6 +20,7 @@ import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.repeats.Repeats;
 import tenthmark.measurement.repeats.Side;
 import tenthmark.measurement.repeats.StrayTest;
+import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
 /** LAB_STRAYS: which of several repeated readings are suspect. */
@@ -23,6 +28,25 @@ import tenthmark.measurement.wording.Sentences;
 public final class LabStrays implements WorksheetFunction {
 
   private static final int FEWEST = 3;
+
+  private static final Message ALLOWED =
+      Message.of("allowed.strays.limit", 1, new Message.Figure("0.1"), 50);
+
+  /** A score that is typed; a level of significance is a text with its sign. */
+  private static final Kind<Double> SCORE = Kinds.numberThat(ALLOWED, score -> score >= 1);
+
+  private static final Kind<Double> LEVEL =
+      Kinds.percent(ALLOWED, number -> false, percent -> percent >= 0.1 && percent <= 50);
+
+  /** From where on a score is suspect. */
+  private sealed interface Limit {
+
+    /** A score as it is. */
+    record OfScore(double score) implements Limit {}
+
+    /** The level of significance of a test, as a fraction. */
+    record OfLevel(double level) implements Limit {}
+  }
 
   private static final Parameter<List<OptionalDouble>> VALUES =
       Parameter.required(
@@ -37,12 +61,12 @@ public final class LabStrays implements WorksheetFunction {
           Kinds.choice(StrayTest.class),
           StrayTest.GRUBBS);
 
-  private static final Parameter<Double> LIMIT =
+  private static final Parameter<Limit> LIMIT =
       Parameter.optional(
           "limit",
-          "The test's level below 1, or from 1 on the score above which a reading is suspect. 0.05 or"
-              + " 0.5 (chauvenet) if left out.",
-          Kinds.positive());
+          "The score above which a reading is suspect, from 1 on; or the level of Grubbs' test as a"
+              + " text such as \"1 %\". 5 % if left out.",
+          new Kind<>(Kind.Form.SINGLE, ALLOWED, LabStrays::limitIn));
 
   private static final Parameter<Side> SIDE =
       Parameter.optional(
@@ -63,7 +87,7 @@ public final class LabStrays implements WorksheetFunction {
           "score = |value - mean|/s, with s the standard deviation of all n values (n - 1); suspect"
               + " if the score is above the limit. grubbs: (n-1)/sqrt(n) sqrt(t²/(n-2+t²)), t"
               + " Student's quantile with n-2 degrees of freedom that leaves level/(2n) above it;"
-              + " chauvenet: the normal quantile at 1 - level/(2n); for one side level/n."
+              + " chauvenet: the normal quantile at 1 - 0.5/(2n); for one side twice that."
               + " One row per cell, in their order."
               + " Suspect means: look for the cause in the notes; it is no leave to delete.",
           "F. E. Grubbs, Technometrics 11 (1969) 1, and ASTM E178; Chauvenet (1863), common practice"
@@ -108,10 +132,26 @@ public final class LabStrays implements WorksheetFunction {
 
   private static final List<Value> EMPTY = List.of(Value.BLANK, Value.BLANK);
 
+  private static Limit limitIn(Argument argument) {
+    return argument.value() instanceof Value.Text
+        ? new Limit.OfLevel(LEVEL.read(argument) / 100)
+        : new Limit.OfScore(SCORE.read(argument));
+  }
+
   private static double limit(Arguments arguments, int count) {
     StrayTest test = arguments.get(TEST);
-    double limit = arguments.find(LIMIT).orElse(test.usualLevel());
-    return limit < 1 ? test.limit(count, limit, arguments.get(SIDE)) : limit;
+    Optional<Limit> given = arguments.find(LIMIT);
+    if (given.isPresent() && given.get() instanceof Limit.OfScore limit) {
+      return limit.score();
+    }
+    if (given.isPresent() && test == StrayTest.CHAUVENET) {
+      throw ArgumentException.of("strays.level");
+    }
+    double level =
+        given.isPresent() && given.get() instanceof Limit.OfLevel limit
+            ? limit.level()
+            : test.usualLevel();
+    return test.limit(count, level, arguments.get(SIDE));
   }
 
   private static List<Value> scored(double score, double limit, Side side, Sentences sentences) {

@@ -47,13 +47,12 @@ class LabStraysTest {
     // (two-sided 5 %), 1.973 (1 %)
     @Test
     void areThoseThatAreGiven() {
-      assertThat(found("grubbs", 0.05)).contains("suspect");
-      assertThat(found("grubbs", 0.01)).doesNotContain("suspect");
+      assertThat(found("grubbs", "5 %")).contains("suspect");
+      assertThat(found("grubbs", "1%")).doesNotContain("suspect");
       assertThat(found("grubbs", 1.9)).contains("suspect");
       assertThat(found("grubbs", 2.1)).doesNotContain("suspect");
       assertThat(found("chauvenet", 2.1)).doesNotContain("suspect");
-      assertThat(found("chauvenet", 0.5)).isEqualTo(found("chauvenet", null));
-      assertThat(found("grubbs", 0.05)).isEqualTo(found("grubbs", null));
+      assertThat(found("grubbs", "5 %")).isEqualTo(found("grubbs", null));
     }
 
     @Test
@@ -64,7 +63,14 @@ class LabStraysTest {
 
     @Test
     void areRefusedByName() {
-      assertThat(sentence(call("LAB_STRAYS", TIMES, null, 0))).contains("limit is 0");
+      assertThat(sentence(call("LAB_STRAYS", TIMES, null, 0.05)))
+          .isEqualTo(
+              "LAB_STRAYS: limit is 0.05; it must be a score from 1 on, or a level from 0.1 % to 50 % as"
+                  + " a text such as \"1 %\".");
+      assertThat(sentence(call("LAB_STRAYS", TIMES, "chauvenet", "1 %")))
+          .isEqualTo(
+              "LAB_STRAYS: limit is a level in percent, which is for Grubbs; for chauvenet it must be a"
+                  + " score.");
       assertThat(sentence(call("LAB_STRAYS", TIMES, null, null, "left")))
           .contains("side is the text \"left\"; it must be one of both, low, high.");
     }
