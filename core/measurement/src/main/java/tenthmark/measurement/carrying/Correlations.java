@@ -43,6 +43,15 @@ public final class Correlations implements Combination {
     return new Correlations(MatrixUtils.createRealIdentityMatrix(inputs).getData());
   }
 
+  /** A matrix whose product with its transpose these coefficients are. */
+  double[][] root() {
+    EigenDecompositionSymmetric eigen =
+        new EigenDecompositionSymmetric(MatrixUtils.createRealMatrix(coefficients));
+    double[] lengths =
+        Arrays.stream(eigen.getEigenvalues()).map(value -> Math.sqrt(Math.max(0, value))).toArray();
+    return eigen.getV().multiply(MatrixUtils.createRealDiagonalMatrix(lengths)).getData();
+  }
+
   /**
    * The covariance of two results of the same inputs, the sum of r(i,j) c(i)u(i) d(j)u(j) with c
    * and d the sensitivity coefficients of the two (JCGM 100:2008, F.1.2.3 and H.2.3).

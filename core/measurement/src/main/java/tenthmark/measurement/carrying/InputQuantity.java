@@ -1,5 +1,6 @@
 package tenthmark.measurement.carrying;
 
+import java.util.Arrays;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
@@ -9,6 +10,11 @@ import org.apache.commons.rng.UniformRandomProvider;
  * @param uncertainty half-width, or standard uncertainty for a normal distribution; zero if exact
  */
 public record InputQuantity(double value, double uncertainty, Distribution distribution) {
+
+  /** Possible values that lie so many standard uncertainties from the measured one. */
+  double[] at(double[] deviations) {
+    return Arrays.stream(deviations).map(deviation -> value + uncertainty * deviation).toArray();
+  }
 
   /** So many possible values; one alone stands for all if the input is exact. */
   double[] draw(int samples, UniformRandomProvider random) {

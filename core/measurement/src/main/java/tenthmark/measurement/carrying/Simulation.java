@@ -23,10 +23,20 @@ import tenthmark.measurement.wording.Message;
  */
 public record Simulation(double mean, double standardUncertainty, double lower, double upper) {
 
+  /** The factor that expands the standard uncertainty to half of the interval; 0 without one. */
+  public double coverageFactor() {
+    return standardUncertainty == 0 ? 0 : (upper - lower) / 2 / standardUncertainty;
+  }
+
   /** Samples worked off together. */
   private static final int CHUNK = 2048;
 
   private static final double PROBABILITY = 0.95;
+
+  /** The inputs of so many samples, one array for each input. */
+  private interface Draw {
+    List<double[]> inputs(int samples, UniformRandomProvider random);
+  }
 
   /** How many samples of a chunk are undefined, and the inputs of the last of them. */
   private record Outcome(int undefined, double[] where) {}
@@ -40,12 +50,53 @@ public record Simulation(double mean, double standardUncertainty, double lower, 
    * @throws FormulaException if a result is not defined
    */
   public static Simulation run(Model model, List<InputQuantity> inputs, int samples, long seed) {
+    return run(
+        model,
+        (size, random) -> inputs.stream().map(input -> input.draw(size, random)).toList(),
+        samples,
+        seed);
+  }
+
+  /**
+   * The same for inputs that are correlated, by a normal distribution of all of them together (JCGM
+   * 101:2008, 6.4.8).
+   *
+   * @param inputs all with a normal distribution
+   */
+  public static Simulation correlated(
+      Model model, List<InputQuantity> inputs, Correlations correlations, int samples, long seed) {
+    double[][] root = correlations.root();
+    return run(model, (size, random) -> drawn(inputs, root, size, random), samples, seed);
+  }
+
+  private static List<double[]> drawn(
+      List<InputQuantity> inputs, double[][] root, int size, UniformRandomProvider random) {
+    double[][] independent = new double[inputs.size()][size];
+    for (double[] one : independent) {
+      Distribution.NORMAL.fill(one, 0, 1, random);
+    }
+    return IntStream.range(0, root.length)
+        .mapToObj(i -> inputs.get(i).at(mixed(independent, root[i])))
+        .toList();
+  }
+
+  private static double[] mixed(double[][] independent, double[] shares) {
+    double[] mixed = new double[independent[0].length];
+    for (int j = 0; j < shares.length; j++) {
+      for (int sample = 0; sample < mixed.length; sample++) {
+        mixed[sample] += shares[j] * independent[j][sample];
+      }
+    }
+    return mixed;
+  }
+
+  private static Simulation run(Model model, Draw draw, int samples, long seed) {
     double[] results = new double[samples];
     List<UniformRandomProvider> generators = generators((samples + CHUNK - 1) / CHUNK, seed);
     List<Outcome> outcomes =
         IntStream.range(0, generators.size())
             .parallel()
-            .mapToObj(chunk -> compute(model, inputs, generators.get(chunk), results, chunk))
+            .mapToObj(chunk -> compute(model, draw, generators.get(chunk), results, chunk))
             .toList();
     requireDefined(model, outcomes, samples);
     return summary(results);
@@ -58,14 +109,10 @@ public record Simulation(double mean, double standardUncertainty, double lower, 
   }
 
   private static Outcome compute(
-      Model model,
-      List<InputQuantity> inputs,
-      UniformRandomProvider random,
-      double[] results,
-      int chunk) {
+      Model model, Draw draw, UniformRandomProvider random, double[] results, int chunk) {
     int from = chunk * CHUNK;
     int size = Math.min(CHUNK, results.length - from);
-    List<double[]> drawn = inputs.stream().map(input -> input.draw(size, random)).toList();
+    List<double[]> drawn = draw.inputs(size, random);
     double[] part = model.values(drawn, size);
     System.arraycopy(part, 0, results, from, size);
     return outcome(part, drawn);

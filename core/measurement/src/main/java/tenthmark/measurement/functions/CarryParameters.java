@@ -79,8 +79,9 @@ final class CarryParameters {
   }
 
   /** The same where all is combined in quadrature. */
-  static Optional<double[][]> correlations(Arguments arguments, List<Integer> places, int cells) {
-    return arguments.find(CORRELATIONS).map(table -> square(table, places, cells));
+  static Optional<double[][]> correlations(
+      Parameter<Value.Table> parameter, Arguments arguments, List<Integer> places, int cells) {
+    return arguments.find(parameter).map(table -> square(table, places, cells));
   }
 
   private static double[][] square(Value.Table table, List<Integer> places, int cells) {

@@ -13,6 +13,7 @@ import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Parameter;
+import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellContent;
@@ -158,10 +159,9 @@ record CarryTask(
   }
 
   /** The correlations that a call for standard uncertainties gives, none if it gives none. */
-  Correlations correlations(Arguments arguments) {
-    return CarryParameters.correlations(arguments, places, cells)
-        .map(CarryTask::correlations)
-        .orElseGet(() -> Correlations.none(places.size()));
+  Optional<Correlations> correlations(Parameter<Value.Table> parameter, Arguments arguments) {
+    return CarryParameters.correlations(parameter, arguments, places, cells)
+        .map(CarryTask::correlations);
   }
 
   private static Correlations correlations(double[][] coefficients) {

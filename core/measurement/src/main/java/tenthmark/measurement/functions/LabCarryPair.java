@@ -63,7 +63,9 @@ public final class LabCarryPair implements WorksheetFunction {
   @Override
   public Value evaluate(Arguments arguments) {
     CarryTask task = CarryTask.inCells(arguments, follower);
-    Correlations correlations = task.correlations(arguments);
+    Correlations correlations =
+        task.correlations(CarryParameters.CORRELATIONS, arguments)
+            .orElseGet(() -> Correlations.none(task.places().size()));
     double[] result = task.carried().contributions();
     double[] other = CarryTask.inCells(OTHER, arguments, follower).carried().contributions();
     double uncertainty = correlations.total(result);

@@ -12,6 +12,7 @@ import static tenthmark.measurement.functions.Labels.labelled;
 import static tenthmark.measurement.functions.Labels.sentence;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,7 +164,7 @@ class LabCarryTest {
       sheet.put("C1", 3).put("C2", 5).put("C3", "=C1*C2+SQRT(C1)+SQRT(C2)");
       sheet.effort().spend(Effort.MOST - 5_000_000, () -> 0);
       Value few = call("LAB_SIMULATE", cell("C3"), cells("C1", "C2"), column(0.1, 0.2), null, 1000);
-      assertThat(((Value.Table) few).height()).isEqualTo(4);
+      assertThat(((Value.Table) few).height()).isEqualTo(5);
       assertThat(
               Calls.said(
                   "LAB_SIMULATE", cell("C3"), cells("C1", "C2"), column(0.1, 0.2), null, 1_000_000))
@@ -409,6 +410,90 @@ class LabCarryTest {
       assertThat(
               labelled(call("LAB_EXTREMES", cell("B10"), cells("B2", "B3"), SIZES)).get("lowest"))
           .isEqualTo(9.6);
+    }
+
+    // EA-4/02 M: S9 is stated with k = 1.65, as its dominant input is rectangular; S10 with k =
+    // 1.83,
+    // as two rectangular ones of half-widths 25 and 50 µm make a trapezium; from memory
+    @ParameterizedTest
+    @CsvSource({"0, 50, 1.65", "25, 50, 1.83"})
+    void printTheCoverageFactor(double first, double second, double printed) {
+      sheet.put("D1", "=B2+B3");
+      Value result =
+          call(
+              "LAB_SIMULATE",
+              cell("D1"),
+              cells("B2", "B3"),
+              column(first, second),
+              null,
+              1_000_000);
+      assertThat(labelled(result).get("coverage factor")).isCloseTo(printed, within(0.006));
+    }
+
+    // By hand: half-width 3 rectangular and standard uncertainty 2: u² = 3 + 4
+    @Test
+    void takeAShapeForEachInput() {
+      sheet.put("D1", "=B2+B3");
+      Value result =
+          call(
+              "LAB_SIMULATE",
+              cell("D1"),
+              cells("B2", "B3"),
+              column(3, 2),
+              column(null, "normal"),
+              1_000_000);
+      assertThat(labelled(result).get("standard uncertainty"))
+          .isCloseTo(Math.sqrt(7), within(0.01));
+      assertThat(
+              sentence(
+                  call(
+                      "LAB_SIMULATE",
+                      cell("D1"),
+                      cells("B2", "B3"),
+                      column(3, 2),
+                      column("normal", "normal", "normal"))))
+          .startsWith("LAB_SIMULATE: shape has 3 cells and inputs has 2;");
+    }
+
+    // JCGM 100:2008, H.2 (from memory; means and their correlations as in LabCarryPairTest): R with
+    // u = 0.071 ohm; without correlations it is 0.195
+    @Test
+    void drawCorrelatedInputs() {
+      sheet.put("F1", 4.9990).put("F2", 19.6610e-3).put("F3", 1.04446).put("G1", "=F1/F2*COS(F3)");
+      Value correlations =
+          table(
+              row(1, -0.355311, 0.857624),
+              row(-0.355311, 1, -0.645111),
+              row(0.857624, -0.645111, 1));
+      Value sizes = column(3.20936e-3, 9.47101e-6, 7.52064e-4);
+      Map<String, Double> result =
+          labelled(
+              call(
+                  "LAB_SIMULATE",
+                  cell("G1"),
+                  cells("F1", "F3"),
+                  sizes,
+                  "normal",
+                  1_000_000,
+                  1,
+                  correlations));
+      assertThat(result.get("mean")).isCloseTo(127.732, within(1e-3));
+      assertThat(result.get("standard uncertainty")).isCloseTo(0.071, within(5e-4));
+      assertThat(result.get("coverage factor")).isCloseTo(1.96, within(0.01));
+      assertThat(
+              sentence(
+                  call(
+                      "LAB_SIMULATE",
+                      cell("G1"),
+                      cells("F1", "F3"),
+                      sizes,
+                      null,
+                      null,
+                      null,
+                      correlations)))
+          .isEqualTo(
+              "LAB_SIMULATE: correlations are given, but not all shapes are normal; only normal inputs"
+                  + " are drawn with correlations.");
     }
 
     @Test
