@@ -24,9 +24,12 @@ record Names(List<String> all) {
             .toList());
   }
 
-  /** Whether a text is one of the names, but for case, punctuation and what is in brackets. */
+  /**
+   * Whether a text is one of the names, but for case, punctuation and what it has in brackets
+   * beside the name. A name that has brackets itself is meant with them.
+   */
   boolean include(String text) {
-    return all.contains(words(BRACKETS.matcher(text).replaceAll(" ")));
+    return all.contains(words(text)) || all.contains(words(BRACKETS.matcher(text).replaceAll(" ")));
   }
 
   /** The longest of the names that stands in a text. */
