@@ -33,7 +33,7 @@ class LargeNumbersTest {
           "1e308",
           1.7e308,
           -1.7e308,
-          5e-324,
+          Double.MIN_VALUE,
           "=1E308*10",
           "=VALUE(\"1e999\")",
           "=1.7E308",
