@@ -66,7 +66,7 @@ final class Claims {
         .cell(Field.UNCERTAINTY)
         .map(Cell::address)
         .or(() -> record.stated().flatMap(stated -> record.place(stated.field())))
-        .orElseThrow();
+        .orElseGet(() -> record.placeOrValue(Field.VALUE));
   }
 
   private void inCell(Cell cell) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
@@ -47,7 +48,10 @@ public final class Derivations {
           "VAR.S",
           "VAR.P",
           "STEYX",
-          "LINEST");
+          "LINEST",
+          "RSQ",
+          "CORREL",
+          "DEVSQ");
 
   /** The scatter of several values of one quantity says more than what each one states. */
   private static final Set<String> MEANS = Set.of("AVERAGE", "AVERAGEA", "MEDIAN", "TRIMMEAN");
@@ -75,6 +79,7 @@ public final class Derivations {
     }
     this.records.keySet().stream()
         .filter(cell -> this.records.get(cell).isCalculatedFrom(this.records.keySet()))
+        .filter(cell -> !isOfSeries(cell))
         .forEach(calculated::add);
   }
 
@@ -87,6 +92,18 @@ public final class Derivations {
     return Claims.in(workbook, evaluation, valued).stream()
         .flatMap(claim -> derivations.derivation(claim).stream())
         .toList();
+  }
+
+  /** A mean or a line says more by its scatter than the uncertainties of its points do. */
+  private boolean isOfSeries(CellAddress value) {
+    Set<CellAddress> ends = new HashSet<>(recorded);
+    ends.remove(value);
+    return evaluation.behind(value, ends).stream()
+        .flatMap(cell -> NativeFunctions.of(cell).stream())
+        .anyMatch(
+            function ->
+                NativeFunctions.LINES.contains(function)
+                    || NativeFunctions.MEANS.contains(function));
   }
 
   private Optional<Derivation> derivation(Claim claim) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tenthmark.checker.reading.TableGuide;
-import tenthmark.checker.record.HeadingWords;
+import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.measurement.recording.Convention;
 
 /**
@@ -23,12 +23,12 @@ public record Course(
     Convention convention,
     List<Apparatus> apparatus,
     List<ExpectedQuantity> quantities,
-    HeadingWords headings,
+    Vocabulary headings,
     List<TableGuide> tables) {
 
   /** A course without expectations of its own, under the classroom convention. */
   public static final Course PLAIN =
-      new Course("", Convention.BENCH, List.of(), List.of(), HeadingWords.STANDARD, List.of());
+      new Course("", Convention.BENCH, List.of(), List.of(), Vocabulary.STANDARD, List.of());
 
   /** Copies the lists. */
   public Course {

@@ -186,6 +186,11 @@ public final class Evaluation {
     return RelativeForm.of(tokens, cell.address(), name -> model.defined(name).name());
   }
 
+  /** A formula with its references as distances; the same for all copies of it. */
+  public Optional<String> relativeForm(Cell cell) {
+    return tokens(cell).map(tokens -> RelativeForm.of(tokens, cell.address()));
+  }
+
   private Optional<Ptg[]> tokens(Cell cell) {
     try {
       return cell.content() instanceof Content.Formula formula

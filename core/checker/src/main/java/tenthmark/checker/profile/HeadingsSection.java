@@ -6,16 +6,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import tenthmark.checker.reading.words.Role;
+import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.checker.record.Field;
-import tenthmark.checker.record.HeadingWords;
 
 /** What the course's columns are called besides the words of the trade. */
 final class HeadingsSection {
 
   private HeadingsSection() {}
 
-  static HeadingWords read(Section section) {
-    Map<Field, List<String>> words = new EnumMap<>(Field.class);
+  static Vocabulary read(Section section) {
+    Map<Role, List<String>> words = new EnumMap<>(Role.class);
     Set<String> taken = new HashSet<>();
     for (Field field : Field.values()) {
       List<String> others = section.texts(field.word());
@@ -28,9 +29,9 @@ final class HeadingsSection {
               field.word(), "leave the unit out of the heading " + other + ": ( [ / begin a unit");
         }
       }
-      words.put(field, others);
+      words.put(field.role(), others);
     }
     section.close();
-    return HeadingWords.STANDARD.with(words);
+    return Vocabulary.STANDARD.with(words);
   }
 }

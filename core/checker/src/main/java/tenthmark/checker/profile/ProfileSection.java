@@ -9,7 +9,7 @@ import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.reading.TableGuide;
-import tenthmark.checker.record.HeadingWords;
+import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.checker.rules.Grading;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Language;
@@ -38,8 +38,8 @@ record ProfileSection(Set<String> ruleIds) {
             .section("rules")
             .map(rules -> RulesSection.read(rules, ruleIds))
             .orElse(Grading.DECLARED);
-    HeadingWords headings =
-        section.section("headings").map(HeadingsSection::read).orElse(HeadingWords.STANDARD);
+    Vocabulary headings =
+        section.section("headings").map(HeadingsSection::read).orElse(Vocabulary.STANDARD);
     List<TableGuide> tables = section.list("tables", TablesSection::read);
     Administration administration = AdministrationSection.read(section);
     section.close();

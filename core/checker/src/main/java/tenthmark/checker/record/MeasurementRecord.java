@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.unit.MeasurementUnit;
 import tenthmark.checker.unit.UnitReader;
@@ -18,19 +19,18 @@ import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
-import tenthmark.measurement.result.RecordText;
 import tenthmark.measurement.wording.Message;
 
 /** One measurement as a student wrote it down, read by its parts. */
 public final class MeasurementRecord {
 
   private static final String PERCENT = "%";
+  private static final String PURE = "1";
   private static final Predicate<Value> BLANK = Value.BLANK::equals;
 
   private final Workbook workbook;
   private final Evaluation evaluation;
-  private final Map<Field, CellAddress> places;
-  private final Map<Field, String> headingUnits;
+  private final Parts parts;
   private final Map<Field, Value> values = new EnumMap<>(Field.class);
   private final Map<Field, Optional<Amount>> amounts = new EnumMap<>(Field.class);
   private final List<Call> calls;
@@ -38,40 +38,17 @@ public final class MeasurementRecord {
   private final Optional<StatedResult> stated;
   private final Optional<ScaleClaim> scale;
 
-  MeasurementRecord(
-      Workbook workbook,
-      Evaluation evaluation,
-      Map<Field, CellAddress> places,
-      Map<Field, String> headingUnits,
-      List<Cell> row,
-      Optional<Rationale> rationale) {
+  /** A record of these parts. */
+  public MeasurementRecord(
+      Workbook workbook, Evaluation evaluation, Parts parts, Optional<Rationale> rationale) {
     this.workbook = workbook;
     this.evaluation = evaluation;
-    this.places = new EnumMap<>(places);
-    this.headingUnits = Map.copyOf(headingUnits);
-    places.forEach(this::readValue);
-    this.calls = calls(row);
+    this.parts = parts;
+    parts.places().forEach(this::readValue);
+    this.calls = calls(parts.beside());
     this.rationale = rationale;
     this.stated = statedIn(Field.RESULT).or(() -> statedIn(Field.VALUE));
     this.scale = ScaleClaim.of(this);
-  }
-
-  private MeasurementRecord(MeasurementRecord record, Rationale rationale) {
-    this.workbook = record.workbook;
-    this.evaluation = record.evaluation;
-    this.places = record.places;
-    this.headingUnits = record.headingUnits;
-    this.values.putAll(record.values);
-    this.amounts.putAll(record.amounts);
-    this.calls = record.calls;
-    this.rationale = Optional.of(rationale);
-    this.stated = record.stated;
-    this.scale = record.scale;
-  }
-
-  /** The same record with its rationale. */
-  MeasurementRecord explained(Rationale by) {
-    return new MeasurementRecord(this, by);
   }
 
   private void readValue(Field field, CellAddress place) {
@@ -101,17 +78,17 @@ public final class MeasurementRecord {
 
   /** Where a part stands, if the table has a place for it. */
   public Optional<CellAddress> place(Field field) {
-    return Optional.ofNullable(places.get(field));
+    return Optional.ofNullable(parts.places().get(field));
   }
 
   /** Where all its parts stand that the table has a place for. */
   public Stream<CellAddress> places() {
-    return places.values().stream();
+    return parts.places().values().stream();
   }
 
   /** Whether a cell stands in the record's row or column, and is none of its parts. */
   public boolean isBesideParts(CellAddress cell) {
-    return !places.containsValue(cell)
+    return !parts.places().containsValue(cell)
         && (places().allMatch(place -> isInRow(place, cell))
             || places().allMatch(place -> isInColumn(place, cell)));
   }
@@ -130,7 +107,7 @@ public final class MeasurementRecord {
   }
 
   private CellAddress valuePlace() {
-    return place(Field.VALUE).orElseGet(() -> places.values().iterator().next());
+    return place(Field.VALUE).orElseGet(() -> parts.places().values().iterator().next());
   }
 
   /** The cell of a part, if it holds something; an empty text counts as nothing. */
@@ -154,12 +131,31 @@ public final class MeasurementRecord {
     return known(field)
         .filter(Value.Text.class::isInstance)
         .map(text -> ((Value.Text) text).text().strip())
-        .filter(text -> !text.isEmpty());
+        .filter(text -> !text.isEmpty())
+        .or(() -> Optional.ofNullable(parts.said().get(field)));
   }
 
   /** The number of a part and the unit beside it: a number, or a text such as 0,5 mm. */
   public Optional<Amount> amount(Field field) {
-    return amounts.computeIfAbsent(field, unread -> known(unread).flatMap(Amount::of));
+    return amounts.computeIfAbsent(
+        field, unread -> known(unread).flatMap(Amount::of).or(() -> given(unread)));
+  }
+
+  /** The one uncertainty that is stated for this record and others. */
+  private Optional<Amount> given(Field field) {
+    return field == Field.UNCERTAINTY
+        ? parts.given().map(common -> new Amount(common.size(), common.unit()))
+        : Optional.empty();
+  }
+
+  /** Whether a text on its sheet tells the units of all values. */
+  public boolean isUnitTold() {
+    return parts.unitTold();
+  }
+
+  /** Whether its uncertainty is one that is stated for others as well. */
+  public boolean hasCommonUncertainty() {
+    return parts.given().isPresent();
   }
 
   /** The number of a part. */
@@ -180,7 +176,7 @@ public final class MeasurementRecord {
     return text(field)
         .flatMap(
             shown ->
-                RecordText.readFinite(shown)
+                Amount.stated(shown)
                     .filter(text -> text.uncertainty().isPresent())
                     .map(text -> new StatedResult(field, shown, text)));
   }
@@ -201,12 +197,15 @@ public final class MeasurementRecord {
       return uncertainty().map(Math::abs);
     }
     double size = Math.abs(own.get().number());
-    if (own.get().unit().equals(PERCENT)) {
+    String unit = unit(Field.UNCERTAINTY);
+    if (unit.equals(PERCENT) && !unit().equals(PERCENT)) {
       return number(Field.VALUE)
           .map(value -> Math.abs(value) * size / 100)
           .filter(Double::isFinite);
     }
-    String unit = unit(Field.UNCERTAINTY);
+    if (unit.equals(PURE) && !unit().equals(PURE)) {
+      return number(Field.VALUE).map(value -> Math.abs(value) * size).filter(Double::isFinite);
+    }
     return unit.isEmpty() || unit.equals(unit()) || size == 0
         ? Optional.of(size)
         : converted(size, unit);
@@ -229,11 +228,10 @@ public final class MeasurementRecord {
    */
   public String unit() {
     return text(Field.UNIT)
-        .or(() -> Optional.ofNullable(headingUnits.get(Field.VALUE)))
+        .or(() -> Optional.ofNullable(parts.units().get(Field.VALUE)))
         .or(() -> amount(Field.VALUE).map(Amount::unit).filter(unit -> !unit.isEmpty()))
-        .or(() -> Optional.ofNullable(headingUnits.get(Field.UNCERTAINTY)))
+        .or(() -> Optional.ofNullable(parts.units().get(Field.UNCERTAINTY)))
         .or(() -> stated().map(result -> result.text().unit()).filter(unit -> !unit.isEmpty()))
-        .or(() -> text(Field.QUANTITY).flatMap(Heading::unitAfter))
         .orElse("");
   }
 
@@ -242,7 +240,7 @@ public final class MeasurementRecord {
     return amount(field)
         .map(Amount::unit)
         .filter(unit -> !unit.isEmpty())
-        .or(() -> Optional.ofNullable(headingUnits.get(field)))
+        .or(() -> Optional.ofNullable(parts.units().get(field)))
         .orElse("");
   }
 
@@ -282,12 +280,13 @@ public final class MeasurementRecord {
         " ",
         text(Field.QUANTITY).orElse(""),
         text(Field.INSTRUMENT).orElse(""),
+        text(Field.APPARATUS).orElse(""),
         rationale.map(Rationale::text).orElse(""));
   }
 
   /** Whether the value is the slope of a line through points. */
   public boolean isSlope() {
-    return cell(Field.VALUE).filter(SlopeRows::isSlope).isPresent();
+    return cell(Field.VALUE).filter(NativeFunctions::isOfLine).isPresent();
   }
 
   /** Whether the value is calculated from other cells that are values of records, or will be. */

@@ -2,11 +2,16 @@ package tenthmark.checker.record;
 
 import java.util.List;
 
-/** Records that stand under one row of headings, or that were found by the functions they use. */
-public record RecordTable(List<MeasurementRecord> records) {
+/**
+ * Records that stand together on a sheet.
+ *
+ * @param strange headings over numbers among them that were not understood
+ */
+public record RecordTable(List<MeasurementRecord> records, List<String> strange) {
 
-  /** Copies the records. */
+  /** Copies the lists. */
   public RecordTable {
     records = List.copyOf(records);
+    strange = List.copyOf(strange);
   }
 }

@@ -63,7 +63,7 @@ public final class DigitsUnmatched implements RecordRule {
   private static Optional<Finding> typed(MeasurementRecord measurement) {
     Optional<Double> value = measurement.number(Field.VALUE);
     Optional<Double> size = measurement.number(Field.UNCERTAINTY).filter(number -> number > 0);
-    if (value.isEmpty() || size.isEmpty()) {
+    if (value.isEmpty() || size.isEmpty() || isRelative(measurement)) {
       return Optional.empty();
     }
     BigDecimal uncertainty = Decimals.shortest(size.get());
@@ -84,6 +84,12 @@ public final class DigitsUnmatched implements RecordRule {
             Message.figure(PowerOfTen.show(typed)),
             Message.of(
                 "digits-unmatched.decimals", Math.max(decimals, 0), Numbers.show(size.get())));
+  }
+
+  /** A part of the value says nothing about its digits at sight. */
+  private static boolean isRelative(MeasurementRecord measurement) {
+    String unit = measurement.unit(Field.UNCERTAINTY);
+    return (unit.equals("%") || unit.equals("1")) && !unit.equals(measurement.unit());
   }
 
   private static Message tooManyDigits(BigDecimal uncertainty) {

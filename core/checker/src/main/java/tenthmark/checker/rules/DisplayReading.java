@@ -46,7 +46,7 @@ public final class DisplayReading implements RecordRule {
 
   private static boolean isDisplay(MeasurementRecord measurement) {
     boolean said =
-        Stream.of(Field.QUANTITY, Field.INSTRUMENT)
+        Stream.of(Field.QUANTITY, Field.INSTRUMENT, Field.APPARATUS)
             .flatMap(field -> measurement.text(field).stream())
             .anyMatch(text -> DIGITAL.matcher(text).find());
     return said

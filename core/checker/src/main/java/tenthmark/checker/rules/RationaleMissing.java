@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.Rationale;
@@ -28,9 +29,29 @@ public final class RationaleMissing implements Rule {
     return inspection.records().stream()
         .filter(measurement -> measurement.number(Field.VALUE).isPresent())
         .filter(RationaleMissing::hasNone)
+        .filter(measurement -> !isExplainedByFormula(measurement))
         .filter(measurement -> !measurement.isSlope() && !measurement.isCalculatedFrom(values))
         .map(RationaleMissing::finding)
         .toList();
+  }
+
+  /**
+   * The scatter of a series says itself where an uncertainty comes from; a result in words does not
+   * say whether it was measured.
+   */
+  private static boolean isExplainedByFormula(MeasurementRecord measurement) {
+    boolean inWords =
+        measurement.stated().filter(stated -> stated.field() == Field.VALUE).isPresent()
+            && measurement.place(Field.RATIONALE).isEmpty();
+    return inWords
+        || measurement
+            .cell(Field.UNCERTAINTY)
+            .map(NativeFunctions::of)
+            .filter(
+                functions ->
+                    functions.stream().anyMatch(NativeFunctions.SPREADS::contains)
+                        || functions.stream().anyMatch(NativeFunctions.LINES::contains))
+            .isPresent();
   }
 
   private static boolean hasNone(MeasurementRecord measurement) {

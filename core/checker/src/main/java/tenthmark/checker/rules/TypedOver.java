@@ -2,7 +2,9 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tenthmark.checker.record.Field;
@@ -32,7 +34,7 @@ public final class TypedOver implements Rule {
   public List<Finding> check(Inspection inspection) {
     List<Finding> findings = new ArrayList<>();
     for (RecordTable table : inspection.tables()) {
-      COMPUTED.forEach(field -> findings.addAll(inColumn(table, field)));
+      COMPUTED.forEach(field -> findings.addAll(inColumn(table, field, inspection)));
     }
     List<Cell> holes =
         inspection
@@ -46,12 +48,12 @@ public final class TypedOver implements Rule {
     return findings;
   }
 
-  /** At least two other records must have a formula there, and most of them. */
-  private static List<Finding> inColumn(RecordTable table, Field field) {
+  /** At least two others must have copies of one formula there, and most of them. */
+  private static List<Finding> inColumn(RecordTable table, Field field, Inspection inspection) {
     List<MeasurementRecord> filled =
         table.records().stream().filter(record -> record.cell(field).isPresent()).toList();
     List<MeasurementRecord> typed = filled.stream().filter(r -> !r.isFormula(field)).toList();
-    int formulas = filled.size() - typed.size();
+    int formulas = typed.isEmpty() ? 0 : mostCopies(filled, field, inspection);
     if (formulas < 2 || formulas <= typed.size()) {
       return List.of();
     }
@@ -59,6 +61,19 @@ public final class TypedOver implements Rule {
         .flatMap(record -> record.cell(field).stream())
         .map(cell -> finding(cell, Message.of("typed-over.column", field.inWords(), formulas)))
         .toList();
+  }
+
+  /** How often one formula stands there, copied from record to record. */
+  private static int mostCopies(
+      List<MeasurementRecord> records, Field field, Inspection inspection) {
+    Map<String, Integer> counts = new HashMap<>();
+    for (MeasurementRecord record : records) {
+      record
+          .cell(field)
+          .flatMap(cell -> inspection.evaluation().relativeForm(cell))
+          .ifPresent(form -> counts.merge(form, 1, Integer::sum));
+    }
+    return counts.values().stream().mapToInt(count -> count).max().orElse(0);
   }
 
   private static boolean isHole(Sheet sheet, Cell cell, Inspection inspection) {

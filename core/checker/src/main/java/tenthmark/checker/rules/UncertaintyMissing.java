@@ -25,6 +25,7 @@ public final class UncertaintyMissing implements RecordRule {
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     boolean stated =
         measurement.cell(Field.UNCERTAINTY).isPresent()
+            || measurement.hasCommonUncertainty()
             || measurement.stated().filter(result -> isOwn(result, measurement)).isPresent();
     return stated || isOnTheWay(measurement, inspection)
         ? Optional.empty()

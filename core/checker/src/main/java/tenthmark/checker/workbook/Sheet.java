@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.NoSuchElementException;
 import java.util.Optional;
@@ -23,12 +25,14 @@ public final class Sheet {
   private final boolean hidden;
   private final NavigableMap<Integer, NavigableMap<Integer, Cell>> rows;
   private final List<CellRange> merged;
+  private final Map<CellAddress, String> comments;
 
   private Sheet(Builder builder) {
     this.name = builder.name;
     this.hidden = builder.hidden;
     this.rows = builder.rows;
     this.merged = List.copyOf(builder.merged);
+    this.comments = Map.copyOf(builder.comments);
   }
 
   /** The sheet's name. */
@@ -113,12 +117,18 @@ public final class Sheet {
     return merged;
   }
 
+  /** The comments on cells, and the texts in boxes by the cell that they lie on. */
+  public Map<CellAddress, String> comments() {
+    return comments;
+  }
+
   /** Collects the cells of a sheet while a file is read. */
   static final class Builder {
 
     private final String name;
     private final NavigableMap<Integer, NavigableMap<Integer, Cell>> rows = new TreeMap<>();
     private final List<CellRange> merged = new ArrayList<>();
+    private final Map<CellAddress, String> comments = new LinkedHashMap<>();
     private boolean hidden;
 
     Builder(String name) {
@@ -152,6 +162,13 @@ public final class Sheet {
             put(column, row, spread);
           }
         }
+      }
+    }
+
+    /** Adds a comment or the text of a box; several on one cell are joined. */
+    void comment(int column, int row, String text) {
+      if (!text.isBlank()) {
+        comments.merge(new CellAddress(name, column, row), text.strip(), (a, b) -> a + " " + b);
       }
     }
 

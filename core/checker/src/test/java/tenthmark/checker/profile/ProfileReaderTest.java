@@ -267,7 +267,8 @@ class ProfileReaderTest {
               "course.yaml:28:10: leave the unit out of the heading Wert (mm): ( [ / begin a unit",
               "course.yaml:29:3: shade is no key here; keys are quantity, symbol, value, unit,"
                   + " division, spacing, ends, resolution, hand timing, reaction, cycles, reading,"
-                  + " physical, instrument, timing, repeat, uncertainty, rationale, remark, result",
+                  + " physical, instrument, timing, repeat, uncertainty, rationale, remark, result,"
+                  + " apparatus",
               "course.yaml:32:12: range must be the first and the last cell of the records, such as"
                   + " A5:F12",
               "course.yaml:36:16: direction must be one of down, across",
@@ -275,7 +276,7 @@ class ProfileReaderTest {
               "course.yaml:37:36: 5 must be the letter of a column in the range",
               "course.yaml:37:48: B must be one of quantity, symbol, value, unit, division, spacing,"
                   + " ends, resolution, hand timing, reaction, cycles, reading, physical, instrument,"
-                  + " timing, repeat, uncertainty, rationale, remark, result",
+                  + " timing, repeat, uncertainty, rationale, remark, result, apparatus",
               "course.yaml:37:58: quantity stands here twice",
               "course.yaml:38:63: 1 must be the number of a row in the range",
               "course.yaml:38:73: C must be the number of a row in the range",

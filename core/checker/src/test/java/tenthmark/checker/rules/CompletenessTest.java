@@ -128,8 +128,23 @@ class CompletenessTest {
                       .row("Quantity", "Value", "Unit", "Uncertainty")
                       .row("Arm", 172.5, "mm", 0.5)
                       .row("Spoke", 291.3, "mm", 0.5)
-                      .row("Rationale: fine marks, two ends")))
+                      .row("Rationale: fine marks, two ends")
+                      .row("Grip", 128, "mm", 0.5)
+                      .row("Rationale: soft edges, two ends")))
           .containsExactly("B2 rationale-missing");
+    }
+
+    /** A reason below the last record is one for the whole table. */
+    @Test
+    void isNotSaidWhereOneReasonStandsBelowTheTable() {
+      assertThat(
+              Findings.in(
+                  Grid.sheet("Records")
+                      .row("Quantity", "Value", "Unit", "Uncertainty")
+                      .row("Arm", 172.5, "mm", 0.5)
+                      .row("Spoke", 291.3, "mm", 0.5)
+                      .row("Rationale: fine marks, two ends")))
+          .isEmpty();
     }
 
     @ParameterizedTest

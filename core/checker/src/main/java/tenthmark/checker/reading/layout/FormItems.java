@@ -1,0 +1,148 @@
+package tenthmark.checker.reading.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tenthmark.checker.reading.block.Block;
+import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.checker.reading.words.Heading;
+import tenthmark.checker.reading.words.HeadingGrammar;
+import tenthmark.checker.reading.words.Role;
+
+/** Takes the rows of a block apart into labels with what stands behind them. */
+final class FormItems {
+
+  private final List<TypedCell> row;
+  private final HeadingGrammar grammar;
+  private final Map<Integer, Heading> sections;
+  private final List<FormItem> items = new ArrayList<>();
+  private int at;
+
+  private FormItems(List<TypedCell> row, HeadingGrammar grammar, Map<Integer, Heading> sections) {
+    this.row = row;
+    this.grammar = grammar;
+    this.sections = sections;
+  }
+
+  static List<FormItem> in(Block block, Surroundings surroundings) {
+    List<FormItem> items = new ArrayList<>();
+    List<TypedCell> row = new ArrayList<>();
+    Map<Integer, Heading> sections = new HashMap<>();
+    int number = -1;
+    for (TypedCell cell : block.cells()) {
+      if (cell.address().row() != number) {
+        items.addAll(new FormItems(row, surroundings.grammar(), sections).read());
+        row = new ArrayList<>();
+        number = cell.address().row();
+      }
+      row.add(cell);
+    }
+    items.addAll(new FormItems(row, surroundings.grammar(), sections).read());
+    return items;
+  }
+
+  private List<FormItem> read() {
+    while (at < row.size()) {
+      item();
+    }
+    return items;
+  }
+
+  /** A label, one value, perhaps a sign and an uncertainty, a unit, a reason. */
+  private void item() {
+    TypedCell label = row.get(at++);
+    Optional<Heading> heading =
+        label.isText() && !label.isOfMatrix() && !isMerelyUnit(label)
+            ? grammar.read(label.text())
+            : Optional.empty();
+    if (heading.isEmpty()) {
+      return;
+    }
+    if (at >= row.size() || row.get(at).isText() && !Forms.isUnit(row.get(at), grammar)) {
+      section(label, heading.get());
+    }
+    if (at >= row.size()) {
+      return;
+    }
+    Optional<TypedCell> unitBefore = unit();
+    if (at >= row.size() || !row.get(at).mayBeNumber() || row.get(at).isOfMatrix()) {
+      return;
+    }
+    TypedCell value = row.get(at++);
+    Optional<TypedCell> unit = unitBefore.or(this::unit);
+    boolean signed = at < row.size() && Forms.isSign(row.get(at));
+    Optional<TypedCell> uncertainty = uncertainty(value, heading.get());
+    if (uncertainty.isEmpty() && at < row.size() && row.get(at).mayBeNumber()) {
+      // several numbers behind one label are a series or a row of a table
+      while (at < row.size() && row.get(at).mayBeNumber()) {
+        at++;
+      }
+      return;
+    }
+    unit = unit.or(this::unit);
+    items.add(
+        new FormItem(
+            label, within(label, heading.get()), value, uncertainty, signed, unit, reason()));
+  }
+
+  /** A heading of a section, with nothing behind it, speaks for the labels below it. */
+  private void section(TypedCell label, Heading heading) {
+    boolean uncertain =
+        heading.mark() == Heading.Mark.SURE
+            && heading.name().isEmpty()
+            && heading.can(Role.UNCERTAINTY);
+    if (uncertain) {
+      sections.put(label.address().column(), heading);
+    } else {
+      sections.remove(label.address().column());
+    }
+  }
+
+  private Heading within(TypedCell label, Heading heading) {
+    Heading section = sections.get(label.address().column());
+    return section != null && heading.roles().isEmpty() ? heading.under(section) : heading;
+  }
+
+  private boolean isMerelyUnit(TypedCell cell) {
+    return !items.isEmpty() && grammar.isUnit(cell.text());
+  }
+
+  private Optional<TypedCell> unit() {
+    return at < row.size() && Forms.isUnit(row.get(at), grammar)
+        ? Optional.of(row.get(at++))
+        : Optional.empty();
+  }
+
+  private Optional<TypedCell> uncertainty(TypedCell value, Heading heading) {
+    if (at + 1 < row.size() && Forms.isSign(row.get(at)) && row.get(at + 1).mayBeNumber()) {
+      at += 2;
+      return Optional.of(row.get(at - 1));
+    }
+    boolean alone =
+        at < row.size()
+            && row.get(at).isNumber()
+            && (at + 1 >= row.size() || row.get(at + 1).isText())
+            && (heading.pair() || at + 1 < row.size() && Forms.isUnit(row.get(at + 1), grammar))
+            && isSmall(row.get(at), value);
+    return alone ? Optional.of(row.get(at++)) : Optional.empty();
+  }
+
+  private static boolean isSmall(TypedCell uncertainty, TypedCell value) {
+    return value.isNumber()
+        && uncertainty.number() > 0
+        && uncertainty.number() < Math.abs(value.number()) / 2;
+  }
+
+  /** A text that no number follows. */
+  private Optional<TypedCell> reason() {
+    boolean text =
+        at < row.size()
+            && row.get(at).isText()
+            && !Forms.isSign(row.get(at))
+            && (at + 1 >= row.size() || row.get(at + 1).isText())
+            && grammar.read(row.get(at).text()).filter(h -> h.can(Role.UNCERTAINTY)).isEmpty();
+    return text ? Optional.of(row.get(at++)) : Optional.empty();
+  }
+}

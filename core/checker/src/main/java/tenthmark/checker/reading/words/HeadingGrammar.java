@@ -1,0 +1,408 @@
+package tenthmark.checker.reading.words;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import tenthmark.checker.unit.UnitReader;
+import tenthmark.measurement.result.RecordText;
+
+/**
+ * Reads headings and labels as tokens in any order: quantity, symbol, role, qualifier and unit.
+ * Words that no language's vocabulary has are the quantity's name. Each text is read once.
+ */
+public final class HeadingGrammar {
+
+  private static final int LONGEST = 90;
+  private static final int MOST_WORDS = 11;
+  private static final Pattern BLANKS = Pattern.compile("[\\s\\u00A0\\u2009\\u202F]+");
+  private static final Pattern PLUS_MINUS = Pattern.compile("\\+\\s?/\\s?[-−–]|\\+[-−–]");
+  private static final Pattern END = Pattern.compile("[\\s:=≈]+$");
+  private static final Pattern GIVEN =
+      Pattern.compile(
+          "[(\\[]?[,;]?\\s*±\\s*(?<size>\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?)\\s*"
+              + "(?<unit>%|[\\p{L}°µΩ][\\p{L}\\p{N}°µΩ/·^²³]*)?\\s*[)\\]]?");
+  private static final Pattern PART_OF_ITSELF =
+      Pattern.compile(
+          "(?:[ΔδuU∆σ])\\s?[(_]?\\s*(?<of>[\\p{L}\\p{N}_]+)\\)?\\s*/\\s*\\|?(?:\\k<of>)\\|?");
+  private static final Pattern MARKED_IN_BRACKETS =
+      Pattern.compile("(?<![\\p{L}\\p{N}])(?<mark>[uUΔδ∆σsS])\\((?<of>[^()]{1,30})\\)");
+  private static final Pattern BRACKETS =
+      Pattern.compile("\\((?<round>[^()]*)\\)|\\[(?<square>[^\\[\\]]*)\\]");
+  private static final Pattern FUNCTION =
+      Pattern.compile(
+          "(?<![\\p{L}])(?<name>ln|log|lg|log10|exp|sin|cos|tan)\\s?(?<of>\\([^()]*\\))");
+  private static final Pattern MARKED =
+      Pattern.compile("(?<mark>[Δδ∆σ]|[uσ]_)(?<of>[\\p{L}\\p{N}_'′²³₀-₉/()]+)");
+  private static final Pattern SYMBOL =
+      Pattern.compile(
+          "\\p{L}(?:[\\p{N}₀-₉ₐ-ₜ'′²³]*|_\\{?[\\p{L}\\p{N}]{1,6}\\}?|[\\p{Lu}\\p{N}])"
+              + "|\\p{IsGreek}[\\p{L}\\p{N}_]{0,4}|(?:ln|log|lg|sin|1/)\\s?\\(?\\p{L}[\\p{L}\\p{N}]?\\)?");
+  private static final Pattern SUBSCRIPT =
+      Pattern.compile("\\p{L}_.*|\\p{L}[\\p{N}₀-₉²³'′]*|\\p{IsGreek}.*|\\p{Ll}\\p{Lu}");
+  private static final Pattern PRODUCT_UNIT =
+      Pattern.compile("[\\p{L}°%µΩ.]{1,9}[/·*][\\p{L}°%µΩ.\\d]{1,9}");
+  private static final Pattern SEPARATORS = Pattern.compile("[\\s,;:]+");
+  private static final String PLUS_OR_MINUS = "±";
+
+  private final Vocabulary vocabulary;
+  private final Map<String, Optional<Heading>> headings = new HashMap<>();
+  private final Map<String, Boolean> units = new HashMap<>();
+
+  /** A grammar over the words of a course. */
+  public HeadingGrammar(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /** The words that it knows. */
+  public Vocabulary vocabulary() {
+    return vocabulary;
+  }
+
+  /** What a text says as a heading; empty for a sentence, a number or a stated result. */
+  public Optional<Heading> read(String text) {
+    return headings.computeIfAbsent(text, this::parsed);
+  }
+
+  /** Whether a text is a unit and nothing else, with or without brackets. */
+  public boolean isUnit(String text) {
+    String bare = bare(text);
+    return bare.indexOf(" / ") != 1 && units.computeIfAbsent(bare, HeadingGrammar::isUnitText);
+  }
+
+  /** A text without the brackets around it. */
+  public static String bare(String text) {
+    String stripped = text.strip();
+    boolean bracketed =
+        stripped.length() > 2
+            && (stripped.startsWith("(") && stripped.endsWith(")")
+                || stripped.startsWith("[") && stripped.endsWith("]"));
+    return bracketed ? stripped.substring(1, stripped.length() - 1).strip() : stripped;
+  }
+
+  private static boolean isUnitText(String text) {
+    return text.length() <= 20
+        && !text.isEmpty()
+        && !text.equals("1")
+        && (text.equals("%")
+            || UnitReader.STANDARD.read(text).known().isPresent()
+            || PRODUCT_UNIT.matcher(text).matches());
+  }
+
+  private Optional<Heading> parsed(String text) {
+    String plain = PLUS_MINUS.matcher(BLANKS.matcher(text).replaceAll(" ").strip()).replaceAll("±");
+    String bare = END.matcher(plain).replaceFirst("");
+    int equals = bare.indexOf(" = ");
+    if (equals > 0) {
+      bare = bare.substring(0, equals).strip();
+    }
+    if (bare.isEmpty()
+        || bare.length() > LONGEST
+        || SEPARATORS.split(bare, -1).length > MOST_WORDS
+        || isAmount(bare)) {
+      return Optional.empty();
+    }
+    return Optional.of(new Reader(text).read(bare));
+  }
+
+  /** Whether a text is a number with a unit that is one, or a stated result: no heading. */
+  public boolean isAmount(String text) {
+    return !text.isEmpty()
+        && (Character.isDigit(text.charAt(0)) || "+-−(±".indexOf(text.charAt(0)) >= 0)
+        && RecordText.readFinite(text)
+            .filter(
+                record ->
+                    record.uncertainty().isPresent()
+                        || record.unit().isEmpty()
+                        || isUnit(record.unit()))
+            .isPresent();
+  }
+
+  /** One text that is being read. */
+  private final class Reader {
+
+    private final String text;
+    private final Set<Role> roles = EnumSet.noneOf(Role.class);
+    private final Set<Qualifier> qualifiers = EnumSet.noneOf(Qualifier.class);
+    private final List<String> name = new ArrayList<>();
+    private String unit = "";
+    private String symbol = "";
+    private Optional<GivenUncertainty> given = Optional.empty();
+    private Heading.Mark mark = Heading.Mark.NONE;
+    private boolean pair;
+
+    private Reader(String text) {
+      this.text = text;
+    }
+
+    private Heading read(String bare) {
+      Matcher itself =
+          PART_OF_ITSELF.matcher(bare.replaceFirst("\\s*[(\\[]?\\s*(?:in\\s+)?%\\s*[)\\]]?$", ""));
+      if (itself.matches()) {
+        mark = Heading.Mark.SURE;
+        roles.add(Role.UNCERTAINTY);
+        qualifiers.add(Qualifier.RELATIVE);
+        name.add(itself.group("of"));
+        unit = bare.contains("%") ? "%" : "";
+      } else {
+        tokens(withoutUnit(withoutBrackets(withoutMarked(withoutGiven(bare)))));
+      }
+      nameSymbol();
+      Set<Role> settled = Precedence.settled(roles, qualifiers, !name.isEmpty());
+      boolean uncertain =
+          settled.contains(Role.UNCERTAINTY)
+              || settled.stream().anyMatch(Precedence::isContribution);
+      if (roles.contains(Role.UNCERTAINTY) && uncertain && mark == Heading.Mark.NONE) {
+        mark = Heading.Mark.SURE;
+      }
+      return new Heading(
+          text, settled, qualifiers, String.join(" ", name), symbol, unit, given, mark, pair);
+    }
+
+    private String withoutGiven(String bare) {
+      Matcher found = GIVEN.matcher(bare);
+      if (!found.find() || found.start() == 0 && found.end() == bare.length()) {
+        return bare;
+      }
+      String size = found.group("size").replace(',', '.');
+      String of = found.group("unit") == null ? "" : found.group("unit");
+      if (!of.isEmpty() && !isUnit(of)) {
+        return bare;
+      }
+      given = Optional.of(new GivenUncertainty(Double.parseDouble(size), of));
+      return (bare.substring(0, found.start()) + " " + bare.substring(found.end())).strip();
+    }
+
+    /** {@code u(x)} and its like; a capital before a unit in brackets is a symbol of its own. */
+    private String withoutMarked(String bare) {
+      Matcher marked = MARKED_IN_BRACKETS.matcher(bare);
+      if (!marked.find()) {
+        return bare;
+      }
+      boolean letter = "UsS".contains(marked.group("mark"));
+      if (letter && isUnit(marked.group("of"))) {
+        return bare;
+      }
+      mark("Δδ∆".contains(marked.group("mark")) ? Heading.Mark.DELTA : Heading.Mark.SURE);
+      return bare.substring(0, marked.start())
+          + " "
+          + marked.group("of")
+          + " "
+          + bare.substring(marked.end());
+    }
+
+    private void mark(Heading.Mark found) {
+      mark = found;
+      if (found == Heading.Mark.SURE) {
+        roles.add(Role.UNCERTAINTY);
+      }
+    }
+
+    /** A function of a quantity is a number without unit. */
+    private String withoutBrackets(String bare) {
+      Matcher function = FUNCTION.matcher(bare);
+      if (function.find()) {
+        unit = "1";
+        name.add(function.group("name") + function.group("of").replace(" ", ""));
+        return bare.substring(0, function.start()) + " " + bare.substring(function.end());
+      }
+      Matcher brackets = BRACKETS.matcher(bare);
+      StringBuilder rest = new StringBuilder();
+      int from = 0;
+      while (brackets.find()) {
+        rest.append(bare.substring(from, brackets.start())).append(' ');
+        String inside =
+            brackets.group("round") == null ? brackets.group("square") : brackets.group("round");
+        inside(inside.strip(), bare.substring(0, brackets.start()), rest);
+        from = brackets.end();
+      }
+      return rest.append(bare.substring(from)).toString().strip();
+    }
+
+    private void inside(String inside, String before, StringBuilder rest) {
+      String last = inside.substring(inside.lastIndexOf(' ') + 1);
+      if (isSymbolOf(inside, before)) {
+        symbol = inside;
+      } else if (isUnit(inside)) {
+        unit = inside;
+      } else if (inside.contains(" ")
+          && says(inside.substring(0, inside.indexOf(' ')), Notion.IN)
+          && isUnit(last)) {
+        unit = last;
+      } else if (inside.contains("/")
+          && isUnit(inside.substring(inside.indexOf('/') + 1).strip())
+          && SYMBOL.matcher(inside.substring(0, inside.indexOf('/')).strip()).matches()) {
+        unit = inside.substring(inside.indexOf('/') + 1).strip();
+        symbol = inside.substring(0, inside.indexOf('/')).strip();
+      } else {
+        rest.append(inside).append(' ');
+      }
+    }
+
+    /** In {@code Mass (m)} the small letter is the symbol, in {@code L (m)} the unit. */
+    private boolean isSymbolOf(String inside, String before) {
+      String words = before.strip();
+      return inside.length() == 1
+          && Character.isLowerCase(inside.charAt(0))
+          && words.length() > 1
+          && Character.toLowerCase(words.charAt(0)) == inside.charAt(0);
+    }
+
+    private boolean says(String word, Notion notion) {
+      return vocabulary.says(notion, word);
+    }
+
+    private String withoutUnit(String bare) {
+      for (int slash = bare.indexOf('/'); slash > 0; slash = bare.indexOf('/', slash + 1)) {
+        String after = HeadingGrammar.bare(bare.substring(slash + 1));
+        if (unit.isEmpty() && isUnit(after)) {
+          unit = after;
+          return bare.substring(0, slash).strip();
+        }
+      }
+      String rest = bare.endsWith("/") ? bare.substring(0, bare.length() - 1).strip() : bare;
+      int blank = rest.lastIndexOf(' ');
+      if (blank > 0 && unit.isEmpty() && isUnit(rest.substring(blank + 1))) {
+        String before = rest.substring(0, blank).strip();
+        String last = rest.substring(blank + 1);
+        int previous = before.lastIndexOf(' ');
+        if (previous > 0 && says(before.substring(previous + 1), Notion.IN)) {
+          unit = last;
+          return before.substring(0, previous).strip();
+        }
+        if (before.endsWith(",") || isPlainlyUnit(last)) {
+          unit = last;
+          return before;
+        }
+      }
+      return rest;
+    }
+
+    /** So that {@code U V} is not taken apart, nor {@code time min}. */
+    private boolean isPlainlyUnit(String last) {
+      return last.codePoints().anyMatch(c -> "°%/²³µΩ".indexOf(c) >= 0)
+          || last.length() == 2
+              && vocabulary.roles(last).isEmpty()
+              && !vocabulary.says(Notion.LINKING, last);
+    }
+
+    private void tokens(String bare) {
+      String spaced = bare.replace(PLUS_OR_MINUS, " ± ");
+      List<String> words = new ArrayList<>();
+      for (String word : List.of(SEPARATORS.split(spaced.strip(), -1))) {
+        if (!word.isEmpty() && !word.equals("/") && !word.equals("=")) {
+          words.add(word);
+        }
+      }
+      pair = isPair(words, bare);
+      if (pair) {
+        words.subList(pairAt(words), words.size()).clear();
+      }
+      for (int i = 0; i < words.size(); ) {
+        i += taken(words, i);
+      }
+    }
+
+    /** A value and, after a sign or a comma, its uncertainty. */
+    private boolean isPair(List<String> words, String bare) {
+      int at = pairAt(words);
+      return at > 0
+          && (words.get(at).equals(PLUS_OR_MINUS)
+              || bare.contains(",")
+                  && MARKED.matcher(words.get(at)).matches()
+                  && words.get(at - 1).equals(markedOf(words.get(at))));
+    }
+
+    private int pairAt(List<String> words) {
+      for (int i = 1; i < words.size(); i++) {
+        if (words.get(i).equals(PLUS_OR_MINUS) || MARKED.matcher(words.get(i)).matches()) {
+          return i;
+        }
+      }
+      return -1;
+    }
+
+    private String markedOf(String word) {
+      Matcher marked = MARKED.matcher(word);
+      return marked.matches() ? marked.group("of") : "";
+    }
+
+    /** Takes the longest phrase that begins at a word and says how many words it has. */
+    private int taken(List<String> words, int at) {
+      String word = words.get(at);
+      if (word.equals(PLUS_OR_MINUS)) {
+        roles.add(Role.UNCERTAINTY);
+        return 1;
+      }
+      Matcher marked = MARKED.matcher(word);
+      if (marked.matches()) {
+        mark("Δδ∆".contains(marked.group("mark")) ? Heading.Mark.DELTA : Heading.Mark.SURE);
+        name.add(marked.group("of").replaceAll("[()]", ""));
+        return 1;
+      }
+      boolean delta = word.equals("Δ") || word.equals("δ") || word.equals("∆");
+      if (delta && (words.size() > 1 || !name.isEmpty())) {
+        mark(Heading.Mark.DELTA);
+        return 1;
+      }
+      for (int length = Math.min(vocabulary.longest(), words.size() - at); length > 0; length--) {
+        String phrase = Phrase.uniform(String.join(" ", words.subList(at, at + length)));
+        if (known(phrase, words.size() == length)) {
+          return length;
+        }
+      }
+      if (!isJoining(word)) {
+        name.add(word);
+      }
+      return 1;
+    }
+
+    /** A single letter stands for a role only where it stands alone. */
+    private boolean known(String phrase, boolean alone) {
+      if (phrase.length() == 1 && Character.isLetter(phrase.charAt(0))) {
+        if (alone) {
+          roles.addAll(vocabulary.rolesOf(phrase));
+        }
+        return false;
+      }
+      Set<Role> found = vocabulary.rolesOf(phrase);
+      Qualifier qualifier = vocabulary.qualifier(phrase);
+      if (qualifier != null && (found.isEmpty() || !alone)) {
+        qualifiers.add(qualifier);
+        narrow(found);
+        return true;
+      }
+      if (found.isEmpty()) {
+        return false;
+      }
+      narrow(found);
+      return true;
+    }
+
+    /** Of words that stand for several roles, others beside them may leave only some. */
+    private void narrow(Set<Role> found) {
+      roles.addAll(found);
+    }
+
+    private boolean isJoining(String word) {
+      return vocabulary.says(Notion.LINKING, word) && word.length() > 1
+          || word.length() == 1 && !Character.isLetterOrDigit(word.charAt(0)) && !word.equals("#");
+    }
+
+    private void nameSymbol() {
+      if (symbol.isEmpty() && name.size() == 1 && SYMBOL.matcher(name.get(0)).matches()) {
+        symbol = name.get(0);
+      } else if (symbol.isEmpty()) {
+        name.stream()
+            .filter(word -> SUBSCRIPT.matcher(word).matches())
+            .findFirst()
+            .ifPresent(found -> symbol = found);
+      }
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package tenthmark.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Correct workbooks as other people draw them: what the checker reads of their records, and what it
+ * blames although nothing is wrong.
+ */
+class CorpusTest {
+
+  private static final Path CORPUS = Path.of("corpus");
+
+  /** What was read of the workbooks of one layout. */
+  private record Row(int present, int read, int right, int blamed) {
+    private Row plus(Row other) {
+      return new Row(
+          present + other.present, read + other.read, right + other.right, blamed + other.blamed);
+    }
+  }
+
+  @Test
+  void isReadRightAndNotBlamed() throws IOException {
+    Map<String, Row> rows = new TreeMap<>();
+    Row sum = new Row(0, 0, 0, 0);
+    List<String> misses = new ArrayList<>();
+    try (Stream<Path> files = Files.list(CORPUS)) {
+      for (Path truth :
+          files.filter(file -> file.toString().endsWith(".truth.yaml")).sorted().toList()) {
+        CorpusWorkbook workbook = CorpusWorkbook.read(truth);
+        Row row =
+            new Row(
+                workbook.present(),
+                workbook.read(),
+                workbook.right(),
+                workbook.falseFindings().size());
+        rows.merge(workbook.layout(), row, Row::plus);
+        sum = sum.plus(row);
+        misses.addAll(workbook.misses());
+      }
+    }
+    print(rows, sum);
+    misses.forEach(System.out::println);
+
+    assertThat(sum.present()).isGreaterThan(0);
+  }
+
+  private static void print(Map<String, Row> rows, Row sum) {
+    String form = "%-28s %7s %5s %6s %7s%n";
+    System.out.printf(form, "layout", "present", "read", "right", "blamed");
+    rows.forEach(
+        (layout, row) ->
+            System.out.printf(form, layout, row.present, row.read, row.right, row.blamed));
+    System.out.printf(form, "all", sum.present, sum.read, sum.right, sum.blamed);
+  }
+}
