@@ -188,7 +188,7 @@ public final class Evaluation {
 
   /** A formula with its references as distances; the same for all copies of it. */
   public Optional<String> relativeForm(Cell cell) {
-    return tokens(cell).map(tokens -> RelativeForm.of(tokens, cell.address()));
+    return tokens(cell).map(tokens -> relativeForm(tokens, cell));
   }
 
   private Optional<Ptg[]> tokens(Cell cell) {
