@@ -186,6 +186,15 @@ public final class Evaluation {
     return RelativeForm.of(tokens, cell.address(), name -> model.defined(name).name());
   }
 
+  /** The range that a name stands for; none for a name that is lost or that no one can follow. */
+  public Optional<CellRange> namedRange(String name, String sheet) {
+    try {
+      return named(name, sheet);
+    } catch (NotCheckableException lost) {
+      return Optional.empty();
+    }
+  }
+
   /** A formula with its references as distances; the same for all copies of it. */
   public Optional<String> relativeForm(Cell cell) {
     return tokens(cell).map(tokens -> relativeForm(tokens, cell));

@@ -44,7 +44,7 @@ record HeadedTables(Direction direction) implements Layout {
     String sheet = lines.block().sheet().name();
     return surroundings.workbook().names().stream()
         .filter(name -> isOfRecords(name.name(), surroundings))
-        .flatMap(name -> surroundings.evaluation().named(name.name(), sheet).stream())
+        .flatMap(name -> surroundings.evaluation().namedRange(name.name(), sheet).stream())
         .filter(range -> range.sheet().equalsIgnoreCase(sheet))
         .map(lines.direction()::turned)
         .filter(range -> range.top() == header.first())

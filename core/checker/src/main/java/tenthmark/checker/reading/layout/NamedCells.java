@@ -72,7 +72,7 @@ final class NamedCells implements Layout {
     for (DefinedName name : surroundings.workbook().names()) {
       surroundings
           .evaluation()
-          .named(name.name(), block.sheet().name())
+          .namedRange(name.name(), block.sheet().name())
           .filter(range -> range.width() == 1 && range.height() == 1)
           .map(CellRange::first)
           .filter(cell -> cell.sheet().equalsIgnoreCase(block.sheet().name()))
