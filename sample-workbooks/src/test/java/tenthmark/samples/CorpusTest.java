@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 class CorpusTest {
 
   private static final Path CORPUS = Path.of("corpus");
+  private static final double WANTED = 0.95;
 
   /** What was read of the workbooks of one layout. */
   private record Row(int present, int read, int right, int blamed) {
@@ -52,6 +53,11 @@ class CorpusTest {
     misses.forEach(System.out::println);
 
     assertThat(sum.present()).isGreaterThan(0);
+    assertThat(sum.right()).as("records read right").isGreaterThanOrEqualTo(leastRight(sum));
+  }
+
+  private static int leastRight(Row sum) {
+    return (int) Math.ceil(WANTED * sum.present());
   }
 
   private static void print(Map<String, Row> rows, Row sum) {
