@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.reading.block.TypedCell;
@@ -66,9 +67,13 @@ final class Accounts {
     Map<CellAddress, Taken> parts = parts(tables);
     refer();
     Map<CellAddress, Taken> taken = new LinkedHashMap<>();
+    Map<Taken, Taken> shared = new HashMap<>();
     for (TypedSheet sheet : sheets) {
       for (TypedCell cell : sheet.cells()) {
-        taken(cell, sheet, parts).ifPresent(what -> taken.put(cell.address(), what));
+        taken(cell, sheet, parts)
+            .ifPresent(
+                what ->
+                    taken.put(cell.address(), shared.computeIfAbsent(what, Function.identity())));
       }
     }
     return new Coverage(taken);

@@ -1,7 +1,6 @@
 package tenthmark.checker.reading;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import tenthmark.measurement.formula.CellAddress;
@@ -14,9 +13,9 @@ import tenthmark.measurement.formula.CellAddress;
  */
 public record Coverage(Map<CellAddress, Taken> cells) {
 
-  /** Copies the cells in their order. */
+  /** Keeps the cells as they are: a second map of a whole workbook would cost as much as it. */
   public Coverage {
-    cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
+    cells = Collections.unmodifiableMap(cells);
   }
 
   /** What a cell was taken for; empty for one that holds nothing, or a text without meaning. */

@@ -44,7 +44,7 @@ class NeighboursTest {
     many(100_000).write(handedIn.resolve("one.xlsx"));
     many(100_000).write(handedIn.resolve("other.xlsx"));
 
-    assertThat(check("-Xmx48m", 2))
+    assertThat(check("-Xmx64m", 2))
         .contains(
             "2 files checked, 2 errors, 0 warnings, 0 notes; 0 records read, 200000 numbers not"
                 + " read");
