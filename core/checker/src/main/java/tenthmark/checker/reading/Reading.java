@@ -1,7 +1,6 @@
 package tenthmark.checker.reading;
 
 import java.util.List;
-import java.util.Optional;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.record.MeasurementRecord;
@@ -29,13 +28,5 @@ public record Reading(List<RecordTable> tables, Coverage coverage) {
   /** All records. */
   public List<MeasurementRecord> records() {
     return tables.stream().flatMap(table -> table.records().stream()).toList();
-  }
-
-  /** A heading in a record's table that was not understood, if there is one. */
-  public Optional<String> doubt(MeasurementRecord measurement) {
-    return tables.stream()
-        .filter(table -> table.records().contains(measurement))
-        .flatMap(table -> table.strange().stream())
-        .findFirst();
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.reading.block.Block;
 import tenthmark.checker.reading.block.Blocks;
+import tenthmark.checker.reading.block.Direction;
 import tenthmark.checker.reading.block.TypedSheet;
 import tenthmark.checker.reading.layout.Draft;
 import tenthmark.checker.reading.layout.Layout;
@@ -100,14 +100,17 @@ final class WorkbookReader {
                 draft ->
                     new MeasurementRecord(workbook, evaluation, draft.parts(told), why.get(draft)))
             .toList();
-    Set<String> strange = new LinkedHashSet<>(table.proposal().strange().values());
     CellAddress first = table.drafts().get(0).place(Field.VALUE).orElseThrow();
     int row =
         table.drafts().stream()
             .mapToInt(draft -> draft.place(Field.VALUE).orElseThrow().row())
             .min()
             .orElse(0);
-    return new Found(new RecordTable(records, List.copyOf(strange)), sheet(first.sheet()), row);
+    return new Found(
+        new RecordTable(
+            records, table.proposal().area(), table.proposal().direction() == Direction.COLUMNS),
+        sheet(first.sheet()),
+        row);
   }
 
   private int sheet(String name) {

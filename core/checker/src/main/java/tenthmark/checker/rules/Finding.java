@@ -15,6 +15,16 @@ import tenthmark.measurement.wording.Message;
 public record Finding(
     RuleDeclaration rule, CellAddress cell, Message found, Message expected, double points) {
 
+  /** The same finding as a note that costs nothing: what is missing may not be understood. */
+  Finding inDoubt(Message why) {
+    return new Finding(
+        rule.withSeverity(Severity.NOTE),
+        cell,
+        Message.of("doubt.found", found, why),
+        Message.of("doubt.expected"),
+        0);
+  }
+
   /** The same finding under a rule with another severity, and what it costs. */
   Finding graded(Severity severity, double cost) {
     return new Finding(rule.withSeverity(severity), cell, found, expected, cost);

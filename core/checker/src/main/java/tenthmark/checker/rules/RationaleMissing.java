@@ -1,9 +1,7 @@
 package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
-import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -13,7 +11,7 @@ import tenthmark.measurement.wording.Message;
 
 /** A measured value without a rationale; a calculated one needs none. */
 @AutoService(Rule.class)
-public final class RationaleMissing implements Rule {
+public final class RationaleMissing implements AbsenceRule {
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("rationale-missing", Severity.WARNING);
@@ -24,15 +22,19 @@ public final class RationaleMissing implements Rule {
   }
 
   @Override
-  public List<Finding> check(Inspection inspection) {
-    Set<CellAddress> values = inspection.recordValues();
-    return inspection.records().stream()
-        .filter(measurement -> measurement.number(Field.VALUE).isPresent())
-        .filter(RationaleMissing::hasNone)
-        .filter(measurement -> !isExplainedByFormula(measurement))
-        .filter(measurement -> !measurement.isSlope() && !measurement.isCalculatedFrom(values))
-        .map(RationaleMissing::finding)
-        .toList();
+  public Field part() {
+    return Field.RATIONALE;
+  }
+
+  @Override
+  public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
+    boolean owed =
+        measurement.number(Field.VALUE).isPresent()
+            && !isExplainedByFormula(measurement)
+            && !measurement.isSlope();
+    return owed && hasNone(measurement) && !measurement.isCalculatedFrom(inspection.recordValues())
+        ? Optional.of(finding(measurement))
+        : Optional.empty();
   }
 
   /**

@@ -4,7 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** All rules, by severity and id. */
 public record RuleCatalogue(List<Rule> rules) {
@@ -34,18 +36,42 @@ public record RuleCatalogue(List<Rule> rules) {
 
   /** What the rules that a course applies find in a workbook, with the course's severities. */
   public List<Finding> check(Inspection inspection, Grading grading) {
-    return grading.applied(this).check(inspection).stream().map(grading::graded).toList();
+    return grading.applied(this).check(inspection, grading::graded);
   }
 
   /** What all rules find in a workbook: sheet by sheet, from top to bottom. */
   public List<Finding> check(Inspection inspection) {
+    return check(inspection, UnaryOperator.identity());
+  }
+
+  private List<Finding> check(Inspection inspection, UnaryOperator<Finding> grade) {
     List<String> sheets =
         inspection.workbook().sheets().stream().map(sheet -> sheet.name()).toList();
+    Doubts doubts = new Doubts(inspection);
     return rules.stream()
-        .flatMap(rule -> rule.check(inspection).stream())
+        .flatMap(
+            rule ->
+                rule instanceof AbsenceRule absence
+                    ? absences(absence, inspection, doubts, grade)
+                    : rule.check(inspection).stream().map(grade))
         .sorted(
             Comparator.comparing((Finding finding) -> sheets.indexOf(finding.cell().sheet()))
                 .thenComparing(PLACE))
         .toList();
+  }
+
+  /** A course grades what is certain; what is in doubt stays a note whatever the course says. */
+  private static Stream<Finding> absences(
+      AbsenceRule rule, Inspection inspection, Doubts doubts, UnaryOperator<Finding> grade) {
+    return inspection.records().stream()
+        .flatMap(
+            measurement ->
+                rule.check(measurement, inspection).stream()
+                    .map(
+                        finding ->
+                            doubts
+                                .about(measurement, rule.part())
+                                .map(finding::inDoubt)
+                                .orElseGet(() -> grade.apply(finding))));
   }
 }

@@ -8,7 +8,7 @@ import tenthmark.measurement.wording.Message;
 
 /** A record without symbol in a table that has a column for it. */
 @AutoService(Rule.class)
-public final class SymbolMissing implements RecordRule {
+public final class SymbolMissing implements AbsenceRule {
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("symbol-missing", Severity.NOTE);
@@ -16,6 +16,11 @@ public final class SymbolMissing implements RecordRule {
   @Override
   public RuleDeclaration declaration() {
     return DECLARATION;
+  }
+
+  @Override
+  public Field part() {
+    return Field.SYMBOL;
   }
 
   @Override

@@ -11,7 +11,7 @@ import tenthmark.measurement.wording.Message;
 
 /** A record without uncertainty. */
 @AutoService(Rule.class)
-public final class UncertaintyMissing implements RecordRule {
+public final class UncertaintyMissing implements AbsenceRule {
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("uncertainty-missing", Severity.ERROR);
@@ -19,6 +19,11 @@ public final class UncertaintyMissing implements RecordRule {
   @Override
   public RuleDeclaration declaration() {
     return DECLARATION;
+  }
+
+  @Override
+  public Field part() {
+    return Field.UNCERTAINTY;
   }
 
   @Override

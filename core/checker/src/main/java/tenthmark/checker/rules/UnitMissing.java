@@ -15,7 +15,7 @@ import tenthmark.measurement.wording.Message;
 
 /** A record without unit. */
 @AutoService(Rule.class)
-public final class UnitMissing implements RecordRule {
+public final class UnitMissing implements AbsenceRule {
 
   private static final Pattern RATIO =
       Pattern.compile("\\(?\\$?[A-Z]{1,3}\\$?\\d+/\\$?[A-Z]{1,3}\\$?\\d+\\)?");
@@ -26,6 +26,11 @@ public final class UnitMissing implements RecordRule {
   @Override
   public RuleDeclaration declaration() {
     return DECLARATION;
+  }
+
+  @Override
+  public Field part() {
+    return Field.UNIT;
   }
 
   @Override

@@ -1,0 +1,141 @@
+package tenthmark.checker.rules;
+
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.reading.NumberRole;
+import tenthmark.checker.reading.Taken;
+import tenthmark.checker.record.Amount;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordTable;
+import tenthmark.checker.unit.UnitReader;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellRange;
+import tenthmark.measurement.wording.Message;
+
+/**
+ * What speaks against blaming a record for a part that it lacks: something in its table was not
+ * understood, or stands where the part may stand and was taken for nothing of the kind.
+ */
+final class Doubts {
+
+  /** Numbers whose heading does not keep them from being an uncertainty. */
+  private static final Set<NumberRole> OPEN =
+      Set.of(NumberRole.RAW, NumberRole.CALCULATED, NumberRole.CONSTANT, NumberRole.STATISTIC);
+
+  private final Inspection inspection;
+  private final Map<MeasurementRecord, RecordTable> tables = new HashMap<>();
+  private final IdentityHashMap<RecordTable, Optional<Message>> unread = new IdentityHashMap<>();
+  private final IdentityHashMap<RecordTable, List<CellAddress>> looseUnits =
+      new IdentityHashMap<>();
+
+  Doubts(Inspection inspection) {
+    this.inspection = inspection;
+    inspection
+        .tables()
+        .forEach(table -> table.records().forEach(record -> tables.put(record, table)));
+  }
+
+  /** What was not understood, so that the part may be there; empty where there is no doubt. */
+  Optional<Message> about(MeasurementRecord measurement, Field part) {
+    RecordTable table = tables.get(measurement);
+    return unread
+        .computeIfAbsent(table, this::firstUnread)
+        .or(() -> maybe(measurement, part, table));
+  }
+
+  private Optional<Message> firstUnread(RecordTable table) {
+    return cells(table.area()).flatMap(cell -> notRead(cell).stream()).findFirst();
+  }
+
+  private Optional<Message> notRead(CellAddress cell) {
+    return taken(cell)
+        .filter(Taken.NotRead.class::isInstance)
+        .map(taken -> Message.of("doubt.unread", cell.place(), ((Taken.NotRead) taken).why()));
+  }
+
+  /** A cell that may be the part; where the table has a place for it, no other cell is meant. */
+  private Optional<Message> maybe(MeasurementRecord measurement, Field part, RecordTable table) {
+    if (measurement.place(part).isPresent()) {
+      return Optional.empty();
+    }
+    CellAddress value = measurement.placeOrValue(Field.VALUE);
+    return switch (part) {
+      case UNIT ->
+          looseUnits.computeIfAbsent(table, this::looseUnits).stream()
+              .filter(cell -> cell.row() == value.row() || cell.column() == value.column())
+              .findFirst()
+              .map(cell -> Message.of("doubt.unit", cell.place()));
+      case UNCERTAINTY ->
+          cells(table.line(value))
+              .filter(cell -> isOpen(cell) && isSmaller(cell, measurement))
+              .findFirst()
+              .map(cell -> Message.of("doubt.uncertainty", cell.place()));
+      default -> Optional.empty();
+    };
+  }
+
+  /** The texts of a table that are units and were taken for nothing. */
+  private List<CellAddress> looseUnits(RecordTable table) {
+    return cells(table.area()).filter(cell -> taken(cell).isEmpty() && isUnit(cell)).toList();
+  }
+
+  private Stream<CellAddress> cells(CellRange area) {
+    return inspection.workbook().sheet(area.sheet()).stream()
+        .flatMap(sheet -> sheet.cells(area))
+        .map(Cell::address);
+  }
+
+  private Optional<Taken> taken(CellAddress cell) {
+    return inspection.reading().coverage().at(cell);
+  }
+
+  /** Whether a cell is part of nothing, or a number of which the table says little. */
+  private boolean isOpen(CellAddress cell) {
+    return taken(cell)
+        .map(taken -> taken instanceof Taken.Other other && OPEN.contains(other.role()))
+        .orElse(true);
+  }
+
+  /** Whether a number has the size of an uncertainty and is not what the value follows from. */
+  private boolean isSmaller(CellAddress cell, MeasurementRecord measurement) {
+    double value = measurement.number(Field.VALUE).map(Math::abs).orElse(0.0);
+    return amount(cell)
+            .map(amount -> Math.abs(amount.number()))
+            .filter(size -> size > 0 && size < value)
+            .isPresent()
+        && !measurement.isCalculatedFrom(Set.of(cell));
+  }
+
+  private boolean isUnit(CellAddress cell) {
+    return known(cell)
+        .filter(Value.Text.class::isInstance)
+        .map(text -> ((Value.Text) text).text())
+        .filter(
+            text ->
+                isUnit(text) || amount(cell).filter(amount -> isUnit(amount.unit())).isPresent())
+        .isPresent();
+  }
+
+  private static boolean isUnit(String text) {
+    return UnitReader.STANDARD.read(text).known().isPresent();
+  }
+
+  private Optional<Amount> amount(CellAddress cell) {
+    return known(cell).flatMap(Amount::of);
+  }
+
+  private Optional<Value> known(CellAddress cell) {
+    return inspection.evaluation().at(cell) instanceof Outcome.Known known
+        ? Optional.of(known.value())
+        : Optional.empty();
+  }
+}

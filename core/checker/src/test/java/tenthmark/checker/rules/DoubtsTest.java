@@ -1,0 +1,186 @@
+package tenthmark.checker.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static tenthmark.checker.rules.Findings.REASON;
+
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import tenthmark.checker.course.Course;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.workbook.Grid;
+import tenthmark.measurement.catalogue.Catalogue;
+
+/**
+ * A part is missing only where the table was understood wholly; tables and numbers are invented.
+ */
+class DoubtsTest {
+
+  private static MeasurementRecord only(Grid grid) {
+    var records = Inspection.of(grid.workbook(), Catalogue.load(), Course.PLAIN).records();
+    assertThat(records).hasSize(1);
+    return records.get(0);
+  }
+
+  private static Finding of(String rule, Grid grid) {
+    return Findings.in(grid.workbook()).stream()
+        .filter(finding -> finding.rule().id().equals(rule))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A heading that no student would write, over numbers. */
+  private static Grid strange(Object unit, Object uncertainty) {
+    return Grid.sheet("Records")
+        .row("Quantity", "Value", "Unit", "Uncertainty", "Qwxz", "Rationale")
+        .row("Arm", 172.5, unit, uncertainty, 0.5, REASON);
+  }
+
+  @Nested
+  class BecomesANote {
+
+    @Test
+    void whereAHeadingWasNotUnderstood() {
+      Grid grid = strange("mm", null);
+
+      assertThat(only(grid).number(Field.VALUE)).contains(172.5);
+      Finding finding = of("uncertainty-missing", grid);
+      assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+      assertThat(Findings.brief(finding)).isEqualTo("D2 uncertainty-missing");
+      assertThat(Findings.found(finding))
+          .startsWith("the record \"Arm\" has no uncertainty, or")
+          .endsWith("the heading \"Qwxz\" was not understood (cell E2)");
+      assertThat(Findings.expected(finding)).contains("heading", "\"tables\"", "profile");
+    }
+
+    @Test
+    void forEachPartThatARecordLacks() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Symbol", "Value", "Unit", "Uncertainty", "Qwxz", "Rationale")
+              .row("Arm", null, 172.5, null, null, 0.5, null);
+
+      assertThat(only(grid).number(Field.VALUE)).contains(172.5);
+      assertThat(Findings.in(grid.workbook()))
+          .extracting(finding -> finding.rule().id())
+          .contains("symbol-missing", "unit-missing", "uncertainty-missing", "rationale-missing");
+      assertThat(Findings.in(grid.workbook()))
+          .allSatisfy(
+              finding -> {
+                assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+                assertThat(Findings.found(finding)).contains("\"Qwxz\"");
+              });
+    }
+
+    @Test
+    void whateverTheCourseMakesOfTheRule() {
+      String grave = "rules: {uncertainty-missing: {severity: error, points: 2}}";
+
+      assertThat(Findings.in(strange("mm", null), grave))
+          .singleElement()
+          .satisfies(
+              finding -> {
+                assertThat(finding.rule().id()).isEqualTo("uncertainty-missing");
+                assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+                assertThat(finding.points()).isZero();
+              });
+    }
+
+    @Test
+    void whereASmallNumberBesideItIsPartOfNoRecord() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Value", "Unit", "Standard deviation", "Rationale")
+              .row("Arm", 172.5, "mm", "=0.2+0.3", REASON);
+
+      assertThat(only(grid).number(Field.VALUE)).contains(172.5);
+      assertNote("uncertainty-missing", grid, "the number in D2 may be the uncertainty");
+    }
+
+    @Test
+    void whereATextInItsColumnIsAUnit() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Value", "Uncertainty", "Rationale")
+              .row("Arm", 172.5, 0.5, REASON)
+              .row(null, "mm");
+
+      assertThat(only(grid).number(Field.VALUE)).contains(172.5);
+      assertThat(only(grid).unit()).isEmpty();
+      assertNote("unit-missing", grid, "the text in B3 may be the unit");
+    }
+
+    private static void assertNote(String rule, Grid grid, String why) {
+      Finding finding = of(rule, grid);
+      assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+      assertThat(Findings.found(finding)).endsWith(why);
+    }
+  }
+
+  @Nested
+  class StaysABlame {
+
+    private static Grid whole(Object unit, Object uncertainty, Object reason) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+          .row("Arm", 172.5, unit, uncertainty, reason);
+    }
+
+    @Test
+    void whereTheTableIsUnderstoodWholly() {
+      Grid grid = whole(null, null, null);
+
+      assertThat(only(grid).number(Field.VALUE)).contains(172.5);
+      assertThat(of("unit-missing", grid).rule().severity()).isEqualTo(Severity.ERROR);
+      assertThat(of("uncertainty-missing", grid).rule().severity()).isEqualTo(Severity.ERROR);
+      assertThat(of("rationale-missing", grid).rule().severity()).isEqualTo(Severity.WARNING);
+      assertThat(Findings.found(of("unit-missing", grid)))
+          .isEqualTo("the record \"Arm\" has no unit");
+    }
+
+    @Test
+    void whereOnlyAnotherTableOfTheSheetWasNotUnderstood() {
+      Grid grid = whole(null, 0.5, REASON).row().row("Qwxz", "Zxwq").row(3.7, 4.1);
+
+      assertThat(only(grid).number(Field.VALUE)).contains(172.5);
+      assertThat(of("unit-missing", grid).rule().severity()).isEqualTo(Severity.ERROR);
+    }
+
+    /** The column says where the uncertainty belongs; the radius is no other one. */
+    @Test
+    void whereTheColumnOfThePartIsThereAndBlank() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Value", "Unit", "Uncertainty", "Radius (mm)", "Rationale")
+              .row("Wheel", 622, "mm", null, "=B2/2", REASON);
+
+      assertThat(only(grid).place(Field.UNCERTAINTY)).isPresent();
+      assertThat(of("uncertainty-missing", grid).rule().severity()).isEqualTo(Severity.ERROR);
+    }
+
+    /** A mean is about as large as its readings, and follows from them. */
+    @Test
+    void whereTheSmallerNumbersAreWhatTheValueFollowsFrom() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Reading 1", "Reading 2", "Value", "Unit", "Rationale")
+              .row("Arm", 172.4, 172.6, "=AVERAGE(B2:C2)", "mm", REASON);
+
+      assertThat(only(grid).number(Field.VALUE)).contains(172.5);
+      assertThat(of("uncertainty-missing", grid).rule().severity()).isEqualTo(Severity.ERROR);
+    }
+
+    @Test
+    void withTheCoursesSeverityAndPoints() {
+      String mild = "rules: {unit-missing: {severity: warning, points: 2}}";
+
+      assertThat(Findings.in(whole(null, 0.5, REASON), mild))
+          .singleElement()
+          .satisfies(
+              finding -> {
+                assertThat(finding.rule().severity()).isEqualTo(Severity.WARNING);
+                assertThat(finding.points()).isEqualTo(2);
+              });
+    }
+  }
+}
