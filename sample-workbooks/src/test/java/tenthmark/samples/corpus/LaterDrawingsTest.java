@@ -160,7 +160,11 @@ class LaterDrawingsTest {
       assertThat(shown.replaceFirst("^[0.]*", ""))
           .as("%s %s ± %s", drawing.name(), value, shown)
           .matches("1?\\.?\\d");
-      if (firstDigit(book.uncertainty(record)) == 1) {
+      double uncertainty = book.uncertainty(record);
+      assertThat(Double.parseDouble(shown))
+          .as("%s %s ± %s is %s", drawing.name(), value, shown, uncertainty)
+          .isCloseTo(uncertainty, within(0.35 * uncertainty));
+      if (firstDigit(uncertainty) == 1) {
         assertThat(shown.replaceFirst("^[0.]*", ""))
             .as("%s %s ± %s", drawing.name(), value, shown)
             .matches("1\\.?\\d|2\\.?0");

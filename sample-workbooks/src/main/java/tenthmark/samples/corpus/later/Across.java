@@ -137,7 +137,7 @@ public final class Across implements Family {
         10 | Δ(ln θ) | =B8/B7 :: 0.00 | =C8/C7 :: 0.00 | =D8/D7 :: 0.00 | =E8/E7 :: 0.00 | =F8/F7 :: 0.00 | =G8/G7 :: 0.00 | =H8/H7 :: 0.00 | =I8/I7 :: 0.00 | =J8/J7 :: 0.00
         12 | ΔT : le thermocouple est donné à 1 °C près. L'enregistreur donne t, pris comme exact.
         13 | Température de l'atelier | Ta = | 21.0 | ± | 0.5 | °C | thermomètre mural gradué en degrés, lu à la demi-division
-        15 | pente de ln θ (1/min) | =SLOPE(B9:J9,B4:J4) :: 0.000 | ± | =INDEX(LINEST(B9:J9,B4:J4,TRUE,TRUE),2,1) :: 0.000
+        15 | pente de ln θ (1/min) | =SLOPE(B9:J9,B4:J4) :: 0.0000 | ± | =INDEX(LINEST(B9:J9,B4:J4,TRUE,TRUE),2,1) :: 0.0000
         16 | constante de temps τ (min) | =-1/B15 :: 0.000 | ± | =B16*D15/ABS(B15) :: 0.000
         """);
     page.bold("A1,A4:J4").graph("A18:H34", "ln θ en fonction de t", "B4:J4", "B9:J9");
