@@ -21,6 +21,8 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
@@ -176,7 +178,10 @@ public final class Page {
         XDDFDataSourcesFactory.fromNumericCellRange(drawn, CellRangeAddress.valueOf(y));
     XDDFScatterChartData data =
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
-    data.addSeries(xs, ys).setTitle(title, null);
+    data.setStyle(ScatterStyle.LINE_MARKER);
+    XDDFScatterChartData.Series series = (XDDFScatterChartData.Series) data.addSeries(xs, ys);
+    series.setTitle(title, null);
+    series.setMarkerStyle(MarkerStyle.CIRCLE);
     chart.plot(data);
     return this;
   }

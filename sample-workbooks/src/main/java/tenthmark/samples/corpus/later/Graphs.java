@@ -27,7 +27,7 @@ public final class Graphs implements Family {
             "points-and-line-block",
             "spring-loaded brake lever",
             Language.FRENCH,
-            Writer.POI_XLSX_WITHOUT_VALUES);
+            Writer.CALC_XLSX);
     Page page = drawing.page("Ressort");
     Rows.draw(
         page,

@@ -109,7 +109,7 @@ public final class SeparateSheets implements Family {
         """
         1 | De dónde sale cada incertidumbre
         3 | D: micrómetro de 0,01 mm, media división de lectura y otra media de juego.
-        4 | h: dos marcas de rotulador de medio milímetro, leídas con regla a un cuarto de milímetro cada una; se redondea a 1 mm.
+        4 | h: dos marcas de rotulador, cada una leída con regla a un cuarto de milímetro y ancha otro cuarto; en total 1,0 mm.
         5 | t: dos pulsaciones a mano de 0,2 s cada una.
         6 | ρs: la tabla del fabricante de rodamientos da 7,75 a 7,85.
         7 | ρl: densímetro con divisiones de 0,02.

@@ -68,7 +68,7 @@ public final class SideBySide implements Family {
             "side-by-side-with-contributions",
             "crank arms",
             Language.GERMAN,
-            Writer.POI_XLSX);
+            Writer.POI_XLSX_WITHOUT_VALUES);
     Page page = drawing.page("Kurbeln");
     Rows.draw(
         page,
