@@ -3,7 +3,6 @@ package tenthmark.samples.corpus;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -18,6 +17,7 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellReference;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -106,21 +106,18 @@ class LaterDrawingsTest {
   @MethodSource("drawingsOfPlainFormulas")
   void uncertaintiesOfResultsAreThoseOfTheirInputs(Drawing drawing) {
     Recalculated book = new Recalculated(drawing);
+    book.holdInputs(drawing);
     for (Stated result : drawing.records()) {
       String value = Recalculated.full(result, result.value());
       if (result.kind() != Kind.CALCULATED || !book.isNumber(value)) {
         continue;
       }
       double stated = book.uncertainty(result);
-      double carried = new Recalculated(again(drawing)).carried(drawing, value);
+      double carried = book.carried(drawing, value);
       assertThat(stated)
           .as("%s %s", drawing.name(), value)
           .isCloseTo(carried, within(SECOND_ORDER * carried));
     }
-  }
-
-  private static Drawing again(Drawing drawing) {
-    return drawings().filter(each -> each.name().equals(drawing.name())).findAny().orElseThrow();
   }
 
   @ParameterizedTest
@@ -209,7 +206,7 @@ class LaterDrawingsTest {
     private final DataFormatter formatter = new DataFormatter(Locale.ROOT);
     private final Workbook workbook;
     private final boolean lab;
-    private FormulaEvaluator evaluator;
+    private final FormulaEvaluator evaluator;
 
     Recalculated(Drawing drawing) {
       // Families draw anew at each call, and finishing evaluates what no LAB function is part of.
@@ -322,19 +319,24 @@ class LaterDrawingsTest {
           : Double.parseDouble(record.uncertainty().get().toString());
     }
 
-    /**
-     * The uncertainty of a cell by moving each input up and down by its own. Means and lines are
-     * inputs themselves and do not follow their readings.
-     */
-    double carried(Drawing drawing, String result) {
+    /** Means and lines become inputs themselves and no longer follow their readings. */
+    void holdInputs(Drawing drawing) {
       for (Stated input : drawing.records()) {
-        Cell cell = cell(full(input, input.value()));
-        if (input.kind() != Kind.CALCULATED && cell.getCellType() == CellType.FORMULA) {
-          double value = number(full(input, input.value()));
+        String place = full(input, input.value());
+        Cell cell = cell(place);
+        if (input.kind() != Kind.CALCULATED
+            && cell.getCellType() == CellType.FORMULA
+            && isNumber(place)) {
+          double value = number(place);
           cell.removeFormula();
           cell.setCellValue(value);
         }
       }
+      forget();
+    }
+
+    /** The uncertainty of a cell by moving each input up and down by its own. */
+    double carried(Drawing drawing, String result) {
       List<Double> shares = new ArrayList<>();
       for (Stated input : drawing.records()) {
         String cell = full(input, input.value());
@@ -364,14 +366,12 @@ class LaterDrawingsTest {
     }
 
     private void forget() {
-      evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+      evaluator.clearAllCachedResultValues();
     }
   }
 
-  @ParameterizedTest
-  @MethodSource("drawings")
-  void namesAreTheirOwn(Drawing drawing) throws IOException {
-    assertThat(drawings().map(Drawing::name)).doesNotHaveDuplicates().contains(drawing.name());
-    drawing.finished().close();
+  @Test
+  void namesAreTheirOwn() {
+    assertThat(drawings().map(Drawing::name)).doesNotHaveDuplicates().hasSizeGreaterThan(23);
   }
 }
