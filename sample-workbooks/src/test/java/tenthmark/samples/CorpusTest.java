@@ -10,16 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Correct workbooks as other people draw them: what the checker reads of their records, and what it
  * blames although nothing is wrong.
  */
 class CorpusTest {
-
-  private static final Path CORPUS = Path.of("corpus");
-  private static final double WANTED = 0.95;
 
   /** What was read of the workbooks of one layout. */
   private record Row(int present, int read, int right, int blamed) {
@@ -29,12 +27,17 @@ class CorpusTest {
     }
   }
 
-  @Test
-  void isReadRightAndNotBlamed() throws IOException {
+  /**
+   * The reader was built with the first set at hand and measured once with the others, which nobody
+   * who built it had seen: the floors of those say where it stands, the goal is that of the first.
+   */
+  @ParameterizedTest
+  @CsvSource({"corpus, 0.95, 8", "corpus-later, 0.63, 58", "corpus-acceptance, 0.69, 52"})
+  void isReadRightAndHardlyBlamed(Path set, double leastRight, int mostBlamed) throws IOException {
     Map<String, Row> rows = new TreeMap<>();
     Row sum = new Row(0, 0, 0, 0);
     List<String> misses = new ArrayList<>();
-    try (Stream<Path> files = Files.list(CORPUS)) {
+    try (Stream<Path> files = Files.list(set)) {
       for (Path truth :
           files.filter(file -> file.toString().endsWith(".truth.yaml")).sorted().toList()) {
         CorpusWorkbook workbook = CorpusWorkbook.read(truth);
@@ -53,11 +56,12 @@ class CorpusTest {
     misses.forEach(System.out::println);
 
     assertThat(sum.present()).isGreaterThan(0);
-    assertThat(sum.right()).as("records read right").isGreaterThanOrEqualTo(leastRight(sum));
+    assertThat(sum.right()).as("records read right").isGreaterThanOrEqualTo(share(leastRight, sum));
+    assertThat(sum.blamed()).as("false findings").isLessThanOrEqualTo(mostBlamed);
   }
 
-  private static int leastRight(Row sum) {
-    return (int) Math.ceil(WANTED * sum.present());
+  private static int share(double part, Row sum) {
+    return (int) Math.ceil(part * sum.present());
   }
 
   private static void print(Map<String, Row> rows, Row sum) {
