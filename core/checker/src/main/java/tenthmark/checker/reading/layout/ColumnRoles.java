@@ -101,7 +101,7 @@ final class ColumnRoles {
 
   private Optional<Role> ofTexts(Column column) {
     if (column.heading().isEmpty()) {
-      return unheadedTexts(column);
+      return units(column);
     }
     Heading heading = column.heading().get();
     if (heading.roles().equals(Set.of(Role.UNIT))) {
@@ -158,10 +158,6 @@ final class ColumnRoles {
 
   private static boolean hasDigits(Column column) {
     return column.texts().stream().anyMatch(text -> text.chars().anyMatch(Character::isDigit));
-  }
-
-  private Optional<Role> unheadedTexts(Column column) {
-    return units(column);
   }
 
   private boolean hasOtherValue(Column column) {
@@ -224,7 +220,7 @@ final class ColumnRoles {
       return hasAccepted() ? Role.COMPARISON : Role.UNCERTAINTY;
     }
     if (heading.can(Role.SUMMARY)) {
-      return hasContributions(column) || totals(column) ? Role.UNCERTAINTY : Role.SUMMARY;
+      return hasContributions(column) ? Role.UNCERTAINTY : Role.SUMMARY;
     }
     if (heading.can(Role.ACCEPTED) || heading.can(Role.RATIONALE)) {
       return heading.roles().iterator().next();
@@ -237,7 +233,6 @@ final class ColumnRoles {
     return switch (role) {
       case QUANTITY, RESULT, APPARATUS -> Role.VALUE;
       case COUNT, INDEX -> column.isWhole() ? role : Role.VALUE;
-      case REMARK, RATIONALE -> role;
       default -> role;
     };
   }
@@ -253,7 +248,7 @@ final class ColumnRoles {
       return heading.can(Role.CYCLES) && isRecordTable() ? Role.CYCLES : Role.COUNT;
     }
     if (heading.can(Role.UNCERTAINTY) && heading.can(Role.SUMMARY)) {
-      return hasContributions(column) || totals(column) ? Role.UNCERTAINTY : Role.SUMMARY;
+      return hasContributions(column) ? Role.UNCERTAINTY : Role.SUMMARY;
     }
     if (heading.can(Role.REACTION) && heading.can(Role.TIMING)) {
       return isReferredToAsContribution(column) || !hasOnly(Role.TIMING) && isRecordTable()
@@ -322,21 +317,9 @@ final class ColumnRoles {
     return columns.stream().flatMap(column -> column.heading().stream()).anyMatch(condition);
   }
 
+  /** Whether another column can be a contribution, so that this one may be their total. */
   private boolean hasContributions(Column total) {
-    return columns.stream()
-        .filter(column -> column.place() != total.place())
-        .flatMap(column -> column.heading().stream())
-        .anyMatch(
-            heading ->
-                heading.canBeOneOf(CONTRIBUTIONS)
-                    && !heading.can(Role.VALUE)
-                    && !heading.can(Role.STATISTIC));
-  }
-
-  /** Whether a column's formulas sum others or take their squares together. */
-  private boolean totals(Column column) {
-    return columns.stream()
-        .filter(other -> other.place() != column.place())
+    return others(total)
         .flatMap(other -> other.heading().stream())
         .anyMatch(heading -> heading.canBeOneOf(CONTRIBUTIONS) && !heading.can(Role.STATISTIC));
   }
@@ -426,10 +409,8 @@ final class ColumnRoles {
     if (name.length() < 2 || name.length() > 6 || name.contains(" ")) {
       return false;
     }
-    boolean prefixed =
-        PREFIXES.indexOf(name.toLowerCase(Locale.ROOT).charAt(0)) >= 0
-            && isSymbolOfAnother(column, name.substring(1));
-    return prefixed;
+    return PREFIXES.indexOf(name.toLowerCase(Locale.ROOT).charAt(0)) >= 0
+        && isSymbolOfAnother(column, name.substring(1));
   }
 
   private boolean isSymbolOfAnother(Column column, String symbol) {
