@@ -64,6 +64,10 @@ public final class TimeLimit {
         // How much it has used is looked at before the next round.
       }
     }
+    // A thread that has ended while it was looked at tells no processor time any more.
+    if (task.isDone()) {
+      return task.get();
+    }
     stop(thread);
     throw tooSlow(limit);
   }
