@@ -35,6 +35,22 @@ public final class Sheet {
     this.comments = Map.copyOf(builder.comments);
   }
 
+  /** The same sheet with other contents in those of some cells that lie on it. */
+  Sheet with(Map<CellAddress, Optional<Content>> contents) {
+    Builder other = new Builder(name);
+    other.hidden = hidden;
+    other.merged.addAll(merged);
+    other.comments.putAll(comments);
+    cells().filter(cell -> !contents.containsKey(cell.address())).forEach(other::put);
+    contents.forEach(
+        (cell, content) -> {
+          if (cell.sheet().equalsIgnoreCase(name)) {
+            content.ifPresent(held -> other.put(cell.column(), cell.row(), held));
+          }
+        });
+    return other.build();
+  }
+
   /** The sheet's name. */
   public String name() {
     return name;
@@ -142,6 +158,10 @@ public final class Sheet {
     void put(int column, int row, Content content) {
       CellAddress address = new CellAddress(name, column, row);
       rows.computeIfAbsent(row, key -> new TreeMap<>()).put(column, new Cell(address, content));
+    }
+
+    private void put(Cell cell) {
+      put(cell.address().column(), cell.address().row(), cell.content());
     }
 
     Optional<Content> at(int column, int row) {

@@ -1,6 +1,7 @@
 package tenthmark.checker.workbook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tenthmark.measurement.formula.CellAddress;
 
@@ -11,6 +12,14 @@ public record Workbook(List<Sheet> sheets, List<DefinedName> names) {
   public Workbook {
     sheets = List.copyOf(sheets);
     names = List.copyOf(names);
+  }
+
+  /**
+   * The same workbook with other contents in some cells; empty for a cell that holds nothing then.
+   * What programs stored with formulas stays, also with those that follow from these cells.
+   */
+  public Workbook with(Map<CellAddress, Optional<Content>> contents) {
+    return new Workbook(sheets.stream().map(sheet -> sheet.with(contents)).toList(), names);
   }
 
   /** The sheet with this name, in any letter case. */

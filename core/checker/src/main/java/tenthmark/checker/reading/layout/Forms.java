@@ -228,6 +228,7 @@ final class Forms implements Layout {
       Optional<FormItem> target =
           field
               .flatMap(part -> target(item, heading, part))
+              .filter(drafts::containsKey)
               .filter(
                   value ->
                       isUncertainty(item)
