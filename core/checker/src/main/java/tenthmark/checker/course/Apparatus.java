@@ -14,6 +14,7 @@ import tenthmark.measurement.recording.Spacing;
  * @param division the smallest step marked, or one count of the last digit, in {@code unit}
  * @param unit of the division and of the maker's half-width
  * @param spacing of the marks of a scale, if it is given
+ * @param fraction part of a division that is judged on a scale, if the course gives it as a number
  * @param specification the maker's, if it is given
  */
 public record Apparatus(
@@ -23,6 +24,7 @@ public record Apparatus(
     double division,
     UnitText.Known unit,
     Optional<Spacing> spacing,
+    Optional<Double> fraction,
     Optional<Specification> specification) {
 
   /** Copies the other names. */

@@ -13,6 +13,7 @@ import tenthmark.measurement.recording.Convention;
  *
  * @param name as reports show it; may be empty
  * @param convention by which measurements are written down
+ * @param combineRequired whether only the convention's way of combining contributions is right
  * @param apparatus the instruments on the benches
  * @param quantities what is to be measured or calculated
  * @param headings the words by which column headings are recognised
@@ -21,6 +22,7 @@ import tenthmark.measurement.recording.Convention;
 public record Course(
     String name,
     Convention convention,
+    boolean combineRequired,
     List<Apparatus> apparatus,
     List<ExpectedQuantity> quantities,
     Vocabulary headings,
@@ -28,7 +30,7 @@ public record Course(
 
   /** A course without expectations of its own, under the classroom convention. */
   public static final Course PLAIN =
-      new Course("", Convention.BENCH, List.of(), List.of(), Vocabulary.STANDARD, List.of());
+      new Course("", Convention.BENCH, false, List.of(), List.of(), Vocabulary.STANDARD, List.of());
 
   /** Copies the lists. */
   public Course {

@@ -75,7 +75,15 @@ record Wording(Sentences texts) {
   }
 
   /** What the convention of a course says. */
-  static Message convention(Convention convention) {
+  static List<Message> convention(Convention convention) {
+    Message choices = choices(convention);
+    return convention.coverageFactor() == 1
+        ? List.of(choices)
+        : List.of(
+            choices, Message.of("page.convention.coverage", figure(convention.coverageFactor())));
+  }
+
+  private static Message choices(Convention convention) {
     return Message.of(
         "page.convention",
         convention.name(),

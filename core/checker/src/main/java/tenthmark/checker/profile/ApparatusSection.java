@@ -34,8 +34,12 @@ final class ApparatusSection {
         section.choice("kind", Words.of(ApparatusKind.values())).orElse(ApparatusKind.SCALE);
     Optional<Double> division = section.requiredNumber("division", Range.POSITIVE);
     Optional<UnitText.Known> unit = UnitKey.read(section);
-    Optional<Spacing> spacing = section.choice(SPACING, Words.of(Spacing.values()));
-    if (spacing.isPresent() && kind != ApparatusKind.SCALE) {
+    boolean isFraction = section.isNumber(SPACING);
+    Optional<Double> fraction =
+        isFraction ? section.number(SPACING, Range.FRACTION) : Optional.empty();
+    Optional<Spacing> spacing =
+        isFraction ? Optional.empty() : section.choice(SPACING, Words.of(Spacing.values()));
+    if ((isFraction || spacing.isPresent()) && kind != ApparatusKind.SCALE) {
       section.keyProblem(SPACING, "only a scale has a spacing of marks");
     }
     Optional<Specification> specification = specification(section, division);
@@ -44,7 +48,14 @@ final class ApparatusSection {
         ? Optional.empty()
         : Optional.of(
             new Apparatus(
-                name.get(), also, kind, division.get(), unit.get(), spacing, specification));
+                name.get(),
+                also,
+                kind,
+                division.get(),
+                unit.get(),
+                spacing,
+                fraction,
+                specification));
   }
 
   private static Optional<Specification> specification(Section section, Optional<Double> division) {

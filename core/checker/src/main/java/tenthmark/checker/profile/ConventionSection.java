@@ -24,14 +24,24 @@ final class ConventionSection {
 
   private ConventionSection() {}
 
-  static Convention read(String key, Section profile) {
+  /**
+   * What a course chose.
+   *
+   * @param combineRequired whether its way of combining is the only right one
+   */
+  record Choice(Convention convention, boolean combineRequired) {}
+
+  static Choice read(String key, Section profile) {
     boolean named = profile.value(key).filter(ScalarNode.class::isInstance).isPresent();
     return named
-        ? profile.choice(key, NAMED).orElse(Convention.BENCH)
-        : profile.section(key).map(ConventionSection::own).orElse(Convention.BENCH);
+        ? new Choice(profile.choice(key, NAMED).orElse(Convention.BENCH), false)
+        : profile
+            .section(key)
+            .map(ConventionSection::own)
+            .orElse(new Choice(Convention.BENCH, false));
   }
 
-  private static Convention own(Section section) {
+  private static Choice own(Section section) {
     Convention bench = Convention.BENCH;
     Convention own =
         new Convention(
@@ -40,8 +50,10 @@ final class ConventionSection {
             section.number("fine", Range.FRACTION).orElse(bench.fineFraction()),
             section.choice("combine", Words.of(Combine.values())).orElse(bench.combine()),
             section.choice("digits", DIGITS).orElse(bench.digits()),
-            section.number("reaction", Range.POSITIVE).orElse(bench.reactionSeconds()));
+            section.number("reaction", Range.POSITIVE).orElse(bench.reactionSeconds()),
+            section.number("coverage", Range.FACTOR).orElse(bench.coverageFactor()));
+    boolean required = section.flag("combine-required").orElse(false);
     section.close();
-    return own;
+    return new Choice(own, required);
   }
 }

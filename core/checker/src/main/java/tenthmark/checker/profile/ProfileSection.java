@@ -11,7 +11,6 @@ import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.reading.TableGuide;
 import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.checker.rules.Grading;
-import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Language;
 
 /** A whole profile. */
@@ -28,7 +27,7 @@ record ProfileSection(Set<String> ruleIds) {
   Profile read(Section section) {
     String name = section.text("course").orElse("");
     Language language = section.choice("language", LANGUAGES).orElse(Language.ENGLISH);
-    Convention convention = ConventionSection.read("convention", section);
+    ConventionSection.Choice choice = ConventionSection.read("convention", section);
     ApparatusSection benches = new ApparatusSection();
     List<Apparatus> apparatus = section.list("apparatus", benches::read);
     List<ExpectedQuantity> quantities =
@@ -44,7 +43,14 @@ record ProfileSection(Set<String> ruleIds) {
     Administration administration = AdministrationSection.read(section);
     section.close();
     return new Profile(
-        new Course(name, convention, apparatus, quantities, headings, tables),
+        new Course(
+            name,
+            choice.convention(),
+            choice.combineRequired(),
+            apparatus,
+            quantities,
+            headings,
+            tables),
         grading,
         language,
         administration);

@@ -140,6 +140,7 @@ public final class ProfileStart {
                 scale.get().division(),
                 unit.get(),
                 spacing,
+                Optional.empty(),
                 Optional.empty()));
   }
 
@@ -174,6 +175,7 @@ public final class ProfileStart {
                   kind,
                   resolution,
                   unit,
+                  Optional.empty(),
                   Optional.empty(),
                   specification);
             });

@@ -33,8 +33,10 @@ final class ProfileYaml {
       #   wide: 0.1            # part of a division judged between wide marks
       #   fine: 0.25           # and between fine marks
       #   combine: straight    # or quadrature
+      #   combine-required: true   # the other way is a fault
       #   digits: bench        # or 1, 2, particle-data
       #   reaction: 0.2        # seconds, in hand timing
+      #   coverage: 2          # a stated uncertainty may be so many times its parts
 
       # The instruments, told from the divisions in the workbook. Give each the name by which
       # students mention it, and the maker's specification.

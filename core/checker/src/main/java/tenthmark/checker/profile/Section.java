@@ -104,6 +104,13 @@ final class Section {
     return required(key).flatMap(value -> scalars.number(key, value, range));
   }
 
+  /** Whether a number stands where a word may stand too. */
+  boolean isNumber(String key) {
+    return value(key)
+        .filter(value -> value.getTag().equals(Tag.INT) || value.getTag().equals(Tag.FLOAT))
+        .isPresent();
+  }
+
   Optional<Boolean> flag(String key) {
     return value(key).flatMap(value -> scalars.flag(key, value));
   }

@@ -14,7 +14,7 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 
 /** A stated uncertainty beside what carrying the recorded ones gives. */
-record CarriedComparison(Derivation.Followed derivation) {
+record CarriedComparison(Derivation.Followed derivation, Expansion expansion) {
 
   Claim claim() {
     return derivation.claim();
@@ -28,7 +28,8 @@ record CarriedComparison(Derivation.Followed derivation) {
           .sizes()
           .forEach(
               (way, size) -> {
-                if (Numbers.agreesAsUncertainty(claim().uncertainty(), size)) {
+                if (Numbers.agreesAsUncertainty(claim().uncertainty(), size)
+                    || expansion.isOf(size, claim().uncertainty())) {
                   fitting.add(way);
                 }
               });

@@ -21,7 +21,8 @@ public final class CarriedOtherwise implements Rule {
 
   @Override
   public List<Finding> check(Inspection inspection) {
-    if (inspection.course().equals(Course.PLAIN)) {
+    boolean anothersConcern = inspection.course().combineRequired();
+    if (anothersConcern || inspection.course().equals(Course.PLAIN)) {
       return List.of();
     }
     Way own = Way.of(inspection.convention().combine());

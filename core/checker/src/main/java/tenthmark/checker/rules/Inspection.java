@@ -62,6 +62,11 @@ public record Inspection(
     return course.convention();
   }
 
+  /** What the course makes of uncertainties before they are stated. */
+  Expansion expansion() {
+    return new Expansion(convention().coverageFactor());
+  }
+
   /** All records. */
   public List<MeasurementRecord> records() {
     return reading.records();
@@ -76,7 +81,7 @@ public record Inspection(
   Stream<CarriedComparison> carried() {
     return derivations.stream()
         .filter(Derivation.Followed.class::isInstance)
-        .map(followed -> new CarriedComparison((Derivation.Followed) followed));
+        .map(followed -> new CarriedComparison((Derivation.Followed) followed, expansion()));
   }
 
   /** The cells of all records' values. */

@@ -11,7 +11,6 @@ import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.unit.Conversion;
 import tenthmark.checker.unit.MeasurementUnit;
 import tenthmark.checker.unit.UnitReader;
-import tenthmark.measurement.recording.HandTiming;
 import tenthmark.measurement.wording.Message;
 
 /** A time taken by hand whose uncertainty leaves the reaction time out. */
@@ -43,32 +42,24 @@ public final class ReactionMissing implements RecordRule {
     Optional<Conversion> fromSeconds = RecordUnits.of(measurement, Field.VALUE).flatMap(SECOND::to);
     if (fromSeconds.isEmpty()
         || !isByHand(measurement, inspection)
-        || includesReaction(measurement)
         || measurement.isCalculatedFrom(inspection.recordValues())) {
       return Optional.empty();
     }
-    int cycles =
-        measurement.number(Field.CYCLES).filter(n -> n >= 1).map(Double::intValue).orElse(1);
-    double reaction =
-        measurement
-            .number(Field.REACTION)
-            .filter(seconds -> seconds > 0)
-            .orElse(inspection.convention().reactionSeconds());
-    double expected = fromSeconds.get().difference(new HandTiming(cycles, reaction).uncertainty());
-    double timing = measurement.number(Field.TIMING).orElse(0.0);
-    boolean tooSmall =
-        timing < expected
-            && !Numbers.agreesAsWritten(timing, expected)
-            && measurement.cell(Field.CYCLES).isPresent();
-    return (timing > 0 && !tooSmall) || mayBeInTotal(measurement, expected)
+    HandTimingClaim claim = HandTimingClaim.of(measurement, inspection, fromSeconds.get());
+    return claim.isEnough() || mayBeInTotal(measurement, claim.expected())
         ? Optional.empty()
         : Optional.of(
             DECLARATION.finding(
                 measurement.placeOrValue(Field.TIMING),
-                timing > 0
-                    ? Message.of("reaction-missing.found", measurement.name(), Numbers.show(timing))
-                    : Message.of("reaction-missing.missing", measurement.name()),
-                expected(expected, reaction, cycles, measurement.unit())));
+                claim
+                    .timing()
+                    .filter(timing -> timing > 0)
+                    .map(
+                        timing ->
+                            Message.of(
+                                "reaction-missing.found", measurement.name(), Numbers.show(timing)))
+                    .orElseGet(() -> Message.of("reaction-missing.missing", measurement.name())),
+                expected(claim, measurement.unit())));
   }
 
   /** A total that shows no contributions may hold the reaction if it is not smaller. */
@@ -81,9 +72,12 @@ public final class ReactionMissing implements RecordRule {
             .isPresent();
   }
 
-  private static Message expected(double size, double reaction, int cycles, String unit) {
+  private static Message expected(HandTimingClaim claim, String unit) {
     return Message.counted(
-        "reaction-missing.expected", cycles, Numbers.show(size, unit), Numbers.show(reaction));
+        "reaction-missing.expected",
+        claim.cycles(),
+        Numbers.show(claim.expected(), unit),
+        Numbers.show(claim.reactionSeconds()));
   }
 
   private static boolean isByHand(MeasurementRecord measurement, Inspection inspection) {
@@ -107,11 +101,5 @@ public final class ReactionMissing implements RecordRule {
         .apparatus(measurement)
         .filter(apparatus -> apparatus.kind() == ApparatusKind.STOPWATCH)
         .isPresent();
-  }
-
-  private static boolean includesReaction(MeasurementRecord measurement) {
-    boolean unknown =
-        measurement.cell(Field.TIMING).isPresent() && measurement.number(Field.TIMING).isEmpty();
-    return unknown || !measurement.calls("LAB_HANDTIMED").isEmpty();
   }
 }

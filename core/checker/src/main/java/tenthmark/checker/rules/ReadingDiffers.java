@@ -3,6 +3,7 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.Optional;
 import java.util.stream.Stream;
+import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -57,7 +58,7 @@ public final class ReadingDiffers implements RecordRule {
                     .map(
                         division ->
                             new ScaleClaim(
-                                division, scale.spacing(), Optional.empty(), Optional.empty())));
+                                division, scale.spacing(), scale.fraction(), Optional.empty())));
   }
 
   /** A display has a last digit where a scale has a division, and nothing to judge by eye. */
@@ -81,11 +82,21 @@ public final class ReadingDiffers implements RecordRule {
             .filter(count -> scale.ends().isEmpty() || LengthOneEnd.isLength(measurement));
     return Stream.concat(scale.ends().stream(), others)
         .distinct()
-        .flatMap(count -> scale.readings(inspection.convention(), count).stream());
+        .flatMap(
+            count ->
+                Stream.concat(
+                    scale.readings(inspection.convention(), count).stream(),
+                    judgedHere(measurement, inspection)
+                        .map(part -> new ScaleReading(scale.division(), part, count))));
+  }
+
+  /** What the course says is judged on the record's instrument, if it says a number. */
+  private static Stream<Double> judgedHere(MeasurementRecord measurement, Inspection inspection) {
+    return inspection.apparatus(measurement).flatMap(Apparatus::fraction).stream();
   }
 
   private static Message expected(Stream<ScaleReading> fitting) {
-    return Message.joined("list.or", fitting.map(ReadingDiffers::shown).toList());
+    return Message.joined("list.or", fitting.distinct().map(ReadingDiffers::shown).toList());
   }
 
   private static Message shown(ScaleReading reading) {

@@ -46,7 +46,8 @@ public final class SheetConvention {
             sheet.fraction(Spacing.FINE, combine),
             combine,
             BENCH.digits(),
-            sheet.reaction());
+            sheet.reaction(),
+            BENCH.coverageFactor());
     return own.equals(named(BENCH, name)) ? BENCH : own;
   }
 
@@ -94,7 +95,8 @@ public final class SheetConvention {
         convention.fineFraction(),
         convention.combine(),
         convention.digits(),
-        convention.reactionSeconds());
+        convention.reactionSeconds(),
+        convention.coverageFactor());
   }
 
   /** The way that more uncertainties show which fit in one way only. */
@@ -133,7 +135,8 @@ public final class SheetConvention {
             BENCH.fineFraction(),
             combine,
             BENCH.digits(),
-            BENCH.reactionSeconds());
+            BENCH.reactionSeconds(),
+            BENCH.coverageFactor());
     List<Double> fractions = new ArrayList<>();
     for (MeasurementRecord measurement : inspection.records()) {
       Optional<ScaleClaim> scale =

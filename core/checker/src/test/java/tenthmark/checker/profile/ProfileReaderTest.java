@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.course.AcceptedValue;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.ApparatusKind;
+import tenthmark.checker.course.Course;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.course.Origin;
 import tenthmark.checker.course.Specification;
@@ -69,7 +70,7 @@ class ProfileReaderTest {
       assertThat(workshop.course().convention())
           .isEqualTo(
               new Convention(
-                  "workshop", 0.2, 0.5, Combine.QUADRATURE, new DigitsRule.Fixed(2), 0.25));
+                  "workshop", 0.2, 0.5, Combine.QUADRATURE, new DigitsRule.Fixed(2), 0.25, 1));
     }
 
     @Test
@@ -123,7 +124,30 @@ class ProfileReaderTest {
       assertThat(plain.physical()).isFalse();
       assertThat(profile("convention: {fine: 0.5}").course().convention())
           .isEqualTo(
-              new Convention("own", 0.1, 0.5, Combine.STRAIGHT, new DigitsRule.Bench(), 0.2));
+              new Convention("own", 0.1, 0.5, Combine.STRAIGHT, new DigitsRule.Bench(), 0.2, 1));
+    }
+
+    @Test
+    void hasACoverageFactorAndWhetherTheWayOfCombiningIsRequired() {
+      Course course =
+          profile("convention: {combine: quadrature, combine-required: true, coverage: 2}")
+              .course();
+
+      assertThat(course.convention().coverageFactor()).isEqualTo(2);
+      assertThat(course.combineRequired()).isTrue();
+      assertThat(profile("convention: standard").course().combineRequired()).isFalse();
+    }
+
+    @Test
+    void takesANumberForTheSpacingOfAnApparatus() {
+      Apparatus rule =
+          profile("apparatus: [{name: rule, division: 1, unit: mm, spacing: 0.5}]")
+              .course()
+              .apparatus()
+              .get(0);
+
+      assertThat(rule.fraction()).contains(0.5);
+      assertThat(rule.spacing()).isEmpty();
     }
 
     @Test
@@ -245,8 +269,8 @@ class ProfileReaderTest {
                   """))
           .containsExactly(
               "course.yaml:1:9: course must be a text",
-              "course.yaml:2:1: colour is no key here; keys are course, language, convention, apparatus,"
-                  + " quantities, rules, headings, tables, submissions, roster, grades",
+              "course.yaml:2:1: colour is no key here; keys are course, language, convention,"
+                  + " apparatus, quantities, rules, headings, tables, submissions, roster, grades",
               "course.yaml:4:9: wide is 2 but must be greater than 0 and at most 1",
               "course.yaml:5:12: combine must be one of straight, quadrature",
               "course.yaml:8:15: division is -1 but must be greater than 0",
@@ -274,9 +298,10 @@ class ProfileReaderTest {
               "course.yaml:36:16: direction must be one of down, across",
               "course.yaml:37:26: G must be the letter of a column in the range",
               "course.yaml:37:36: 5 must be the letter of a column in the range",
-              "course.yaml:37:48: B must be one of quantity, symbol, value, unit, division, spacing,"
-                  + " ends, resolution, hand timing, reaction, cycles, reading, physical, instrument,"
-                  + " timing, repeat, uncertainty, rationale, remark, result, apparatus",
+              "course.yaml:37:48: B must be one of quantity, symbol, value, unit, division,"
+                  + " spacing, ends, resolution, hand timing, reaction, cycles, reading, physical,"
+                  + " instrument, timing, repeat, uncertainty, rationale, remark, result,"
+                  + " apparatus",
               "course.yaml:37:58: quantity stands here twice",
               "course.yaml:38:63: 1 must be the number of a row in the range",
               "course.yaml:38:73: C must be the number of a row in the range",

@@ -163,6 +163,28 @@ class ProfileStartTest {
     assertThat(course.quantities()).extracting(ExpectedQuantity::physical).startsWith(true, false);
   }
 
+  /** Of two quantities that differ in brackets alone, each is found by its own name. */
+  @Test
+  void findsNamesThatEndInBracketsAgain() {
+    Workbook workbook =
+        Grid.sheet("Records")
+            .row("Quantity", "Symbol", "Value", "Unit", "Uncertainty", "Rationale")
+            .row("Density (chain oil)", "d", 0.87, "g/cm3", 0.01, "As the can says; it is full.")
+            .row("Density (grease)", "e", 0.93, "g/cm3", 0.01, "As the tube says; it is full.")
+            .workbook();
+    Course liquids = read(start(workbook)).course();
+
+    Inspection inspection = Inspection.of(workbook, FUNCTIONS, liquids);
+
+    assertThat(inspection.expectations().missing()).isEmpty();
+    assertThat(inspection.expectations().records())
+        .extracting(
+            found -> found.quantity().name(), found -> found.measurement().text(Field.QUANTITY))
+        .containsExactly(
+            tuple("Density (chain oil)", Optional.of("Density (chain oil)")),
+            tuple("Density (grease)", Optional.of("Density (grease)")));
+  }
+
   @Test
   void listsEachDivisionOnceAsAnApparatus() {
     assertThat(course.apparatus())

@@ -352,6 +352,7 @@ class CarriedTest {
           new Course(
               "Wheels",
               Course.PLAIN.convention(),
+              false,
               Course.PLAIN.apparatus(),
               Course.PLAIN.quantities(),
               Course.PLAIN.headings(),

@@ -462,6 +462,42 @@ class ContributionsTest {
           .doesNotContain("E2 reaction-missing");
     }
 
+    private static Grid noted(String quantity, String unit, Object timing, String reason) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Symbol", "Value", "Unit", "Timing", "Uncertainty", "Rationale")
+          .row(quantity, "t", 12.4, unit, timing, "=E2", reason);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "'Valve passes the fork, stopwatch', s, 0.001",
+      "'Valve passes the fork, stopwatch', s, '=LAB_HANDTIMED(1,0.001)'",
+      "'Valve passes the fork, stopwatch', ms, '=LAB_HANDTIMED(1,1)'",
+      "'Ten times past, stopwatch', s, '=LAB_HANDTIMED(10,0.01)'",
+    })
+    void isFoundOfATimingThatNobodyReactsIn(String quantity, String unit, String timing) {
+      Object cell = timing.startsWith("=") ? timing : Double.valueOf(timing);
+
+      assertThat(Findings.in(noted(quantity, unit, cell, REASON))).contains("E2 reaction-missing");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "'Valve passes the fork, stopwatch', s, '=LAB_HANDTIMED(1,0.18)', 'I reacted so fast.'",
+      "'Valve passes the fork, stopwatch', ms, '=LAB_HANDTIMED(1,180)', 'I reacted so fast.'",
+      "'Valve passes the fork, stopwatch', s, =0.2/20, 'One of those that were timed.'",
+      "'Valve passes the fork, stopwatch', s, 0.01, 'The time of 20 in one go, divided.'",
+      "'Wheel, stopwatch', s, 0.01, 'Several turns in one go, divided by their number.'",
+      "'Rad, Stoppuhr', s, 0.01, 'Mehrere Umdrehungen in einem Zug.'",
+    })
+    void isNotSaidOfASmallOneThatMayBeRight(
+        String quantity, String unit, String timing, String reason) {
+      Object cell = timing.startsWith("=") ? timing : Double.valueOf(timing);
+
+      assertThat(Findings.in(noted(quantity, unit, cell, reason)))
+          .doesNotContain("E2 reaction-missing");
+    }
+
     private static Grid totalled(Object total) {
       return Grid.sheet("Records")
           .row("Quantity", "Symbol", "Value", "Unit", "Uncertainty", "Rationale")

@@ -383,6 +383,210 @@ class CourseTest {
   }
 
   @Nested
+  class FractionOfADivision {
+
+    private static final String HALVES = "convention: {wide: 0.5, fine: 0.5}";
+    private static final String HALF_ON_THE_RULE =
+        "apparatus: [{name: steel rule, division: 1, unit: mm, spacing: 0.5}]";
+
+    private static Grid spoke(String reading) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Symbol", "Value", "Unit", "Reading", "Uncertainty", "Rationale")
+          .row(
+              "Spoke off the steel rule",
+              "s",
+              264,
+              "mm",
+              reading,
+              "=E2",
+              "Both ends are judged between the marks.");
+    }
+
+    private static Grid division(Object spacing, double reading) {
+      return Grid.sheet("Records")
+          .row(
+              "Quantity",
+              "Symbol",
+              "Value",
+              "Unit",
+              "Division",
+              "Spacing",
+              "Ends",
+              "Reading",
+              "Uncertainty",
+              "Rationale")
+          .row(
+              "Spoke off the steel rule",
+              "s",
+              264,
+              "mm",
+              1,
+              spacing,
+              2,
+              reading,
+              reading,
+              "Both ends are judged between the marks.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=LAB_READING(1,0.1,2)", "=LAB_READING(1,0.25,2)"})
+    void thatIsNotTheCoursesIsFound(String reading) {
+      Finding finding = only(spoke(reading), HALVES);
+
+      assertThat(finding.rule().id()).isEqualTo("fraction-otherwise");
+      assertThat(Findings.expected(finding)).isEqualTo("0.5");
+    }
+
+    @Test
+    void thatIsTheCoursesIsRight() {
+      assertThat(briefly(spoke("=LAB_READING(1,0.5,2)"), HALVES)).isEmpty();
+    }
+
+    @Test
+    void isFreeWhereNoCourseSaysOne() {
+      assertThat(Findings.in(spoke("=LAB_READING(1,0.5,2)"))).isEmpty();
+    }
+
+    @Test
+    void isFoundInAColumnOfItsOwn() {
+      assertThat(briefly(division(0.1, 0.2), HALVES)).containsExactly("F2 fraction-otherwise");
+    }
+
+    @Test
+    void belongsToTheInstrumentWhereTheCourseGivesItsOwn() {
+      assertThat(briefly(spoke("=LAB_READING(1,0.5,2)"), HALF_ON_THE_RULE)).isEmpty();
+      assertThat(briefly(spoke("=LAB_READING(1,0.25,2)"), HALF_ON_THE_RULE))
+          .containsExactly("E2 fraction-otherwise");
+      assertThat(briefly(spoke("=LAB_READING(1,\"fine\",2)"), HALF_ON_THE_RULE))
+          .containsExactly("E2 fraction-otherwise");
+    }
+
+    @Test
+    void ofTheInstrumentIsRightBesideAWordToo() {
+      assertThat(briefly(division("fine", 1), HALF_ON_THE_RULE)).isEmpty();
+    }
+
+    @Test
+    void ofTheInstrumentGivesTheReadingOfARecordWithoutDivision() {
+      Grid noted =
+          Grid.sheet("Records")
+              .row("Quantity", "Symbol", "Value", "Unit", "Reading", "Uncertainty", "Rationale")
+              .row("Spoke off the steel rule", "s", 264, "mm", 0.3, 0.3, "As well as I can see.");
+
+      Finding finding = only(noted, HALF_ON_THE_RULE);
+
+      assertThat(finding.rule().id()).isEqualTo("reading-differs");
+      assertThat(Findings.expected(finding))
+          .isEqualTo(
+              "0.5 (division 1 x fraction 0.5 x ends 1) or 1 (division 1 x fraction 0.5 x ends 2)");
+    }
+  }
+
+  /** The numbers: 3, 4 and 5 make a right triangle. */
+  @Nested
+  class CombineRequired {
+
+    private static final String QUADRATURE =
+        "convention: {combine: quadrature, combine-required: true}";
+    private static final String STRAIGHT =
+        "convention: {combine: straight, combine-required: true}";
+
+    private static Grid total(double total) {
+      return Grid.sheet("Records")
+          .row(
+              "Quantity",
+              "Symbol",
+              "Value",
+              "Unit",
+              "Physical",
+              "Instrument",
+              "Uncertainty",
+              "Rationale")
+          .row("Foam grip", "g", 128.0, "mm", 0.3, 0.4, total, REASON);
+    }
+
+    private static Grid carried(double uncertainty) {
+      return small()
+          .row("Left arm", "l", 30, "mm", 0.3, REASON)
+          .row("Right arm", "r", 40, "mm", 0.4, REASON)
+          .row("Both arms", "b", "=C2+C3", "mm", uncertainty, REASON);
+    }
+
+    @Test
+    void findsATotalInTheOtherWay() {
+      Finding finding = only(total(0.7), QUADRATURE);
+
+      assertThat(Findings.brief(finding)).isEqualTo("G2 combined-otherwise");
+      assertThat(Findings.found(finding))
+          .isEqualTo("the uncertainty of \"Foam grip\", 0.7, is combined otherwise: straight");
+      assertThat(briefly(total(0.5), STRAIGHT)).containsExactly("G2 combined-otherwise");
+    }
+
+    @Test
+    void findsACarriedUncertaintyInTheOtherWay() {
+      assertThat(briefly(carried(0.7), QUADRATURE)).containsExactly("E4 combined-otherwise");
+      assertThat(briefly(carried(0.5), STRAIGHT)).containsExactly("E4 combined-otherwise");
+    }
+
+    @Test
+    void saysNothingOfTheCoursesWay() {
+      assertThat(briefly(total(0.5), QUADRATURE)).isEmpty();
+      assertThat(briefly(total(0.7), STRAIGHT)).isEmpty();
+      assertThat(briefly(carried(0.5), QUADRATURE)).isEmpty();
+      assertThat(briefly(carried(0.7), STRAIGHT)).isEmpty();
+    }
+
+    @Test
+    void leavesOtherCoursesTheirChoice() {
+      assertThat(briefly(total(0.7), "convention: standard")).isEmpty();
+    }
+  }
+
+  /** The factors for 95 %, 1.96 and as a rule 2: JCGM 100:2008, Table G.1 and 6.3.3. */
+  @Nested
+  class CoverageFactor {
+
+    private static final String TWICE = "convention: {combine: quadrature, coverage: 2}";
+
+    private static Grid expanded(String formula) {
+      return small()
+          .row("Left arm", "l", 30, "mm", 0.3, REASON)
+          .row("Right arm", "r", 40, "mm", 0.4, REASON)
+          .row("Both arms", "b", "=C2+C3", "mm", formula, REASON);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=2*SQRT(E2^2+E3^2)",
+          "=SQRT(E2^2+E3^2)",
+          "=LAB_COVER(\"infinite\")*SQRT(E2^2+E3^2)"
+        })
+    void ofTheCourseMayMultiplyACarriedUncertainty(String formula) {
+      assertThat(briefly(expanded(formula), TWICE)).isEmpty();
+    }
+
+    @Test
+    void thatIsNotTheCoursesIsAFault() {
+      assertThat(briefly(expanded("=3*SQRT(E2^2+E3^2)"), TWICE))
+          .containsExactly("E4 carried-differs");
+      assertThat(briefly(expanded("=2*SQRT(E2^2+E3^2)"), "convention: standard"))
+          .containsExactly("E4 carried-differs");
+    }
+
+    @Test
+    void mayMultiplyATotal() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Symbol", "Value", "Unit", "Physical", "Uncertainty", "Rationale")
+              .row("Foam grip", "g", 128.0, "mm", 0.3, "=2*E2", REASON);
+
+      assertThat(briefly(grid, TWICE)).isEmpty();
+      assertThat(briefly(grid, "convention: standard")).containsExactly("F2 total-differs");
+    }
+  }
+
+  @Nested
   class Apparatus {
 
     private static final String BENCH =
