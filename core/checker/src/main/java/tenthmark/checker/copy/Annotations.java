@@ -13,6 +13,7 @@ import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Program;
 import tenthmark.checker.report.ReadingText;
 import tenthmark.checker.rules.Finding;
+import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
@@ -34,7 +35,7 @@ record Annotations(
     Map<CellAddress, String> comments) {
 
   /** Who wrote the comments. */
-  static final String AUTHOR = "Tenthmark checker";
+  static final String AUTHOR = Sheet.CHECKER;
 
   private static final List<String> HEADINGS =
       List.of(

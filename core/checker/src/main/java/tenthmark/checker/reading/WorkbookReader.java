@@ -48,11 +48,7 @@ final class WorkbookReader {
   WorkbookReader(Workbook workbook, Evaluation evaluation, Course course) {
     this.workbook = workbook;
     this.evaluation = evaluation;
-    this.sheets =
-        workbook.sheets().stream()
-            .filter(sheet -> !sheet.hidden())
-            .map(sheet -> new TypedSheet(sheet, evaluation))
-            .toList();
+    this.sheets = visible().stream().map(sheet -> new TypedSheet(sheet, evaluation)).toList();
     this.surroundings =
         new Surroundings(
             workbook, evaluation, course, new HeadingGrammar(course.headings()), sheets);
@@ -72,7 +68,8 @@ final class WorkbookReader {
     }
     ShownResults.join(sheets, evaluation, settled);
     SeriesUnits.inherit(evaluation, settled);
-    Reasons reasons = new Reasons(sheets, surroundings.grammar(), headings().keySet(), comments());
+    Reasons reasons =
+        new Reasons(sheets, surroundings.grammar(), headings().keySet(), parts(), visible());
     List<Found> found = new ArrayList<>();
     for (Resolver.Settled table : settled) {
       if (!table.drafts().isEmpty()) {
@@ -122,6 +119,18 @@ final class WorkbookReader {
     return sheets.size();
   }
 
+  /** The cells of records, and those that name them. */
+  private Set<CellAddress> parts() {
+    Set<CellAddress> parts = new HashSet<>();
+    for (Resolver.Settled table : settled) {
+      for (Draft draft : table.drafts()) {
+        parts.addAll(draft.places().values());
+        parts.addAll(draft.headings());
+      }
+    }
+    return parts;
+  }
+
   /** The headings of the tables that stand. */
   private Map<CellAddress, Field> headings() {
     Map<CellAddress, Field> headings = new HashMap<>();
@@ -139,11 +148,7 @@ final class WorkbookReader {
         && proposal.headings().containsValue(Field.UNCERTAINTY);
   }
 
-  private Map<CellAddress, String> comments() {
-    Map<CellAddress, String> comments = new HashMap<>();
-    Set<Sheet> visible = new HashSet<>(workbook.sheets());
-    visible.removeIf(Sheet::hidden);
-    visible.forEach(sheet -> comments.putAll(sheet.comments()));
-    return comments;
+  private List<Sheet> visible() {
+    return workbook.sheets().stream().filter(sheet -> !sheet.hidden()).toList();
   }
 }

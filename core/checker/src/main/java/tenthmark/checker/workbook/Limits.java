@@ -10,7 +10,8 @@ import java.time.Duration;
  * @param inflatedBytes most bytes that the XML parts of a file may unpack to, or that an .xls file
  *     may have
  * @param parts most parts of an archive
- * @param cells most cells that hold something, repeated ones counted one by one
+ * @param cells most cells that hold something, repeated ones counted one by one, and comments and
+ *     boxes of text
  * @param formulas most of these cells that hold a formula
  * @param names most names that the workbook defines
  * @param merged most merged areas

@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -23,24 +25,31 @@ final class OdsContent {
 
   private static final String OFFICE = "urn:oasis:names:tc:opendocument:xmlns:office:1.0";
   private static final String TABLE = "urn:oasis:names:tc:opendocument:xmlns:table:1.0";
-  private static final String TEXT = "urn:oasis:names:tc:opendocument:xmlns:text:1.0";
   private static final String STYLE = "urn:oasis:names:tc:opendocument:xmlns:style:1.0";
   private static final String DRAW = "urn:oasis:names:tc:opendocument:xmlns:drawing:1.0";
+  private static final String SVG = "urn:oasis:names:tc:opendocument:xmlns:svg-compatible:1.0";
+  private static final String CREATOR = "http://purl.org/dc/elements/1.1/";
   private static final String CALC_EXTENSION =
       "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0";
 
-  /** Elements whose tables or texts are no cells: deleted ones, drawings, linked data, comments. */
+  /** Elements whose tables or texts are no cells: deleted ones, graphs, linked data. */
   private static final Set<String> ASIDE =
       Set.of(
-          "annotation",
           "consolidation",
           "content-validations",
           "data-pilot-tables",
           "database-ranges",
           "dde-links",
+          "desc",
           "forms",
-          "shapes",
+          "object",
+          "title",
           "tracked-changes");
+
+  /** Width of a column and height of a row, in millimetres, where no style states it. */
+  private static final double COLUMN = 22.58;
+
+  private static final double ROW = 4.52;
 
   private static final Pattern ERROR_NAME =
       Pattern.compile("Err:\\d+|#(?:N/A|NAME\\?|(?:DIV/0|NULL|NUM|REF|VALUE)!)");
@@ -50,6 +59,7 @@ final class OdsContent {
   private final List<Sheet> sheets = new ArrayList<>();
   private final List<DefinedName> names = new ArrayList<>();
   private final Set<String> hiddenStyles = new HashSet<>();
+  private final Map<String, Double> lengths = new HashMap<>();
   private LocalDate firstDay = LocalDate.of(1899, 12, 30);
   private final Tally tally;
 
@@ -63,7 +73,7 @@ final class OdsContent {
     String style = "";
     boolean spreadsheet = false;
     while (xml.hasNext()) {
-      if (xml.next() != XMLStreamConstants.START_ELEMENT || skipped()) {
+      if (xml.next() != XMLStreamConstants.START_ELEMENT || isDrawn() || skipped()) {
         continue;
       }
       spreadsheet |= at(OFFICE, "spreadsheet");
@@ -73,6 +83,10 @@ final class OdsContent {
         if (attribute(TABLE, "display").orElse("").equals("false")) {
           hiddenStyles.add(style);
         }
+      } else if (at(STYLE, "table-column-properties")) {
+        addLength(style, "column-width");
+      } else if (at(STYLE, "table-row-properties")) {
+        addLength(style, "row-height");
       } else if (at(TABLE, "null-date")) {
         attribute(TABLE, "date-value").map(LocalDate::parse).ifPresent(day -> firstDay = day);
       } else if (at(TABLE, "table")) {
@@ -87,13 +101,29 @@ final class OdsContent {
     return new Workbook(sheets, names);
   }
 
-  /** Passes over an element that holds no cells. */
+  private void addLength(String style, String attribute) {
+    attribute(STYLE, attribute)
+        .map(OdsLengths::millimetres)
+        .ifPresent(mm -> lengths.put(style, mm));
+  }
+
+  /** Passes over an element that holds neither cells nor notes. */
   private boolean skipped() throws XMLStreamException {
-    if (!ASIDE.contains(xml.getLocalName()) && !DRAW.equals(xml.getNamespaceURI())) {
+    if (!ASIDE.contains(xml.getLocalName())) {
       return false;
     }
     XmlPart.skip(xml);
     return true;
+  }
+
+  private boolean isDrawn() {
+    return DRAW.equals(xml.getNamespaceURI());
+  }
+
+  /** The text of a shape that begins here. */
+  private String noted() throws XMLStreamException, UnreadableFileException {
+    tally.note();
+    return OdsText.paragraphs(xml, this::skipped);
   }
 
   private void addDefinedName(Optional<String> sheet) throws UnreadableFileException {
@@ -148,6 +178,9 @@ final class OdsContent {
     private final String name = attribute(TABLE, "name").orElse("");
     private final Sheet.Builder sheet = new Sheet.Builder(name);
     private final List<CellRange> arrays = new ArrayList<>();
+    private final List<Floating> floating = new ArrayList<>();
+    private final OdsLengths widths = new OdsLengths();
+    private final OdsLengths heights = new OdsLengths();
     private int row;
 
     Sheet read() throws XMLStreamException, UnreadableFileException {
@@ -158,6 +191,10 @@ final class OdsContent {
         if (xml.getEventType() == XMLStreamConstants.START_ELEMENT && !skipped()) {
           if (at(TABLE, "table-row")) {
             readRow();
+          } else if (at(TABLE, "table-column")) {
+            widths.add(count("number-columns-repeated"), length(COLUMN));
+          } else if (isDrawn() && !at(DRAW, "g")) {
+            readFloating();
           } else {
             addDefinedName(Optional.of(name));
           }
@@ -166,11 +203,58 @@ final class OdsContent {
       for (CellRange array : arrays) {
         sheet.spread(array, tally);
       }
+      for (Floating box : floating) {
+        sheet.box(widths.at(box.x()), heights.at(box.y()), box.text());
+      }
       return sheet.build();
+    }
+
+    private double length(double usual) {
+      return attribute(TABLE, "style-name").map(lengths::get).orElse(usual);
+    }
+
+    /** A drawing that lies on the page; where is known once all rows are. */
+    private void readFloating() throws XMLStreamException, UnreadableFileException {
+      double x = attribute(SVG, "x").map(OdsLengths::millimetres).orElse(0.0);
+      double y = attribute(SVG, "y").map(OdsLengths::millimetres).orElse(0.0);
+      floating.add(new Floating(x, y, noted()));
+    }
+
+    private void readComment(int column) throws XMLStreamException, UnreadableFileException {
+      tally.note();
+      StringBuilder author = new StringBuilder();
+      String text =
+          OdsText.paragraphs(
+              xml,
+              () -> {
+                if (at(CREATOR, "creator")) {
+                  author.append(XlsxText.content(xml));
+                } else if (OdsText.isText(xml)) {
+                  return false;
+                } else {
+                  XmlPart.skip(xml);
+                }
+                return true;
+              });
+      sheet.comment(column, row, author.toString(), text);
+    }
+
+    /** Reads what is noted on a cell, if that is what begins here. */
+    private boolean isNote(int column) throws XMLStreamException, UnreadableFileException {
+      if (at(OFFICE, "annotation")) {
+        readComment(column);
+        return true;
+      }
+      if (isDrawn()) {
+        sheet.box(column, row, noted());
+        return true;
+      }
+      return skipped();
     }
 
     private void readRow() throws XMLStreamException, UnreadableFileException {
       int repeats = count("number-rows-repeated");
+      heights.add(repeats, length(ROW));
       List<Placed> placed = new ArrayList<>();
       int column = 0;
       while (!ended("table-row")) {
@@ -189,7 +273,7 @@ final class OdsContent {
       int repeats = count("number-columns-repeated");
       merge(column);
       Optional<CellRange> array = array(column);
-      Optional<Content> content = new CellElement().read(array);
+      Optional<Content> content = new CellElement().read(array, () -> isNote(column));
       if (content.isPresent()) {
         if (column + (long) repeats > Limits.COLUMNS) {
           throw limits.tooManyCells();
@@ -256,6 +340,9 @@ final class OdsContent {
 
   private record Placed(int column, Content content) {}
 
+  /** A text that lies so many millimetres from the upper left corner of its sheet. */
+  private record Floating(double x, double y, String text) {}
+
   /** One cell while it is read. */
   private final class CellElement {
 
@@ -267,8 +354,9 @@ final class OdsContent {
     private final Optional<Double> number = number();
     private final boolean logical = attribute(OFFICE, "boolean-value").orElse("").equals("true");
 
-    Optional<Content> read(Optional<CellRange> array) throws XMLStreamException {
-      String shown = text();
+    Optional<Content> read(Optional<CellRange> array, OdsText.Aside notes)
+        throws XMLStreamException, UnreadableFileException {
+      String shown = OdsText.paragraphs(xml, notes);
       Optional<Content> value = value(shown);
       return formula
           .<Content>map(
@@ -309,35 +397,6 @@ final class OdsContent {
         case "boolean" -> Optional.of(new Content.Logical(logical));
         default -> number.map(Content::number);
       };
-    }
-
-    /** The paragraphs that the cell shows, and on to the end of the cell. */
-    private String text() throws XMLStreamException {
-      StringBuilder text = new StringBuilder();
-      int paragraphs = 0;
-      int open = 0;
-      while (true) {
-        int event = xml.next();
-        if (event == XMLStreamConstants.START_ELEMENT && !skipped()) {
-          open++;
-          if (at(TEXT, "p") && paragraphs++ > 0) {
-            text.append('\n');
-          }
-          text.append(blank());
-        } else if (event == XMLStreamConstants.END_ELEMENT && open-- == 0) {
-          return text.toString();
-        } else if (event == XMLStreamConstants.CHARACTERS && open > 0) {
-          text.append(xml.getText());
-        }
-      }
-    }
-
-    private String blank() {
-      if (at(TEXT, "s")) {
-        int count = attribute(TEXT, "c").map(Integer::parseInt).orElse(1);
-        return " ".repeat(Math.max(0, Math.min(count, 1000)));
-      }
-      return at(TEXT, "tab") ? "\t" : at(TEXT, "line-break") ? "\n" : "";
     }
   }
 }

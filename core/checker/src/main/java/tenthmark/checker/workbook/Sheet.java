@@ -15,8 +15,14 @@ import java.util.stream.Stream;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 
-/** A sheet: its cells that hold something, and its merged areas. */
+/** A sheet: its cells that hold something, its merged areas, and what is noted on it. */
 public final class Sheet {
+
+  /**
+   * How the comments of an annotated copy begin, which are none of the student's; their author is
+   * the same, but programs may lose it.
+   */
+  public static final String CHECKER = "Tenthmark checker";
 
   private static final NavigableMap<Integer, Cell> EMPTY_ROW =
       Collections.unmodifiableNavigableMap(new TreeMap<>());
@@ -26,13 +32,15 @@ public final class Sheet {
   private final NavigableMap<Integer, NavigableMap<Integer, Cell>> rows;
   private final List<CellRange> merged;
   private final Map<CellAddress, String> comments;
+  private final List<TextBox> boxes;
 
   private Sheet(Builder builder) {
     this.name = builder.name;
     this.hidden = builder.hidden;
     this.rows = builder.rows;
     this.merged = List.copyOf(builder.merged);
-    this.comments = Map.copyOf(builder.comments);
+    this.comments = Collections.unmodifiableMap(new LinkedHashMap<>(builder.comments));
+    this.boxes = List.copyOf(builder.boxes);
   }
 
   /** The same sheet with other contents in those of some cells that lie on it. */
@@ -133,9 +141,14 @@ public final class Sheet {
     return merged;
   }
 
-  /** The comments on cells, and the texts in boxes by the cell that they lie on. */
+  /** The comments on cells. */
   public Map<CellAddress, String> comments() {
     return comments;
+  }
+
+  /** The texts that lie on the sheet. */
+  public List<TextBox> boxes() {
+    return boxes;
   }
 
   /** Collects the cells of a sheet while a file is read. */
@@ -145,6 +158,7 @@ public final class Sheet {
     private final NavigableMap<Integer, NavigableMap<Integer, Cell>> rows = new TreeMap<>();
     private final List<CellRange> merged = new ArrayList<>();
     private final Map<CellAddress, String> comments = new LinkedHashMap<>();
+    private final List<TextBox> boxes = new ArrayList<>();
     private boolean hidden;
 
     Builder(String name) {
@@ -185,10 +199,22 @@ public final class Sheet {
       }
     }
 
-    /** Adds a comment or the text of a box; several on one cell are joined. */
-    void comment(int column, int row, String text) {
+    /**
+     * Adds a comment without the name of its author, with which some programs begin it; several on
+     * one cell are joined.
+     */
+    void comment(int column, int row, String author, String text) {
+      String signed = author + ":";
+      String said = text.startsWith(signed) ? text.substring(signed.length()) : text;
+      if (!said.isBlank() && !text.startsWith(CHECKER)) {
+        comments.merge(new CellAddress(name, column, row), said.strip(), (a, b) -> a + "\n" + b);
+      }
+    }
+
+    /** Adds a text that lies on a cell. */
+    void box(int column, int row, String text) {
       if (!text.isBlank()) {
-        comments.merge(new CellAddress(name, column, row), text.strip(), (a, b) -> a + " " + b);
+        boxes.add(new TextBox(new CellAddress(name, column, row), text.strip()));
       }
     }
 

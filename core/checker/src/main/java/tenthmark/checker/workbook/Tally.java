@@ -30,6 +30,12 @@ final class Tally {
     }
   }
 
+  /** Counts a comment or a box of text, which takes the place of a cell. */
+  void note() throws UnreadableFileException {
+    require(1);
+    cells++;
+  }
+
   void name() throws UnreadableFileException {
     if (++names > limits.names()) {
       throw limits.tooMany(limits.names(), "names");

@@ -9,6 +9,13 @@ import java.util.Objects;
 import java.util.Optional;
 import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.OldFileFormatException;
+import org.apache.poi.hssf.usermodel.HSSFClientAnchor;
+import org.apache.poi.hssf.usermodel.HSSFComment;
+import org.apache.poi.hssf.usermodel.HSSFPatriarch;
+import org.apache.poi.hssf.usermodel.HSSFShape;
+import org.apache.poi.hssf.usermodel.HSSFShapeContainer;
+import org.apache.poi.hssf.usermodel.HSSFSheet;
+import org.apache.poi.hssf.usermodel.HSSFSimpleShape;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
@@ -103,7 +110,56 @@ final class XlsReader {
       tally.merged();
       sheet.merge(area(source.getSheetAt(index), region));
     }
+    HSSFPatriarch drawing = drawing(source.getSheetAt(index));
+    if (drawing != null) {
+      addNotes(drawing, Optional.empty(), sheet);
+    }
     return sheet.build();
+  }
+
+  private static HSSFPatriarch drawing(HSSFSheet sheet) {
+    try {
+      return sheet.getDrawingPatriarch();
+    } catch (RuntimeException unreadable) {
+      // A drawing of a kind that POI does not know: the cells are read all the same.
+      return null;
+    }
+  }
+
+  /**
+   * Adds comments and the texts of shapes.
+   *
+   * @param group where the group lies that the shapes are in
+   */
+  private void addNotes(
+      HSSFShapeContainer shapes, Optional<HSSFClientAnchor> group, Sheet.Builder sheet)
+      throws UnreadableFileException {
+    for (HSSFShape shape : shapes.getChildren()) {
+      Optional<HSSFClientAnchor> anchor =
+          shape.getAnchor() instanceof HSSFClientAnchor own ? Optional.of(own) : group;
+      if (shape instanceof HSSFComment comment) {
+        tally.note();
+        sheet.comment(comment.getColumn(), comment.getRow(), author(comment), text(comment));
+      } else if (shape instanceof HSSFSimpleShape simple && anchor.isPresent()) {
+        tally.note();
+        sheet.box(anchor.get().getCol1(), anchor.get().getRow1(), text(simple));
+      } else if (shape instanceof HSSFShapeContainer container) {
+        addNotes(container, anchor, sheet);
+      }
+    }
+  }
+
+  private static String author(HSSFComment comment) {
+    return Objects.requireNonNullElse(comment.getAuthor(), "");
+  }
+
+  private static String text(HSSFSimpleShape shape) {
+    try {
+      return Objects.requireNonNullElse(shape.getString().getString(), "");
+    } catch (RuntimeException none) {
+      // POI tells in no other way that a shape, such as a line or a picture, has no text.
+      return "";
+    }
   }
 
   private static Optional<Content> content(org.apache.poi.ss.usermodel.Cell cell) {

@@ -56,16 +56,19 @@ final class XlsxReader {
     List<String> texts = texts(relationships);
     TableReferences tables = tables(relationships);
     List<Sheet> sheets = new ArrayList<>();
+    Set<String> read = new HashSet<>();
     for (SheetEntry entry : sheetEntries) {
       Optional<Relationship> part = worksheet(entry, relationships);
       if (part.isPresent()) {
-        sheets.add(
+        Sheet.Builder sheet =
             XmlPart.read(
                 archive,
                 part.get().target(),
                 limits,
                 xml ->
-                    new XlsxSheet(xml, entry.name(), entry.hidden(), texts, tables, tally).read()));
+                    new XlsxSheet(xml, entry.name(), entry.hidden(), texts, tables, tally).read());
+        addNotes(entry.name(), sheet, relationships(part.get().target()), read);
+        sheets.add(sheet.build());
       }
     }
     return new Workbook(
@@ -95,6 +98,33 @@ final class XlsxReader {
       }
     }
     return tables;
+  }
+
+  /**
+   * Adds what is noted on a sheet. A part belongs to one sheet: one that many claim is read once.
+   *
+   * @param read the parts that were read
+   */
+  private void addNotes(
+      String name, Sheet.Builder sheet, List<Relationship> relationships, Set<String> read)
+      throws IOException, UnreadableFileException {
+    XlsxNotes notes = new XlsxNotes(name, sheet, tally);
+    addNotes("threadedComment", notes::threads, relationships, read);
+    addNotes("comments", notes::comments, relationships, read);
+    addNotes("drawing", notes::drawing, relationships, read);
+  }
+
+  private void addNotes(
+      String kind,
+      XmlPart.Reading<Void> reading,
+      List<Relationship> relationships,
+      Set<String> read)
+      throws IOException, UnreadableFileException {
+    for (Relationship other : relationships) {
+      if (other.is(kind) && archive.has(other.target()) && read.add(other.target())) {
+        XmlPart.read(archive, other.target(), limits, reading);
+      }
+    }
   }
 
   /** Charts and dialogs may stand between the sheets of cells. */

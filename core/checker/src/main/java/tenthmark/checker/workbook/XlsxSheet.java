@@ -50,7 +50,7 @@ final class XlsxSheet {
     }
   }
 
-  Sheet read() throws XMLStreamException, UnreadableFileException {
+  Sheet.Builder read() throws XMLStreamException, UnreadableFileException {
     while (xml.hasNext()) {
       if (xml.next() == XMLStreamConstants.START_ELEMENT) {
         switch (xml.getLocalName()) {
@@ -67,7 +67,7 @@ final class XlsxSheet {
     for (CellRange array : arrays) {
       sheet.spread(array, tally);
     }
-    return sheet.build();
+    return sheet;
   }
 
   private void startRow() {

@@ -29,7 +29,14 @@ public final class Grid {
   public record Matrix(String formula, CellRange area) {}
 
   private record Page(
-      String name, List<List<Object>> rows, List<CellRange> merged, boolean hidden) {}
+      String name,
+      List<List<Object>> rows,
+      List<CellRange> merged,
+      List<Note> notes,
+      boolean hidden) {}
+
+  /** A comment on a cell, or a text that lies on it. */
+  private record Note(CellRange cell, boolean comment, String text) {}
 
   private final List<Page> pages = new ArrayList<>();
   private final List<DefinedName> names = new ArrayList<>();
@@ -48,7 +55,7 @@ public final class Grid {
   }
 
   private Grid andPage(String name, boolean hidden) {
-    pages.add(new Page(name, new ArrayList<>(), new ArrayList<>(), hidden));
+    pages.add(new Page(name, new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), hidden));
     return this;
   }
 
@@ -56,6 +63,22 @@ public final class Grid {
   public Grid merge(int left, int top, int right, int bottom) {
     Page page = pages.get(pages.size() - 1);
     page.merged().add(new CellRange(page.name(), left, top, right, bottom));
+    return this;
+  }
+
+  /** A comment on a cell of the last sheet, such as B3. */
+  public Grid comment(String cell, String text) {
+    return note(cell, true, text);
+  }
+
+  /** A box of text whose upper left corner lies on a cell of the last sheet, such as B3. */
+  public Grid box(String cell, String text) {
+    return note(cell, false, text);
+  }
+
+  private Grid note(String cell, boolean comment, String text) {
+    Page page = pages.get(pages.size() - 1);
+    page.notes().add(new Note(A1.range(page.name(), cell), comment, text));
     return this;
   }
 
@@ -85,6 +108,13 @@ public final class Grid {
       }
     }
     page.merged().forEach(sheet::merge);
+    for (Note note : page.notes()) {
+      if (note.comment()) {
+        sheet.comment(note.cell().left(), note.cell().top(), "", note.text());
+      } else {
+        sheet.box(note.cell().left(), note.cell().top(), note.text());
+      }
+    }
     if (page.hidden()) {
       sheet.hide();
     }

@@ -8,5 +8,14 @@ import tenthmark.measurement.formula.CellAddress;
  * @param cell where it stands
  * @param text without the word that labels it
  * @param labelled whether a word calls it a reason
+ * @param written how it stands there
  */
-record Prose(CellAddress cell, String text, boolean labelled) {}
+record Prose(CellAddress cell, String text, boolean labelled, Written written) {
+
+  /** How a text stands at a cell. */
+  enum Written {
+    IN_CELL,
+    IN_BOX,
+    AS_COMMENT
+  }
+}

@@ -12,15 +12,18 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tenthmark.checker.reading.block.Direction;
 import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.reading.block.TypedSheet;
 import tenthmark.checker.reading.layout.Draft;
 import tenthmark.checker.reading.layout.Proposal;
+import tenthmark.checker.reading.reason.Prose.Written;
 import tenthmark.checker.reading.words.HeadingGrammar;
 import tenthmark.checker.reading.words.Notion;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.Rationale;
+import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 
@@ -35,7 +38,7 @@ public final class Reasons {
 
   private final Map<String, TypedSheet> sheets = new LinkedHashMap<>();
   private final Map<String, List<Prose>> prose = new LinkedHashMap<>();
-  private final Map<CellAddress, String> comments;
+  private final Map<CellAddress, String> comments = new HashMap<>();
   private final HeadingGrammar grammar;
   private final Texts texts;
   private final Map<String, Optional<Rationale>> named = new HashMap<>();
@@ -46,20 +49,37 @@ public final class Reasons {
    * The reasons in a workbook.
    *
    * @param headings the cells that name columns or parts of records
-   * @param comments on cells, and texts in boxes by the cell that they lie on
+   * @param parts the cells of records and those that name them: a comment on one is about it
+   * @param noted the same sheets with what is noted on them
    */
   public Reasons(
       List<TypedSheet> sheets,
       HeadingGrammar grammar,
       Set<CellAddress> headings,
-      Map<CellAddress, String> comments) {
+      Set<CellAddress> parts,
+      List<Sheet> noted) {
     this.grammar = grammar;
-    this.comments = comments;
     this.texts = new Texts(grammar);
     for (TypedSheet sheet : sheets) {
       this.sheets.put(sheet.name(), sheet);
       this.prose.put(sheet.name(), texts.of(sheet, headings));
     }
+    noted.forEach(sheet -> note(sheet, parts));
+  }
+
+  /** A comment on a number or a part of a record is about that; any other may be about a table. */
+  private void note(Sheet sheet, Set<CellAddress> parts) {
+    List<Prose> all = prose.computeIfAbsent(sheet.name(), name -> new ArrayList<>());
+    sheet.boxes().forEach(box -> all.addAll(texts.of(box)));
+    sheet
+        .comments()
+        .forEach(
+            (cell, comment) -> {
+              comments.put(cell, comment);
+              if (!parts.contains(cell) && cell(cell).filter(TypedCell::mayBeNumber).isEmpty()) {
+                all.add(texts.of(cell, comment));
+              }
+            });
   }
 
   /** The texts that serve as reasons, so that they are not taken for anything else. */
@@ -68,7 +88,10 @@ public final class Reasons {
     prose
         .values()
         .forEach(
-            all -> all.stream().filter(this::isReason).forEach(found -> cells.add(found.cell())));
+            all ->
+                all.stream()
+                    .filter(found -> found.written() == Written.IN_CELL && isReason(found))
+                    .forEach(found -> cells.add(found.cell())));
     return cells;
   }
 
@@ -139,10 +162,13 @@ public final class Reasons {
   private Optional<Rationale> comment(Draft draft) {
     List<CellAddress> cells = new ArrayList<>(draft.places().values());
     cells.addAll(draft.headings());
-    return cells.stream()
-        .filter(comments::containsKey)
+    List<CellAddress> with = cells.stream().distinct().filter(comments::containsKey).toList();
+    return with.stream()
         .findFirst()
-        .map(cell -> new Rationale(cell, comments.get(cell)));
+        .map(
+            first ->
+                new Rationale(
+                    first, with.stream().map(comments::get).collect(Collectors.joining("\n"))));
   }
 
   /** The cells of a line of a table. */
@@ -197,7 +223,12 @@ public final class Reasons {
   private Optional<Rationale> elsewhere(Proposal table, Draft draft) {
     String sheet = table.area().sheet();
     String name = name(draft);
-    String symbol = draft.said(Field.SYMBOL);
+    String symbol =
+        draft
+            .place(Field.SYMBOL)
+            .flatMap(this::cell)
+            .map(cell -> cell.text().strip())
+            .orElse(draft.said(Field.SYMBOL));
     return named
         .computeIfAbsent(sheet + "\n" + name + "\n" + symbol, key -> naming(sheet, name, symbol))
         .or(() -> forAll(table));
@@ -279,22 +310,11 @@ public final class Reasons {
                         .flatMap(List::stream)
                         .filter(Prose::labelled)
                         .findFirst());
-    return found
-        .map(text -> new Rationale(text.cell(), text.text()))
-        .or(() -> box(table.area().sheet()));
+    return found.map(text -> new Rationale(text.cell(), text.text()));
   }
 
   /** What is written below the first line of a table or beside it is about the table. */
   private static boolean isBelow(Prose text, Proposal table) {
-    return text.cell().row() >= table.area().top();
-  }
-
-  /** A comment on no cell of a record, or a box of text, may speak for the table. */
-  private Optional<Rationale> box(String sheet) {
-    return comments.entrySet().stream()
-        .filter(comment -> comment.getKey().sheet().equals(sheet))
-        .filter(comment -> grammar.vocabulary().mentions(Notion.REASON, comment.getValue()))
-        .findFirst()
-        .map(comment -> new Rationale(comment.getKey(), comment.getValue()));
+    return text.written() != Written.AS_COMMENT && text.cell().row() >= table.area().top();
   }
 }

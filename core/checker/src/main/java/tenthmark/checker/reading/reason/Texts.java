@@ -8,8 +8,10 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.reading.block.TypedSheet;
+import tenthmark.checker.reading.reason.Prose.Written;
 import tenthmark.checker.reading.words.HeadingGrammar;
 import tenthmark.checker.reading.words.Role;
+import tenthmark.checker.workbook.TextBox;
 import tenthmark.measurement.formula.CellAddress;
 
 /** Finds what people write in whole words on a sheet, and which of it they call a reason. */
@@ -44,7 +46,8 @@ final class Texts {
         if (cell.isText() && !headings.contains(cell.address())) {
           boolean called = named || under || beside || labelBefore(cell.text()).isPresent();
           if (words(cell.text()) >= (called ? 2 : WORDS)) {
-            prose.add(new Prose(cell.address(), withoutLabel(cell.text()), called));
+            prose.add(
+                new Prose(cell.address(), withoutLabel(cell.text()), called, Written.IN_CELL));
           }
         }
       }
@@ -52,6 +55,32 @@ final class Texts {
       previous = row;
     }
     return prose;
+  }
+
+  /**
+   * The paragraphs of a text that lies on a sheet, and the whole of it, which speaks for tables.
+   */
+  List<Prose> of(TextBox box) {
+    List<String> paragraphs = box.text().lines().filter(line -> !line.isBlank()).toList();
+    boolean called = isLabel(paragraphs.get(0)) || labelBefore(paragraphs.get(0)).isPresent();
+    List<Prose> prose = new ArrayList<>();
+    paragraphs.stream()
+        .filter(text -> paragraphs.size() > 1 && words(text) >= (called ? 2 : WORDS))
+        .forEach(text -> prose.add(boxed(box, text, called)));
+    if (words(box.text()) >= (called ? 2 : WORDS)) {
+      prose.add(boxed(box, box.text(), called));
+    }
+    return prose;
+  }
+
+  private Prose boxed(TextBox box, String text, boolean called) {
+    return new Prose(box.cell(), withoutLabel(text), called, Written.IN_BOX);
+  }
+
+  /** A comment that may speak for more than the cell that it is on. */
+  Prose of(CellAddress cell, String comment) {
+    return new Prose(
+        cell, withoutLabel(comment), labelBefore(comment).isPresent(), Written.AS_COMMENT);
   }
 
   static int words(String text) {
