@@ -46,8 +46,8 @@ import tenthmark.measurement.wording.Sentences;
 @Command(
     name = "check",
     description = {
-      "Checks workbooks (.xlsx, .xlsm, .xls, .ods) and all workbooks in folders and in zip archives,"
-          + " in whatever folders they lie there.",
+      "Checks workbooks (.xlsx, .xlsm, .xls, .ods) and all workbooks in folders and in zip"
+          + " archives, in whatever folders they lie there.",
       "",
       "Results go to standard output: one line for each finding, with file, cell, what was found,"
           + " what was expected and how to fix it, of one rule for at most "
@@ -91,7 +91,8 @@ final class CheckCommand implements Callable<Integer> {
       names = "--profile",
       paramLabel = "PROFILE",
       description =
-          "A course's expectations and severities (YAML). \"profile init\" writes one to start from.")
+          "A course's expectations and severities (YAML). \"profile init\" writes one to start"
+              + " from.")
   private Path profile;
 
   @Mixin private LanguageOption language;
@@ -128,8 +129,8 @@ final class CheckCommand implements Callable<Integer> {
       names = "--changed-only",
       description =
           "Takes over the results that were kept of workbooks whose content is the same, and checks"
-              + " the others; so a batch that was stopped goes on where it stood. All are checked if"
-              + " the version or the profile is another.")
+              + " the others; so a batch that was stopped goes on where it stood. All are checked"
+              + " if the version or the profile is another.")
   private boolean changedOnly;
 
   @Override
@@ -307,7 +308,6 @@ final class CheckCommand implements Callable<Integer> {
   /** A workbook of which nothing was read is never clean, whatever a profile makes of the rules. */
   private static boolean isFaulty(FileReport report) {
     return report.contents().nothingWasRead()
-        || report.findings().stream()
-            .anyMatch(finding -> finding.rule().severity() != Severity.NOTE);
+        || report.toMend().stream().anyMatch(finding -> finding.rule().severity() != Severity.NOTE);
   }
 }

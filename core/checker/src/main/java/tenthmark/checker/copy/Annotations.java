@@ -101,7 +101,7 @@ record Annotations(
             finding.cell().sheet(),
             finding.cell().place(),
             texts.say(finding.rule().severity().inWords()),
-            texts.say(finding.found()),
+            texts.say(finding.said()),
             texts.say(finding.expected()),
             texts.say(finding.rule().why()),
             texts.say(finding.rule().fix()))
@@ -120,7 +120,7 @@ record Annotations(
         AUTHOR,
         finding.rule().severity().inWords(),
         finding.rule().id(),
-        finding.found(),
+        finding.said(),
         finding.expected(),
         finding.rule().fix());
   }

@@ -103,6 +103,11 @@ public final class Evaluation {
     return evaluation;
   }
 
+  /** Recalculates another workbook with the same functions. */
+  public Evaluation of(Workbook other) {
+    return of(other, catalogue);
+  }
+
   /** What a cell's value is now. */
   public Outcome at(CellAddress address) {
     OutOfTimeException.ifInterrupted();

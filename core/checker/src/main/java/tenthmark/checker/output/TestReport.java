@@ -87,9 +87,7 @@ final class TestReport {
   private void rule(FileReport report, String rule) throws XMLStreamException {
     List<Finding> failures = failures(report, rule);
     List<Finding> notes =
-        findings(report, rule).stream()
-            .filter(finding -> finding.rule().severity() == Severity.NOTE)
-            .toList();
+        findings(report, rule).stream().filter(finding -> !isFailure(finding)).toList();
     begin(report, rule);
     if (!failures.isEmpty()) {
       xml.writeStartElement("failure");
@@ -116,11 +114,13 @@ final class TestReport {
     return report.findings().stream().filter(found -> found.rule().id().equals(rule)).toList();
   }
 
-  /** Notes are no failures. */
   private static List<Finding> failures(FileReport report, String rule) {
-    return findings(report, rule).stream()
-        .filter(finding -> finding.rule().severity() != Severity.NOTE)
-        .toList();
+    return findings(report, rule).stream().filter(TestReport::isFailure).toList();
+  }
+
+  /** Notes are no failures, nor is what follows from another finding. */
+  private static boolean isFailure(Finding finding) {
+    return finding.rule().severity() != Severity.NOTE && !finding.follows();
   }
 
   private String lines(List<Finding> findings) {
@@ -129,7 +129,7 @@ final class TestReport {
 
   private String line(Finding finding) {
     return texts.say(
-        Message.of("test.finding", finding.cell(), finding.found(), finding.expected()));
+        Message.of("test.finding", finding.cell(), finding.said(), finding.expected()));
   }
 
   private void attribute(String attribute, String value) throws XMLStreamException {

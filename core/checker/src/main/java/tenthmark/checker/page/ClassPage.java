@@ -115,7 +115,7 @@ public final class ClassPage {
   private DomContent rules() {
     Map<String, List<Finding>> byRule =
         reports.stream()
-            .flatMap(report -> report.findings().stream())
+            .flatMap(report -> report.toMend().stream())
             .collect(
                 Collectors.groupingBy(
                     finding -> finding.rule().id(), LinkedHashMap::new, Collectors.toList()));
@@ -149,7 +149,7 @@ public final class ClassPage {
         reports.stream()
             .filter(
                 report ->
-                    report.findings().stream()
+                    report.toMend().stream()
                         .anyMatch(found -> found.rule().id().equals(first.rule().id())))
             .count();
     return tr(

@@ -31,6 +31,7 @@ import java.util.stream.Collectors;
 import tenthmark.checker.profile.Profile;
 import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.report.Contents;
+import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.ReadingText;
 import tenthmark.checker.report.RecordSummary;
@@ -175,6 +176,7 @@ public final class StudentPage {
 
   private DomContent finding(Finding finding) {
     Severity severity = finding.rule().severity();
+    List<Finding> following = report.following(finding).stream().limit(Excerpt.MOST).toList();
     return article(
             h4(
                 wording.say(
@@ -192,8 +194,14 @@ public final class StudentPage {
                 dt(wording.say("heading.fix")),
                 dd(wording.say(finding.rule().fix())),
                 iff(finding.points() > 0, dt(wording.say("report.points"))),
-                iff(finding.points() > 0, dd(wording.number(finding.points())))))
+                iff(finding.points() > 0, dd(wording.number(finding.points()))),
+                iff(!following.isEmpty(), dt(wording.say("heading.following"))),
+                iff(!following.isEmpty(), dd(ul(each(following, this::following))))))
         .withClasses("finding", severity.id());
+  }
+
+  private DomContent following(Finding finding) {
+    return li(wording.say("page.following", finding.cell(), finding.rule().id(), finding.found()));
   }
 
   private DomContent records() {
@@ -263,6 +271,7 @@ public final class StudentPage {
 
   private Map<String, List<Finding>> bySheet() {
     return report.excerpt().findings().stream()
+        .filter(finding -> !finding.follows())
         .collect(
             Collectors.groupingBy(
                 finding -> finding.cell().sheet(), LinkedHashMap::new, Collectors.toList()));

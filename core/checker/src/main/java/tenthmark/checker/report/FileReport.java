@@ -14,7 +14,7 @@ import tenthmark.measurement.rounding.Decimals;
  * @param file as it was named
  * @param problem why it could not be checked, in one line; empty if it was
  * @param contents what was read in it; nothing if it could not be checked
- * @param findings sheet by sheet, from top to bottom
+ * @param findings sheet by sheet, from top to bottom; what follows from one stands behind it
  */
 public record FileReport(
     Path file, Optional<String> problem, Contents contents, List<Finding> findings) {
@@ -44,9 +44,19 @@ public record FileReport(
     return Excerpt.of(findings);
   }
 
-  /** How many findings have a severity. */
+  /** The findings that follow from no other: what is to be put right. */
+  public List<Finding> toMend() {
+    return findings.stream().filter(finding -> !finding.follows()).toList();
+  }
+
+  /** The findings that follow from one. */
+  public List<Finding> following(Finding origin) {
+    return findings.stream().filter(finding -> finding.followsFrom(origin)).toList();
+  }
+
+  /** How many findings that follow from no other have a severity. */
   public long count(Severity severity) {
-    return findings.stream().filter(finding -> finding.rule().severity() == severity).count();
+    return toMend().stream().filter(finding -> finding.rule().severity() == severity).count();
   }
 
   /** What all findings cost together, exact to the last decimal. */

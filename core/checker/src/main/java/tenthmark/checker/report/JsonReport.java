@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.reading.NumberRole;
+import tenthmark.checker.rules.Cause;
 import tenthmark.checker.rules.Finding;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Sentences;
@@ -30,6 +31,9 @@ public final class JsonReport {
 
   private record Unread(String sheet, List<String> cells, int numbers, String reason) {}
 
+  private record Follows(String rule, String sheet, String cell) {}
+
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   private record Entry(
       String rule,
       String severity,
@@ -38,7 +42,8 @@ public final class JsonReport {
       String found,
       String expected,
       String fix,
-      double points) {}
+      double points,
+      Follows follows) {}
 
   /**
    * The whole document.
@@ -90,15 +95,20 @@ public final class JsonReport {
         texts.say(unread.why()));
   }
 
+  private static Follows follows(Cause cause) {
+    return new Follows(cause.rule(), cause.cell().sheet(), cause.cell().place());
+  }
+
   private static Entry entry(Finding finding, Sentences texts) {
     return new Entry(
         finding.rule().id(),
         finding.rule().severity().id(),
         finding.cell().sheet(),
         finding.cell().place(),
-        texts.say(finding.found()),
+        texts.say(finding.said()),
         texts.say(finding.expected()),
         texts.say(finding.rule().fix()),
-        finding.points());
+        finding.points(),
+        finding.cause().map(JsonReport::follows).orElse(null));
   }
 }

@@ -19,13 +19,18 @@ import tenthmark.measurement.wording.Sentences;
  */
 public record TextReport(Sentences texts) {
 
+  /** How many of those that follow from a finding are named in its line. */
+  private static final int FOLLOWING = 5;
+
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]+");
 
   /** The lines about a file's findings; none for a file without any. */
   public List<String> lines(FileReport report) {
     Excerpt excerpt = report.excerpt();
     return Stream.concat(
-            excerpt.findings().stream().map(finding -> line(report, finding)),
+            excerpt.findings().stream()
+                .filter(finding -> !finding.follows())
+                .map(finding -> line(report, finding)),
             excerpt.rest().stream()
                 .map(rest -> oneLine(Message.of("text.file", report.file(), rest))))
         .toList();
@@ -42,10 +47,25 @@ public record TextReport(Sentences texts) {
             finding.found(),
             finding.expected(),
             finding.rule().fix());
-    return oneLine(
+    Message costs =
         finding.points() == 0
             ? line
-            : Message.of("text.finding.points", line, points(Decimals.shortest(finding.points()))));
+            : Message.of("text.finding.points", line, points(Decimals.shortest(finding.points())));
+    List<Message> following =
+        report.following(finding).stream().limit(FOLLOWING).map(TextReport::brief).toList();
+    int more = report.following(finding).size() - following.size();
+    if (following.isEmpty()) {
+      return oneLine(costs);
+    }
+    Message shown = Message.joined("list.next", following);
+    return oneLine(
+        more == 0
+            ? Message.of("text.finding.following", costs, shown)
+            : Message.of("text.finding.following.more", costs, shown, more));
+  }
+
+  private static Message brief(Finding following) {
+    return Message.of("text.following", following.cell(), following.rule().id());
   }
 
   private static Message points(BigDecimal points) {

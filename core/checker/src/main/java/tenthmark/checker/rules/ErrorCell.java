@@ -44,7 +44,6 @@ public final class ErrorCell implements Rule {
         .filter(cell -> problem(cell, evaluation).isPresent())
         .filter(cell -> isFirst(cell, evaluation))
         .filter(cell -> !isMeant(cell) && !isInsideArray(cell))
-        .filter(cell -> !NumberAsText.explains(cell, evaluation))
         .map(cell -> finding(cell, inspection))
         .toList();
   }

@@ -1,5 +1,7 @@
 package tenthmark.checker.rules;
 
+import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 
@@ -11,9 +13,37 @@ import tenthmark.measurement.wording.Message;
  * @param found what stands there
  * @param expected what should stand there and how that was computed
  * @param points what it costs, zero or greater
+ * @param mends what would put it right, as far as the rule can tell; nothing once causes are found
+ * @param cause the finding without which this one would not be there, if there is one
  */
 public record Finding(
-    RuleDeclaration rule, CellAddress cell, Message found, Message expected, double points) {
+    RuleDeclaration rule,
+    CellAddress cell,
+    Message found,
+    Message expected,
+    double points,
+    List<Mend> mends,
+    Optional<Cause> cause) {
+
+  /** Copies the list. */
+  public Finding {
+    mends = List.copyOf(mends);
+  }
+
+  /** A finding that costs nothing, of which nobody knows yet how to mend it or why it is there. */
+  Finding(RuleDeclaration rule, CellAddress cell, Message found, Message expected) {
+    this(rule, cell, found, expected, 0, List.of(), Optional.empty());
+  }
+
+  /** The same finding with what would put it right. */
+  Finding mendedBy(List<Mend> contents) {
+    return new Finding(rule, cell, found, expected, points, contents, cause);
+  }
+
+  /** The same finding with the number that would put it right where it was found. */
+  Finding mendedBy(double number) {
+    return mendedBy(List.of(Mend.number(cell, number)));
+  }
 
   /** The same finding as a note that costs nothing: what is missing may not be understood. */
   Finding inDoubt(Message why) {
@@ -22,11 +52,47 @@ public record Finding(
         cell,
         Message.of("doubt.found", found, why),
         Message.of("doubt.expected"),
-        0);
+        0,
+        mends,
+        cause);
   }
 
   /** The same finding under a rule with another severity, and what it costs. */
   Finding graded(Severity severity, double cost) {
-    return new Finding(rule.withSeverity(severity), cell, found, expected, cost);
+    return new Finding(rule.withSeverity(severity), cell, found, expected, cost, mends, cause);
+  }
+
+  /** The same finding as one that follows from another, which is charged alone. */
+  Finding following(Finding origin) {
+    return new Finding(
+        rule,
+        cell,
+        found,
+        expected,
+        0,
+        List.of(),
+        Optional.of(new Cause(origin.rule.id(), origin.cell)));
+  }
+
+  /** The same finding as one that has a cause of its own. */
+  Finding byItself() {
+    return mendedBy(List.of());
+  }
+
+  /** What was found, and what that follows from, if it does. */
+  public Message said() {
+    return cause
+        .map(origin -> Message.of("found.following", found, origin.cell(), origin.rule()))
+        .orElse(found);
+  }
+
+  /** Whether it follows from another finding. */
+  public boolean follows() {
+    return cause.isPresent();
+  }
+
+  /** Whether it follows from this one. */
+  public boolean followsFrom(Finding origin) {
+    return cause.equals(Optional.of(new Cause(origin.rule.id(), origin.cell)));
   }
 }

@@ -1,6 +1,7 @@
 package tenthmark.checker.rules;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -45,7 +46,10 @@ public record Inspection(
 
   /** Recalculates a workbook and finds its records. */
   public static Inspection of(Workbook workbook, Catalogue catalogue, Course course) {
-    Evaluation evaluation = Evaluation.of(workbook, catalogue);
+    return of(workbook, Evaluation.of(workbook, catalogue), course);
+  }
+
+  private static Inspection of(Workbook workbook, Evaluation evaluation, Course course) {
     Reading reading = Reading.of(workbook, evaluation, course);
     return new Inspection(
         workbook,
@@ -55,6 +59,12 @@ public record Inspection(
         Derivations.of(workbook, evaluation, reading.records()),
         course,
         Expectations.of(course, reading.records()));
+  }
+
+  /** The same workbook read anew with other content in certain cells. */
+  Inspection with(Map<CellAddress, Optional<Content>> contents) {
+    Workbook changed = workbook.with(contents);
+    return of(changed, evaluation.of(changed), course);
   }
 
   /** The convention by which the course writes its measurements down. */

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
+import tenthmark.checker.evaluation.StoredResults;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.catalogue.Value;
@@ -23,6 +24,8 @@ import tenthmark.measurement.wording.Message;
  */
 @AutoService(Rule.class)
 public final class NumberAsText implements Rule {
+
+  private static final Pattern SPACE = Pattern.compile("[\\p{Z}\\s]+");
 
   private static final Pattern DECIMAL =
       Pattern.compile("[\\p{Z}\\s]*[-+−]?\\d+[.,]\\d+(?:[eE][-+]?\\d+)?[\\p{Z}\\s]*");
@@ -54,30 +57,13 @@ public final class NumberAsText implements Rule {
                     Stream.concat(
                         behindError(cell, inspection.evaluation()), passedOver(cell, inspection)))
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    return numbers.stream()
-        .findFirst()
-        .map(first -> finding(first, numbers.size(), inspection))
-        .stream()
+    return numbers.stream().findFirst().map(first -> finding(first, numbers, inspection)).stream()
         .toList();
-  }
-
-  /** The formulas that such numbers bring to an error, or to another result than was stored. */
-  static Set<CellAddress> explained(Inspection inspection) {
-    return inspection
-        .formulas()
-        .filter(cell -> explains(cell, inspection.evaluation()))
-        .map(Cell::address)
-        .collect(Collectors.toSet());
-  }
-
-  /** Whether such a number is why a formula gives an error, or another result than was stored. */
-  static boolean explains(Cell formula, Evaluation evaluation) {
-    return behindError(formula, evaluation).findAny().isPresent();
   }
 
   /** The numbers as text that a formula refers to which could not calculate with them. */
   private static Stream<Cell> behindError(Cell formula, Evaluation evaluation) {
-    return isInError(formula, evaluation) || ResultStale.isStale(formula, evaluation)
+    return isInError(formula, evaluation) || new StoredResults(evaluation).isStale(formula)
         ? evaluation.precedents(formula).stream().filter(cell -> isNumber(cell, evaluation))
         : Stream.empty();
   }
@@ -118,11 +104,33 @@ public final class NumberAsText implements Rule {
     return DECIMAL.matcher(text).matches();
   }
 
-  private static Finding finding(Cell first, int count, Inspection inspection) {
+  private static Finding finding(Cell first, Set<Cell> numbers, Inspection inspection) {
     String number = text(first, inspection.evaluation()).orElseThrow().strip();
-    return DECLARATION.finding(
-        first.address(),
-        Message.counted("number-as-text.found", count, number),
-        Message.of("number-as-text.expected"));
+    return DECLARATION
+        .finding(
+            first.address(),
+            Message.counted("number-as-text.found", numbers.size(), number),
+            Message.of("number-as-text.expected"))
+        .mendedBy(
+            Stream.concat(
+                    numbers.stream().map(cell -> asNumber(cell, inspection.evaluation())),
+                    withoutResults(numbers, inspection))
+                .toList());
+  }
+
+  /** What a program stored that could calculate with some of them or with none tells nothing. */
+  private static Stream<Mend> withoutResults(Set<Cell> numbers, Inspection inspection) {
+    Evaluation evaluation = inspection.evaluation();
+    Set<CellAddress> places = numbers.stream().map(Cell::address).collect(Collectors.toSet());
+    return inspection
+        .formulas()
+        .filter(cell -> evaluation.dependsOn(cell.address(), places))
+        .map(cell -> new Mend(cell.address(), ((Content.Formula) cell.content()).withoutStored()));
+  }
+
+  private static Mend asNumber(Cell cell, Evaluation evaluation) {
+    String text = text(cell, evaluation).orElseThrow();
+    String plain = SPACE.matcher(text).replaceAll("").replace(',', '.').replace('−', '-');
+    return Mend.number(cell.address(), Double.parseDouble(plain));
   }
 }

@@ -36,15 +36,21 @@ public record RuleCatalogue(List<Rule> rules) {
 
   /** What the rules that a course applies find in a workbook, with the course's severities. */
   public List<Finding> check(Inspection inspection, Grading grading) {
-    return grading.applied(this).check(inspection, grading::graded);
+    RuleCatalogue applied = grading.applied(this);
+    return new Causes(applied, inspection).resolve(applied.found(inspection, grading::graded));
   }
 
   /** What all rules find in a workbook: sheet by sheet, from top to bottom. */
   public List<Finding> check(Inspection inspection) {
-    return check(inspection, UnaryOperator.identity());
+    return check(inspection, Grading.DECLARED);
   }
 
-  private List<Finding> check(Inspection inspection, UnaryOperator<Finding> grade) {
+  /** The same before it is known what follows from what. */
+  List<Finding> found(Inspection inspection) {
+    return found(inspection, UnaryOperator.identity());
+  }
+
+  private List<Finding> found(Inspection inspection, UnaryOperator<Finding> grade) {
     List<String> sheets =
         inspection.workbook().sheets().stream().map(sheet -> sheet.name()).toList();
     Doubts doubts = new Doubts(inspection);

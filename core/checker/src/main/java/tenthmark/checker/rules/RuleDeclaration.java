@@ -49,6 +49,6 @@ public record RuleDeclaration(String id, Severity severity) {
 
   /** A finding of this rule, which costs nothing. */
   public Finding finding(CellAddress cell, Message found, Message expected) {
-    return new Finding(this, cell, found, expected, 0);
+    return new Finding(this, cell, found, expected);
   }
 }

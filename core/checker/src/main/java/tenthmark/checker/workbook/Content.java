@@ -37,6 +37,11 @@ public sealed interface Content {
   record Formula(String written, String text, Optional<Content> stored, Optional<CellRange> array)
       implements Content {
 
+    /** The same formula as a program saves it that stores no results. */
+    public Formula withoutStored() {
+      return new Formula(written, text, Optional.empty(), array);
+    }
+
     /** The text as a finding shows it. */
     public String shown() {
       return FormulaText.withSemicolons(text);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -72,7 +73,14 @@ class StudentPageTest {
       FileReport report = FileChecker.load().check(faulty().xlsx(folder.resolve("ada.xlsx")));
       Finding first = report.findings().get(0);
       Finding graded =
-          new Finding(first.rule(), first.cell(), first.found(), first.expected(), 0.5);
+          new Finding(
+              first.rule(),
+              first.cell(),
+              first.found(),
+              first.expected(),
+              0.5,
+              List.of(),
+              Optional.empty());
 
       Element finding =
           Jsoup.parse(html(FileReport.checked(report.file(), report.contents(), List.of(graded))))

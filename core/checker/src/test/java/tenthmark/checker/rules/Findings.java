@@ -55,8 +55,18 @@ final class Findings {
     return Grid.sheet("Records").row(HEADINGS);
   }
 
+  /** What is to be put right; not what goes with it. */
   static List<Finding> in(Workbook workbook) {
-    return RULES.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN));
+    return toMend(all(workbook, Grading.DECLARED));
+  }
+
+  /** What the rules find, and what follows from what. */
+  static List<Finding> all(Workbook workbook, Grading grading) {
+    return RULES.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN), grading);
+  }
+
+  private static List<Finding> toMend(List<Finding> findings) {
+    return findings.stream().filter(finding -> !finding.follows()).toList();
   }
 
   /** What the rules find for a course with this profile. */
@@ -71,7 +81,8 @@ final class Findings {
       throw new AssertionError(text);
     }
     Course course = usable.profile().course();
-    return RULES.check(Inspection.of(workbook, FUNCTIONS, course), usable.profile().grading());
+    return toMend(
+        RULES.check(Inspection.of(workbook, FUNCTIONS, course), usable.profile().grading()));
   }
 
   /** Each finding as place and rule, such as {@code D2 unit-missing}. */

@@ -30,7 +30,13 @@ import tenthmark.measurement.wording.TextsInEveryLanguage;
 class CheckerTextsTest extends TextsInEveryLanguage {
 
   private static final Set<String> SIGNS =
-      Set.of("contribution", "found.formula", "list.next", "list.plus", "value.uncertain");
+      Set.of(
+          "contribution",
+          "found.formula",
+          "list.next",
+          "list.plus",
+          "text.following",
+          "value.uncertain");
 
   private static final Map<String, String> ENGLISH = ofTheChecker(Language.ENGLISH);
   private static final Set<String> IN_SOURCES = SourceLiterals.ofThisModule().literals();
@@ -55,6 +61,7 @@ class CheckerTextsTest extends TextsInEveryLanguage {
                   "class.quantity",
                   "list.further",
                   "page.finding",
+                  "page.following",
                   "page.rule",
                   "read.part",
                   "reason.line",
@@ -65,6 +72,7 @@ class CheckerTextsTest extends TextsInEveryLanguage {
               Set.of(
                   "list.further",
                   "page.finding",
+                  "page.following",
                   "page.rule",
                   "read.part",
                   "reason.line",

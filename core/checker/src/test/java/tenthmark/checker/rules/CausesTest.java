@@ -1,0 +1,97 @@
+package tenthmark.checker.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import tenthmark.checker.workbook.Grid;
+import tenthmark.checker.workbook.Grid.Stored;
+import tenthmark.checker.workbook.Workbook;
+
+/** What would not be found without another finding costs nothing and stands beneath it. */
+class CausesTest {
+
+  /** One point for each finding of any rule. */
+  private static final Grading A_POINT_EACH =
+      new Grading(
+          RuleCatalogue.load().ids().stream()
+              .collect(
+                  Collectors.toMap(id -> id, id -> new RulePolicy(true, Optional.empty(), 1))));
+
+  private static List<String> told(Workbook workbook, Grading grading) {
+    return Findings.all(workbook, grading).stream().map(CausesTest::told).toList();
+  }
+
+  private static String told(Finding finding) {
+    return Findings.brief(finding)
+        + finding
+            .cause()
+            .map(cause -> " <- " + cause.cell().place() + " " + cause.rule())
+            .orElse("");
+  }
+
+  private static Grading without(String rule) {
+    return new Grading(Map.of(rule, new RulePolicy(false, Optional.empty(), 0)));
+  }
+
+  private static double points(Workbook workbook) {
+    return Findings.all(workbook, A_POINT_EACH).stream().mapToDouble(Finding::points).sum();
+  }
+
+  @Nested
+  class ANumberAsText {
+
+    private final Workbook workbook =
+        Grid.sheet("Data")
+            .row("172,5", new Stored("=A1*2", "#VALUE!"))
+            .row("", new Stored("=B1+1", "#VALUE!"))
+            .workbook();
+
+    @Test
+    void standsAboveTheErrorThatItBringsAbout() {
+      assertThat(told(workbook, Grading.DECLARED))
+          .containsExactly("A1 number-as-text", "B1 error-cell <- A1 number-as-text");
+    }
+
+    @Test
+    void hidesNoErrorWhereItIsNotReported() {
+      assertThat(told(workbook, without("number-as-text"))).containsExactly("B1 error-cell");
+    }
+
+    @Test
+    void explainsNoErrorThatHasAnotherReason() {
+      assertThat(
+              told(
+                  Grid.sheet("Data").row("172,5", new Stored("=A1/0", "#DIV/0!")).workbook(),
+                  Grading.DECLARED))
+          .containsExactly("A1 number-as-text", "B1 error-cell");
+    }
+  }
+
+  @Nested
+  class AFileSavedWithoutTheExtension {
+
+    private final Workbook workbook =
+        Grid.sheet("Data")
+            .row(new Stored("=LAB_READING(1,\"wide\",2)", "#NAME?"))
+            .row(new Stored("=A1*2", 5))
+            .workbook();
+
+    @Test
+    void standsAboveTheResultsThatWereStoredThere() {
+      assertThat(told(workbook, Grading.DECLARED))
+          .containsExactly(
+              "A1 saved-without-extension", "A2 result-stale <- A1 saved-without-extension");
+    }
+
+    @Test
+    void hidesNoStaleResultWhereItIsNotReported() {
+      assertThat(told(workbook, without("saved-without-extension")))
+          .containsExactly("A2 result-stale");
+    }
+  }
+}
