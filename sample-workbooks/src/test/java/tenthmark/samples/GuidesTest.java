@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,20 +86,27 @@ class GuidesTest {
   @MethodSource("functions")
   void theStudentsPageShowsEveryFunctionAtWork(Declaration function) {
     MarkdownPage page = MarkdownPage.read(GUIDES.resolve("student.md"));
-    assertThat(Stream.concat(page.code().stream(), page.blocks("calc").stream()))
-        .as("an example of %s", function.displayName())
-        .anyMatch(code -> code.startsWith("=" + function.displayName() + "("));
+    assertThat(
+            Stream.concat(page.code().stream(), page.blocks("calc").stream())
+                .filter(code -> code.startsWith("=" + function.displayName() + "(")))
+        .as("examples of %s on guides/student.md", function.displayName())
+        .isNotEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("functions")
   void thePageOnNumbersNamesTheSourceOfEveryFunction(Declaration function) {
-    assertThat(MarkdownPage.read(GUIDES.resolve("numbers.md")).source().lines())
-        .as("the line of %s", function.displayName())
-        .anyMatch(
-            line ->
-                line.startsWith("| " + function.displayName() + " |")
-                    && line.endsWith("| " + function.source() + " |"));
+    Stream<String> lines =
+        MarkdownPage.read(GUIDES.resolve("numbers.md"))
+            .source()
+            .lines()
+            .filter(line -> line.startsWith("| " + function.displayName() + " |"));
+    assertThat(lines)
+        .as(
+            "the line of %s on guides/numbers.md, which ends with its source",
+            function.displayName())
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .endsWith("| " + function.source() + " |");
   }
 
   /** Where this fails: cp target/raw/guides/rules.md guides/ */
@@ -114,7 +122,8 @@ class GuidesTest {
   @ParameterizedTest
   @MethodSource("rules")
   void theInstructorsPageSpeaksOfEveryRule(String rule) {
-    assertThat(MarkdownPage.read(GUIDES.resolve("instructor.md")).code()).contains(rule);
+    boolean named = MarkdownPage.read(GUIDES.resolve("instructor.md")).code().contains(rule);
+    assertThat(named).as("whether guides/instructor.md has %s", rule).isTrue();
   }
 
   private static void copy(Path from, Path to) throws IOException {

@@ -55,13 +55,13 @@ public final class Saved {
     return file;
   }
 
-  /** The findings in a file, as in {@code H5 length-one-end}. */
+  /** What is to be put right in a file, as in {@code H5 length-one-end}. */
   public static List<String> findings(FileChecker checker, Path file) {
     FileReport report = checker.check(file);
     if (report.problem().isPresent()) {
       throw new IllegalStateException(report.problem().get());
     }
-    return report.findings().stream()
+    return report.toMend().stream()
         .map(finding -> finding.cell().place() + " " + finding.rule().id())
         .toList();
   }

@@ -125,7 +125,7 @@ public final class NumberAsText implements Rule {
     return inspection
         .formulas()
         .filter(cell -> evaluation.dependsOn(cell.address(), places))
-        .map(cell -> new Mend(cell.address(), ((Content.Formula) cell.content()).withoutStored()));
+        .map(cell -> new Mend(cell.address(), ((Content.Formula) cell.content()).typedAnew()));
   }
 
   private static Mend asNumber(Cell cell, Evaluation evaluation) {

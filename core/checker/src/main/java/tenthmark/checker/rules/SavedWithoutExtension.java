@@ -31,15 +31,15 @@ public final class SavedWithoutExtension implements Rule {
                     marked.get(0).address(),
                     Message.of("saved-without-extension.found", marked.size()),
                     Message.of("saved-without-extension.expected"))
-                .mendedBy(withoutStored(inspection)));
+                .mendedBy(typedAnew(inspection)));
   }
 
   /** Results that were not stored cannot differ from those that recalculation gives. */
-  private static List<Mend> withoutStored(Inspection inspection) {
+  private static List<Mend> typedAnew(Inspection inspection) {
     return inspection
         .formulas()
         .filter(cell -> inspection.evaluation().dependsOnLab(cell.address()))
-        .map(cell -> new Mend(cell.address(), ((Content.Formula) cell.content()).withoutStored()))
+        .map(cell -> new Mend(cell.address(), ((Content.Formula) cell.content()).typedAnew()))
         .toList();
   }
 }

@@ -37,9 +37,9 @@ public sealed interface Content {
   record Formula(String written, String text, Optional<Content> stored, Optional<CellRange> array)
       implements Content {
 
-    /** The same formula as a program saves it that stores no results. */
-    public Formula withoutStored() {
-      return new Formula(written, text, Optional.empty(), array);
+    /** The same formula as if it were typed anew: without a result that a program stored. */
+    public Formula typedAnew() {
+      return new Formula(text, text, Optional.empty(), array);
     }
 
     /** The text as a finding shows it. */

@@ -89,6 +89,18 @@ class CausesTest {
     }
 
     @Test
+    void standsAboveThemWhereOnlyTheSpellingShowsIt() {
+      assertThat(
+              told(
+                  Grid.sheet("Data")
+                      .row(new Stored("=tenthmark.lab.reading(1,\"wide\",2)", 7))
+                      .workbook(),
+                  Grading.DECLARED))
+          .containsExactly(
+              "A1 saved-without-extension", "A1 result-stale <- A1 saved-without-extension");
+    }
+
+    @Test
     void hidesNoStaleResultWhereItIsNotReported() {
       assertThat(told(workbook, without("saved-without-extension")))
           .containsExactly("A2 result-stale");
