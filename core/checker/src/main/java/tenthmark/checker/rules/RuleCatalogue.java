@@ -59,11 +59,18 @@ public record RuleCatalogue(List<Rule> rules) {
             rule ->
                 rule instanceof AbsenceRule absence
                     ? absences(absence, inspection, doubts, grade)
-                    : rule.check(inspection).stream().map(grade))
+                    : rule.check(inspection).stream()
+                        .map(finding -> isInDoubt(finding, rule) ? finding : grade.apply(finding)))
         .sorted(
             Comparator.comparing((Finding finding) -> sheets.indexOf(finding.cell().sheet()))
                 .thenComparing(PLACE))
         .toList();
+  }
+
+  /** A rule that is not sure makes a note of what it finds. */
+  private static boolean isInDoubt(Finding finding, Rule rule) {
+    return finding.rule().severity() == Severity.NOTE
+        && rule.declaration().severity() != Severity.NOTE;
   }
 
   /** A course grades what is certain; what is in doubt stays a note whatever the course says. */

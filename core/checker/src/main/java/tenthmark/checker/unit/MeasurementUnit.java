@@ -1,9 +1,13 @@
 package tenthmark.checker.unit;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import javax.measure.Dimension;
 import javax.measure.IncommensurableException;
 import javax.measure.Unit;
 import systems.uom.common.USCustomary;
+import tech.units.indriya.unit.UnitDimension;
 import tech.units.indriya.unit.Units;
 
 /**
@@ -73,6 +77,27 @@ public final class MeasurementUnit {
 
   private Unit<?> counting(boolean asAngle) {
     return asAngle && turns != 0 ? unit.multiply(USCustomary.REVOLUTION.pow(turns)) : unit;
+  }
+
+  /** The unit as a product of base units; of a temperature scale its difference of a degree. */
+  public Measure measure() {
+    Unit<?> plain = withoutOffset();
+    Map<String, Double> dimensions = new TreeMap<>();
+    Map<? extends Dimension, Integer> bases = plain.getDimension().getBaseDimensions();
+    if (bases != null) {
+      bases.forEach((base, exponent) -> dimensions.put(base.toString(), (double) exponent));
+    } else if (!plain.getDimension().equals(UnitDimension.NONE)) {
+      dimensions.put(plain.getDimension().toString(), 1.0);
+    }
+    return new Measure(factor(plain), dimensions);
+  }
+
+  private static double factor(Unit<?> plain) {
+    try {
+      return plain.getConverterToAny(plain.getSystemUnit()).convert(1.0);
+    } catch (IncommensurableException impossible) {
+      throw new IllegalStateException(plain.toString(), impossible);
+    }
   }
 
   /** Whether it is another spelling of the same unit. */

@@ -1,0 +1,91 @@
+package tenthmark.checker.rules;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import tenthmark.checker.dimension.FormulaUnits;
+import tenthmark.checker.dimension.UnitFault;
+import tenthmark.checker.reading.NumberRole;
+import tenthmark.checker.reading.Taken;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.wording.Message;
+
+/** A value whose formula gives another unit than the one that stands with it. */
+@AutoService(Rule.class)
+public final class UnitUnlikeFormula implements Rule {
+
+  private static final RuleDeclaration DECLARATION =
+      new RuleDeclaration("unit-unlike-formula", Severity.ERROR);
+
+  @Override
+  public RuleDeclaration declaration() {
+    return DECLARATION;
+  }
+
+  @Override
+  public List<Finding> check(Inspection inspection) {
+    FormulaUnits units =
+        new FormulaUnits(
+            inspection.workbook(),
+            inspection.evaluation(),
+            inspection.records(),
+            counts(inspection));
+    Doubts doubts = new Doubts(inspection);
+    List<Finding> findings = new ArrayList<>();
+    Set<String> told = new HashSet<>();
+    Set<MeasurementRecord> elsewhere = unlikeExpected(inspection);
+    for (MeasurementRecord measurement : inspection.records()) {
+      if (elsewhere.contains(measurement)) {
+        continue;
+      }
+      for (UnitFault fault : units.faults(measurement)) {
+        if (told.add(form(fault.cell(), inspection))) {
+          findings.add(finding(fault, measurement, doubts));
+        }
+      }
+    }
+    return findings;
+  }
+
+  /** The records whose unit another rule finds to be of the wrong kind: one fault, one finding. */
+  private static Set<MeasurementRecord> unlikeExpected(Inspection inspection) {
+    UnitUnlikeExpected other = new UnitUnlikeExpected();
+    return inspection.expectations().records().stream()
+        .filter(expected -> other.check(expected, inspection).isPresent())
+        .map(ExpectedRecord::measurement)
+        .collect(Collectors.toSet());
+  }
+
+  /** Copies of one formula have one fault, which is told once. */
+  private static String form(Cell cell, Inspection inspection) {
+    return cell.address().sheet() + "!" + inspection.evaluation().relativeForm(cell).orElseThrow();
+  }
+
+  private static Set<CellAddress> counts(Inspection inspection) {
+    return inspection.reading().coverage().cells().entrySet().stream()
+        .filter(
+            taken ->
+                taken.getValue() instanceof Taken.Other other && other.role() == NumberRole.COUNT)
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
+  }
+
+  /** A number written in the formula may have a unit that nobody states. */
+  private static Finding finding(UnitFault fault, MeasurementRecord measurement, Doubts doubts) {
+    CellAddress cell = fault.cell().address();
+    if (!fault.certain()) {
+      return DECLARATION
+          .withSeverity(Severity.NOTE)
+          .finding(cell, fault.found(), Message.of("unit-unlike-formula.number", fault.expected()));
+    }
+    Finding finding = DECLARATION.finding(cell, fault.found(), fault.expected());
+    return doubts.about(measurement, Field.UNIT).map(finding::inDoubt).orElse(finding);
+  }
+}
