@@ -37,6 +37,13 @@ record CarriedComparison(Derivation.Followed derivation, Expansion expansion) {
     return fitting;
   }
 
+  /** What carrying gives in one way, the student's own formula followed as far as it goes. */
+  Optional<Double> size(Way way) {
+    return derivation.carried().stream()
+        .flatMap(carried -> Optional.ofNullable(carried.sizes().get(way)).stream())
+        .findFirst();
+  }
+
   /** Why the checker cannot tell whether a number that fits in no way is wrong. */
   Optional<Message> doubt() {
     Optional<Message> undefined =

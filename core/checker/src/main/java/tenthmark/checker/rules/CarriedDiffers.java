@@ -2,6 +2,8 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import tenthmark.checker.carried.Claim;
+import tenthmark.checker.carried.Way;
 import tenthmark.measurement.wording.Message;
 
 /** An uncertainty of a calculated value that does not follow from the recorded uncertainties. */
@@ -23,13 +25,28 @@ public final class CarriedDiffers implements Rule {
         .filter(CarriedComparison::differs)
         .map(
             comparison ->
-                DECLARATION.finding(
-                    comparison.claim().place(),
-                    Message.of(
-                        "found.uncertainty",
-                        comparison.claim().name(),
-                        Numbers.show(comparison.claim().uncertainty())),
-                    comparison.expected()))
+                DECLARATION
+                    .finding(
+                        comparison.claim().place(),
+                        Message.of(
+                            "found.uncertainty",
+                            comparison.claim().name(),
+                            Numbers.show(comparison.claim().uncertainty())),
+                        comparison.expected())
+                    .mendedBy(mends(comparison, inspection)))
+        .toList();
+  }
+
+  /** Nothing where the uncertainty stands in a text or in another unit than the value. */
+  private static List<Mend> mends(CarriedComparison comparison, Inspection inspection) {
+    Claim claim = comparison.claim();
+    return inspection
+        .evaluation()
+        .number(claim.place())
+        .filter(number -> number == claim.uncertainty())
+        .flatMap(number -> comparison.size(Way.of(inspection.convention().combine())))
+        .map(size -> Mend.number(claim.place(), size))
+        .stream()
         .toList();
   }
 }

@@ -39,11 +39,10 @@ final class Causes {
     List<Finding> resolved = new ArrayList<>();
     for (Finding finding : findings) {
       if (!origins.containsKey(finding)) {
-        resolved.add(finding.byItself());
-        findings.stream()
-            .filter(other -> finding.equals(origins.get(other)))
-            .map(other -> other.following(finding))
-            .forEach(resolved::add);
+        List<Finding> followers =
+            findings.stream().filter(other -> finding.equals(origins.get(other))).toList();
+        resolved.add(finding.causing(followers));
+        followers.forEach(other -> resolved.add(other.following(finding)));
       }
     }
     return resolved;

@@ -2,6 +2,8 @@ package tenthmark.checker.rules;
 
 import java.util.List;
 import java.util.Optional;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 
@@ -40,9 +42,10 @@ public record Finding(
     return new Finding(rule, cell, found, expected, points, contents, cause);
   }
 
-  /** The same finding with the number that would put it right where it was found. */
-  Finding mendedBy(double number) {
-    return mendedBy(List.of(Mend.number(cell, number)));
+  /** The same finding with the number that a part of a record should be, if it has a place. */
+  Finding mendedBy(MeasurementRecord measurement, Field part, double number) {
+    return mendedBy(
+        measurement.place(part).stream().map(place -> Mend.number(place, number)).toList());
   }
 
   /** The same finding as a note that costs nothing: what is missing may not be understood. */
@@ -74,9 +77,20 @@ public record Finding(
         Optional.of(new Cause(origin.rule.id(), origin.cell)));
   }
 
-  /** The same finding as one that has a cause of its own. */
-  Finding byItself() {
-    return mendedBy(List.of());
+  /**
+   * The same finding as the cause of others. One fault is charged once, as the dearest of what is
+   * found of it; a note costs nothing.
+   */
+  Finding causing(List<Finding> following) {
+    double dearest = following.stream().mapToDouble(Finding::points).reduce(points, Math::max);
+    return new Finding(
+        rule,
+        cell,
+        found,
+        expected,
+        rule.severity() == Severity.NOTE ? 0 : dearest,
+        List.of(),
+        Optional.empty());
   }
 
   /** What was found, and what that follows from, if it does. */

@@ -34,13 +34,15 @@ public final class InstrumentUnlikeApparatus implements ApparatusRule {
                     && !new HalfWidth(size).agrees(instrument.orElse(0.0), inspection.convention()))
         .map(
             size ->
-                DECLARATION.finding(
-                    measurement.placeOrValue(Field.INSTRUMENT),
-                    found(measurement, instrument),
-                    Message.of(
-                        "instrument-unlike-apparatus.expected",
-                        Numbers.show(size, RecordUnits.text(measurement, Field.INSTRUMENT)),
-                        apparatus.name())));
+                DECLARATION
+                    .finding(
+                        measurement.placeOrValue(Field.INSTRUMENT),
+                        found(measurement, instrument),
+                        Message.of(
+                            "instrument-unlike-apparatus.expected",
+                            Numbers.show(size, RecordUnits.text(measurement, Field.INSTRUMENT)),
+                            apparatus.name()))
+                    .mendedBy(measurement, Field.INSTRUMENT, size));
   }
 
   private static Message found(MeasurementRecord measurement, Optional<Double> instrument) {

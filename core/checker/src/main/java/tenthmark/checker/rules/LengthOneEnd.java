@@ -24,11 +24,12 @@ public final class LengthOneEnd implements RecordRule {
   /** Readings of one position although the unit is one of length. */
   private static final Pattern ONE_POSITION =
       Pattern.compile(
-          "\\b(?:position|height above|level|displacement|calipers?|vernier|micrometer|dial"
-              + "|stellung|höhe über|\\p{L}*pegel|auslenkung|messschieber|nonius|mikrometer|messuhr"
-              + "|hauteur au-dessus|niveau|déplacement|pied à coulisse|palmer|micromètre|comparateur"
-              + "|posición|altura sobre|nivel|desplazamiento|calibre|pie de rey|nonio|micrómetro"
-              + "|comparador)\\b",
+          "\\b(?:position|height"
+              + " above|level|displacement|calipers?|vernier|micrometer|dial|stellung|höhe"
+              + " über|\\p{L}*pegel|auslenkung|messschieber|nonius|mikrometer|messuhr|hauteur"
+              + " au-dessus|niveau|déplacement|pied à"
+              + " coulisse|palmer|micromètre|comparateur|posición|altura"
+              + " sobre|nivel|desplazamiento|calibre|pie de rey|nonio|micrómetro|comparador)\\b",
           Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
 
   private static final RuleDeclaration DECLARATION =
@@ -54,10 +55,12 @@ public final class LengthOneEnd implements RecordRule {
         .filter(one -> isLength(measurement))
         .map(
             one ->
-                DECLARATION.finding(
-                    measurement.placeOrValue(claim.get()),
-                    Message.of("length-one-end.found", measurement.name(), Numbers.show(size)),
-                    expected(size, one, inspection.convention())));
+                DECLARATION
+                    .finding(
+                        measurement.placeOrValue(claim.get()),
+                        Message.of("length-one-end.found", measurement.name(), Numbers.show(size)),
+                        expected(size, one, inspection.convention()))
+                    .mendedBy(measurement, claim.get(), 2 * size));
   }
 
   /** The reading of one end that a size states; a rounded size may state two ends rather. */

@@ -49,17 +49,22 @@ public final class ReactionMissing implements RecordRule {
     return claim.isEnough() || mayBeInTotal(measurement, claim.expected())
         ? Optional.empty()
         : Optional.of(
-            DECLARATION.finding(
-                measurement.placeOrValue(Field.TIMING),
-                claim
-                    .timing()
-                    .filter(timing -> timing > 0)
-                    .map(
-                        timing ->
-                            Message.of(
-                                "reaction-missing.found", measurement.name(), Numbers.show(timing)))
-                    .orElseGet(() -> Message.of("reaction-missing.missing", measurement.name())),
-                expected(claim, measurement.unit())));
+            DECLARATION
+                .finding(
+                    measurement.placeOrValue(Field.TIMING),
+                    claim
+                        .timing()
+                        .filter(timing -> timing > 0)
+                        .map(
+                            timing ->
+                                Message.of(
+                                    "reaction-missing.found",
+                                    measurement.name(),
+                                    Numbers.show(timing)))
+                        .orElseGet(
+                            () -> Message.of("reaction-missing.missing", measurement.name())),
+                    expected(claim, measurement.unit()))
+                .mendedBy(measurement, Field.TIMING, claim.expected()));
   }
 
   /** A total that shows no contributions may hold the reaction if it is not smaller. */

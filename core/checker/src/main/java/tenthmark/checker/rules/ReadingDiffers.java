@@ -1,6 +1,7 @@
 package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tenthmark.checker.course.Apparatus;
@@ -40,10 +41,20 @@ public final class ReadingDiffers implements RecordRule {
             .isPresent()
         ? Optional.empty()
         : Optional.of(
-            DECLARATION.finding(
-                measurement.placeOrValue(Field.READING),
-                found(measurement, reading),
-                expected(fitting(scale.get(), measurement, inspection))));
+            finding(measurement, reading, fitting(scale.get(), measurement, inspection).toList()));
+  }
+
+  private static Finding finding(
+      MeasurementRecord measurement, Optional<Double> reading, List<ScaleReading> fitting) {
+    Finding finding =
+        DECLARATION.finding(
+            measurement.placeOrValue(Field.READING),
+            found(measurement, reading),
+            expected(fitting.stream()));
+    return fitting.stream()
+        .findFirst()
+        .map(right -> finding.mendedBy(measurement, Field.READING, right.uncertainty()))
+        .orElse(finding);
   }
 
   /** Where the record does not say off which scale it was read, the course's list may. */

@@ -42,17 +42,19 @@ public final class ScaleUnlikeApparatus implements ApparatusRule {
     return stated.isEmpty() || listed.isEmpty() || Numbers.same(stated.get(), listed.get())
         ? Optional.empty()
         : Optional.of(
-            DECLARATION.finding(
-                measurement.placeOrValue(field),
-                Message.of(
-                    "scale-unlike-apparatus.found",
-                    field.inWords(),
-                    measurement.name(),
-                    Numbers.show(stated.get())),
-                Message.of(
-                    "scale-unlike-apparatus.expected",
-                    Numbers.show(listed.get(), RecordUnits.text(measurement, field)),
-                    apparatus.name())));
+            DECLARATION
+                .finding(
+                    measurement.placeOrValue(field),
+                    Message.of(
+                        "scale-unlike-apparatus.found",
+                        field.inWords(),
+                        measurement.name(),
+                        Numbers.show(stated.get())),
+                    Message.of(
+                        "scale-unlike-apparatus.expected",
+                        Numbers.show(listed.get(), RecordUnits.text(measurement, field)),
+                        apparatus.name()))
+                .mendedBy(measurement, field, listed.get()));
   }
 
   private static String word(Spacing spacing) {

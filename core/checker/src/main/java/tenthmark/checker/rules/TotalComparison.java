@@ -71,6 +71,11 @@ record TotalComparison(
     return Stream.concat(contributions.values().stream(), unnamed.values().stream()).toList();
   }
 
+  /** What the contributions make in one way. */
+  double size(Combine way) {
+    return way.total(sizes());
+  }
+
   Message found() {
     return Message.of("total-differs.found", measurement.name(), Numbers.show(total));
   }

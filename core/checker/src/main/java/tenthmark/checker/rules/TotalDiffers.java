@@ -23,9 +23,14 @@ public final class TotalDiffers implements RecordRule {
         .filter(comparison -> comparison.fitting().isEmpty())
         .map(
             comparison ->
-                DECLARATION.finding(
-                    measurement.placeOrValue(Field.UNCERTAINTY),
-                    comparison.found(),
-                    comparison.expected()));
+                DECLARATION
+                    .finding(
+                        measurement.placeOrValue(Field.UNCERTAINTY),
+                        comparison.found(),
+                        comparison.expected())
+                    .mendedBy(
+                        measurement,
+                        Field.UNCERTAINTY,
+                        comparison.size(inspection.convention().combine())));
   }
 }

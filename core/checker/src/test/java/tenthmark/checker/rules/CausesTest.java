@@ -106,4 +106,119 @@ class CausesTest {
           .containsExactly("A2 result-stale");
     }
   }
+
+  @Nested
+  class AWrongContribution {
+
+    /** The reading should be 0.5; total and result were typed from it. */
+    private final Workbook workbook =
+        Findings.table()
+            .row(
+                "Spoke, length",
+                "s",
+                290.5,
+                "mm",
+                1,
+                "fine",
+                2,
+                5,
+                0.1,
+                null,
+                null,
+                null,
+                0.6,
+                null)
+            .row("Why", Findings.REASON)
+            .workbook();
+
+    @Test
+    void standsAboveTheTotalThatIsRightWithoutIt() {
+      assertThat(told(workbook, Grading.DECLARED))
+          .containsExactly("H2 reading-differs", "M2 total-differs <- H2 reading-differs");
+    }
+
+    @Test
+    void isChargedOnce() {
+      assertThat(points(workbook)).isEqualTo(1);
+    }
+
+    @Test
+    void isChargedAsTheDearestOfWhatIsFoundOfIt() {
+      Grading grading =
+          new Grading(
+              Map.of(
+                  "reading-differs", new RulePolicy(true, Optional.empty(), 0.5),
+                  "total-differs", new RulePolicy(true, Optional.empty(), 2)));
+
+      assertThat(Findings.all(workbook, grading))
+          .extracting(Finding::points)
+          .containsExactly(2.0, 0.0);
+    }
+  }
+
+  @Nested
+  class ATotalThatIsWrong {
+
+    /** Should be 0.6: smaller than the value, and with its digits. */
+    private final Workbook workbook =
+        Findings.table()
+            .row(
+                "Foam grip, wall",
+                "w",
+                5.5,
+                "mm",
+                1,
+                "fine",
+                2,
+                0.5,
+                0.1,
+                null,
+                null,
+                null,
+                60,
+                null)
+            .row("Why", Findings.REASON)
+            .workbook();
+
+    @Test
+    void standsAboveWhatItsSizeBringsAbout() {
+      assertThat(told(workbook, Grading.DECLARED))
+          .containsExactly(
+              "M2 total-differs",
+              "C2 digits-unmatched <- M2 total-differs",
+              "M2 uncertainty-exceeds-value <- M2 total-differs");
+    }
+  }
+
+  @Nested
+  class FindingsThatHaveNothingToDoWithOneAnother {
+
+    @Test
+    void areChargedEach() {
+      Workbook workbook =
+          Findings.table()
+              .row(
+                  "Spoke, length",
+                  "s",
+                  290,
+                  "mm",
+                  1,
+                  "fine",
+                  2,
+                  0.5,
+                  0.1,
+                  null,
+                  null,
+                  null,
+                  60,
+                  null)
+              .row("Spoke, width", "w", 2.5, "mm", 1, "fine", 2, 5, null, null, null, null, 5, null)
+              .row("Why", Findings.REASON)
+              .workbook();
+
+      assertThat(told(workbook, Grading.DECLARED))
+          .containsExactly(
+              "M2 total-differs", "H3 reading-differs", "M3 uncertainty-exceeds-value");
+    }
+  }
 }
