@@ -19,6 +19,11 @@ public final class CarriedDiffers implements Rule {
   }
 
   @Override
+  public boolean restsOnTables() {
+    return true;
+  }
+
+  @Override
   public List<Finding> check(Inspection inspection) {
     return inspection
         .carried()

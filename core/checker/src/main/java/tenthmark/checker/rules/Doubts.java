@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import tenthmark.checker.carried.Derivation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.reading.Taken;
@@ -22,8 +23,9 @@ import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Message;
 
 /**
- * What speaks against blaming a record for a part that it lacks: something in its table was not
- * understood, or stands where the part may stand and was taken for nothing of the kind.
+ * What speaks against blaming a record: something in its table was not understood, or stands where
+ * a missing part may stand, or the student's own formulas take numbers for an uncertainty that were
+ * read as something else.
  */
 final class Doubts {
 
@@ -33,6 +35,9 @@ final class Doubts {
 
   private final Inspection inspection;
   private final Map<MeasurementRecord, RecordTable> tables = new HashMap<>();
+  private final Map<CellAddress, MeasurementRecord> holders = new HashMap<>();
+  private final Map<CellAddress, Derivation.Followed> derivations = new HashMap<>();
+  private final FormulaDoubts formulas;
   private final IdentityHashMap<RecordTable, Optional<Message>> unread = new IdentityHashMap<>();
   private final IdentityHashMap<RecordTable, List<CellAddress>> looseUnits =
       new IdentityHashMap<>();
@@ -42,6 +47,14 @@ final class Doubts {
     inspection
         .tables()
         .forEach(table -> table.records().forEach(record -> tables.put(record, table)));
+    inspection
+        .records()
+        .forEach(record -> record.places().forEach(place -> holders.putIfAbsent(place, record)));
+    inspection.derivations().stream()
+        .filter(Derivation.Followed.class::isInstance)
+        .map(Derivation.Followed.class::cast)
+        .forEach(derivation -> derivations.put(derivation.claim().place(), derivation));
+    this.formulas = new FormulaDoubts(inspection);
   }
 
   /** What was not understood, so that the part may be there; empty where there is no doubt. */
@@ -50,6 +63,45 @@ final class Doubts {
     return unread
         .computeIfAbsent(table, this::firstUnread)
         .or(() -> maybe(measurement, part, table));
+  }
+
+  /** What may be meant otherwise than a finding about a part of a record takes it. */
+  Optional<Message> about(Finding finding) {
+    MeasurementRecord measurement = holders.get(finding.cell());
+    if (measurement == null) {
+      return Optional.empty();
+    }
+    Optional<Derivation.Followed> derivation = Optional.ofNullable(derivations.get(finding.cell()));
+    return Stream.concat(Stream.of(measurement), derivation.stream().flatMap(this::inputs))
+        .flatMap(one -> misread(one).stream())
+        .findFirst()
+        .or(() -> formulas.about(measurement, finding.cell(), derivation));
+  }
+
+  private Stream<MeasurementRecord> inputs(Derivation.Followed derivation) {
+    return derivation.carried().stream()
+        .flatMap(carried -> carried.inputs().stream())
+        .flatMap(input -> Stream.ofNullable(holders.get(input.cell())));
+  }
+
+  private Optional<Message> misread(MeasurementRecord measurement) {
+    return unread
+        .computeIfAbsent(tables.get(measurement), this::firstUnread)
+        .or(() -> tooLarge(measurement));
+  }
+
+  /** A contribution that is not small beside its value is hardly one. */
+  private static Optional<Message> tooLarge(MeasurementRecord measurement) {
+    double value = measurement.number(Field.VALUE).map(Math::abs).orElse(0.0);
+    return measurement.contributions().entrySet().stream()
+        .filter(part -> value > 0 && Math.abs(part.getValue()) >= value / 2)
+        .findFirst()
+        .map(
+            part ->
+                Message.of(
+                    "doubt.large",
+                    part.getKey().inWords(),
+                    measurement.placeOrValue(part.getKey()).place()));
   }
 
   private Optional<Message> firstUnread(RecordTable table) {
@@ -73,14 +125,45 @@ final class Doubts {
           looseUnits.computeIfAbsent(table, this::looseUnits).stream()
               .filter(cell -> cell.row() == value.row() || cell.column() == value.column())
               .findFirst()
-              .map(cell -> Message.of("doubt.unit", cell.place()));
+              .map(cell -> Message.of("doubt.unit", cell.place()))
+              .or(() -> texts(table, value));
       case UNCERTAINTY ->
           cells(table.line(value))
               .filter(cell -> isOpen(cell) && isSmaller(cell, measurement))
               .findFirst()
               .map(cell -> Message.of("doubt.uncertainty", cell.place()));
+      case SYMBOL, RATIONALE -> texts(table, value);
       default -> Optional.empty();
     };
+  }
+
+  /** A text in the record's line under a heading that was not understood either. */
+  private Optional<Message> texts(RecordTable table, CellAddress value) {
+    return cells(table.line(value))
+        .filter(cell -> isText(cell) && taken(cell).isEmpty())
+        .flatMap(cell -> heading(table, cell).stream().map(heading -> texts(cell, heading)))
+        .findFirst();
+  }
+
+  private Message texts(CellAddress cell, CellAddress heading) {
+    String words = known(heading).map(text -> ((Value.Text) text).text().strip()).orElseThrow();
+    return Message.of("doubt.texts", cell.place(), words);
+  }
+
+  private Optional<CellAddress> heading(RecordTable table, CellAddress cell) {
+    CellRange area = table.area();
+    CellRange line =
+        table.across()
+            ? new CellRange(area.sheet(), area.left(), cell.row(), cell.column() - 1, cell.row())
+            : new CellRange(area.sheet(), cell.column(), area.top(), cell.column(), cell.row() - 1);
+    return cells(line).findFirst().filter(first -> isText(first) && taken(first).isEmpty());
+  }
+
+  private boolean isText(CellAddress cell) {
+    return known(cell)
+        .filter(Value.Text.class::isInstance)
+        .filter(text -> !((Value.Text) text).text().isBlank())
+        .isPresent();
   }
 
   /** The texts of a table that are units and were taken for nothing. */

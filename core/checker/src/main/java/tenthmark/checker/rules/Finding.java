@@ -60,6 +60,18 @@ public record Finding(
         cause);
   }
 
+  /** The same finding as a note that costs nothing: the cells may mean something else. */
+  Finding perhapsMisread(Message why) {
+    return new Finding(
+        rule.withSeverity(Severity.NOTE),
+        cell,
+        Message.of("doubt.misread", found, why),
+        Message.of("doubt.otherwise", expected),
+        0,
+        mends,
+        cause);
+  }
+
   /** The same finding under a rule with another severity, and what it costs. */
   Finding graded(Severity severity, double cost) {
     return new Finding(rule.withSeverity(severity), cell, found, expected, cost, mends, cause);

@@ -25,6 +25,11 @@ public final class ReadingDiffers implements RecordRule {
   }
 
   @Override
+  public boolean restsOnTables() {
+    return true;
+  }
+
+  @Override
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     Optional<Double> reading = measurement.number(Field.READING);
     Optional<ScaleClaim> scale =

@@ -11,6 +11,14 @@ public interface Rule {
   /** Everything said about the rule. */
   RuleDeclaration declaration();
 
+  /**
+   * Whether its findings rest on what the cells of a table were taken for; where the table may be
+   * meant otherwise, {@link Doubts} makes notes of them.
+   */
+  default boolean restsOnTables() {
+    return false;
+  }
+
   /** What the rule finds. */
   List<Finding> check(Inspection inspection);
 }

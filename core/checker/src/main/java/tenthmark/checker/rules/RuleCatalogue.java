@@ -2,11 +2,13 @@ package tenthmark.checker.rules;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenthmark.measurement.wording.Message;
 
 /** All rules, by severity and id. */
 public record RuleCatalogue(List<Rule> rules) {
@@ -60,11 +62,21 @@ public record RuleCatalogue(List<Rule> rules) {
                 rule instanceof AbsenceRule absence
                     ? absences(absence, inspection, doubts, grade)
                     : rule.check(inspection).stream()
-                        .map(finding -> isInDoubt(finding, rule) ? finding : grade.apply(finding)))
+                        .map(finding -> graded(rule, finding, doubts, grade)))
         .sorted(
             Comparator.comparing((Finding finding) -> sheets.indexOf(finding.cell().sheet()))
                 .thenComparing(PLACE))
         .toList();
+  }
+
+  private static Finding graded(
+      Rule rule, Finding finding, Doubts doubts, UnaryOperator<Finding> grade) {
+    if (isInDoubt(finding, rule)) {
+      return finding;
+    }
+    return (rule.restsOnTables() ? doubts.about(finding) : Optional.<Message>empty())
+        .map(finding::perhapsMisread)
+        .orElseGet(() -> grade.apply(finding));
   }
 
   /** A rule that is not sure makes a note of what it finds. */

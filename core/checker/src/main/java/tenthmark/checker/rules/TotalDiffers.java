@@ -18,6 +18,11 @@ public final class TotalDiffers implements RecordRule {
   }
 
   @Override
+  public boolean restsOnTables() {
+    return true;
+  }
+
+  @Override
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
     return TotalComparison.of(measurement, inspection)
         .filter(comparison -> comparison.fitting().isEmpty())

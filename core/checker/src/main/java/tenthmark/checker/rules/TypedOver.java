@@ -31,6 +31,11 @@ public final class TypedOver implements Rule {
   }
 
   @Override
+  public boolean restsOnTables() {
+    return true;
+  }
+
+  @Override
   public List<Finding> check(Inspection inspection) {
     List<Finding> findings = new ArrayList<>();
     for (RecordTable table : inspection.tables()) {

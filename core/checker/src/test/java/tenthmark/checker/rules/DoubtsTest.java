@@ -117,6 +117,103 @@ class DoubtsTest {
     }
   }
 
+  /** Findings that compare parts of a table rest on what its columns were taken for. */
+  @Nested
+  class OfAComparison {
+
+    private static void assertNote(String rule, Grid grid, String why) {
+      Finding finding = of(rule, grid);
+      assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+      assertThat(finding.points()).isZero();
+      assertThat(Findings.found(finding)).contains(why);
+      assertThat(Findings.expected(finding)).contains("heading");
+    }
+
+    private static Grid total(String heading, Object size, Object total) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Reading", heading, "Uncertainty", "Rationale")
+          .row("Arm", 172.5, "mm", 0.5, size, total, REASON);
+    }
+
+    @Test
+    void isANoteWhereAHeadingWasNotUnderstood() {
+      assertThat(only(total("Qwxz", 0.2, 0.7)).contributions()).containsOnlyKeys(Field.READING);
+      assertNote(
+          "total-differs", total("Qwxz", 0.2, 0.7), "the heading \"Qwxz\" was not understood");
+    }
+
+    @Test
+    void isANoteWhereAContributionIsNotSmallBesideTheValue() {
+      assertThat(only(total("Physical", 172, 0.5)).contributions()).containsKey(Field.PHYSICAL);
+      assertNote("total-differs", total("Physical", 172, 0.5), "E2 is not small beside its value");
+    }
+
+    @Test
+    void isANoteWhereTheFormulaOfTheTotalTakesWhatIsNoPart() {
+      Grid grid =
+          total("Physical", 0.2, "=D2+E2+B5").row().row().row("The clamp moves it by", 0.1, "mm");
+
+      assertNote("total-differs", grid, "its formula takes B5");
+    }
+
+    @Test
+    void staysABlameWhereTheFormulaTakesPartsOnly() {
+      Grid grid = total("Physical", 0.2, "=D2+2*E2");
+
+      assertThat(only(grid).contributions()).hasSize(2);
+      assertThat(of("total-differs", grid).rule().severity()).isEqualTo(Severity.ERROR);
+    }
+
+    private static Grid area(String uncertainty) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Symbol", "Value", "Unit", "Uncertainty", "Rationale")
+          .row("Length", "a", 80, "mm", 0.5, REASON)
+          .row("Width", "b", 40, "mm", 0.5, REASON)
+          .row("Area", "A", "=C2*C3", "mm²", uncertainty, null)
+          .row()
+          .row()
+          .row("Half-widths as standard ones", "=E2/SQRT(3)", "=E3/SQRT(3)")
+          .row("Relative ones", "=E2/C2", "=E3/C3");
+    }
+
+    @Test
+    void isANoteWhereACarriedUncertaintyTakesOtherUncertaintiesThanTheRecorded() {
+      assertNote("carried-differs", area("=SQRT((C2*C7)^2+(C3*B7)^2)"), "its formula takes C7");
+    }
+
+    @Test
+    void staysABlameWhereItTakesTheRecordedOnesOnItsWay() {
+      Grid grid = area("=C4*(B8+C8)/2");
+
+      assertThat(of("carried-differs", grid).rule().severity()).isEqualTo(Severity.ERROR);
+    }
+  }
+
+  @Nested
+  class OfTexts {
+
+    private static Grid place(Object place) {
+      return Grid.sheet("Records")
+          .row("Quantity", "Value", "Unit", "Uncertainty", "Zxwqk")
+          .row("Arm", 172.5, "mm", 0.5, place);
+    }
+
+    @Test
+    void underAHeadingThatWasNotUnderstoodMayBeThePart() {
+      assertThat(only(place("as before")).number(Field.VALUE)).contains(172.5);
+      Finding finding = of("rationale-missing", place("as before"));
+      assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+      assertThat(Findings.found(finding))
+          .contains("the texts under \"Zxwqk\" were not understood (cell E2)");
+    }
+
+    @Test
+    void areNoneWhereTheColumnIsBlankInThatLine() {
+      Finding finding = of("rationale-missing", place(null));
+      assertThat(finding.rule().severity()).isEqualTo(Severity.WARNING);
+    }
+  }
+
   @Nested
   class StaysABlame {
 
