@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 /**
  * What a cell of a drawing is, as it is written: {@code 1.50} is a number shown with two decimals,
  * {@code 1.6e-3} one with a power of ten, {@code 5%} a percentage, {@code 2026-05-12} a date,
- * {@code =B4/C4 :: 0.00} a formula with the format of its number, and all else a text; an
- * apostrophe before it makes a text of anything.
+ * {@code =B4/C4 :: 0.00} a formula with the format of its number, {@code 1.5 :: 0.0" mm"} a number
+ * with a format of its own, and all else a text; an apostrophe before it makes a text of anything.
  *
  * @param content a number, a formula with its equals sign, or a text
  * @param format the number's format
@@ -20,6 +20,8 @@ record Drawn(Object content, String format) {
       Pattern.compile("[-+]?\\d+(?:\\.(\\d+))?([eE][-+]?\\d+)?(%)?");
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
   private static final Pattern FORMATTED = Pattern.compile("(=.*?)\\s+::\\s+(.*)");
+  private static final Pattern FORMATTED_NUMBER =
+      Pattern.compile("([-+]?\\d+(?:\\.\\d+)?)\\s+::\\s+(.*)");
   private static final String ANY = "General";
 
   static Drawn of(String written, int row) {
@@ -31,6 +33,10 @@ record Drawn(Object content, String format) {
     }
     if (DATE.matcher(written).matches()) {
       return new Drawn(LocalDate.parse(written), "dd/mm/yyyy");
+    }
+    Matcher formatted = FORMATTED_NUMBER.matcher(written);
+    if (formatted.matches()) {
+      return new Drawn(new BigDecimal(formatted.group(1)), formatted.group(2));
     }
     Matcher number = NUMBER.matcher(written);
     return number.matches() ? number(number) : new Drawn(written, ANY);

@@ -72,6 +72,15 @@ public final class Page {
     return this;
   }
 
+  /** Draws rows that begin with their number, as a sheet shows it; rows left out stay blank. */
+  public Page rows(String block) {
+    for (String line : block.lines().filter(each -> !each.isBlank()).toList()) {
+      int bar = line.indexOf('|');
+      draw("A" + line.substring(0, bar).strip(), line.substring(bar + 1));
+    }
+    return this;
+  }
+
   private void put(int row, int column, String written) {
     if (written.isEmpty()) {
       return;
