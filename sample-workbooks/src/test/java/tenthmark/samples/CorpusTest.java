@@ -32,7 +32,12 @@ class CorpusTest {
    * who built it had seen: the floors of those say where it stands, the goal is that of the first.
    */
   @ParameterizedTest
-  @CsvSource({"corpus, 0.95, 8", "corpus-later, 0.63, 44", "corpus-acceptance, 0.69, 47"})
+  @CsvSource({
+    "corpus, 0.95, 8",
+    "corpus-later, 0.63, 44",
+    "corpus-acceptance, 0.69, 47",
+    "corpus-fresh, 0.64, 24"
+  })
   void isReadRightAndHardlyBlamed(Path set, double leastRight, int mostBlamed) throws IOException {
     Map<String, Row> rows = new TreeMap<>();
     Row sum = new Row(0, 0, 0, 0);
