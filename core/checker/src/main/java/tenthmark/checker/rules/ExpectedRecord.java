@@ -4,6 +4,7 @@ import java.util.Optional;
 import tenthmark.checker.course.ExpectedQuantity;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.checker.record.StatedResult;
 
 /** A record of a quantity that the course expects. */

@@ -9,10 +9,12 @@ import java.util.stream.Stream;
 import tenthmark.checker.carried.Derivation;
 import tenthmark.checker.carried.Derivations;
 import tenthmark.checker.course.Apparatus;
+import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.reading.Reading;
+import tenthmark.checker.record.Display;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.RecordTable;
@@ -118,6 +120,17 @@ public record Inspection(
             .flatMap(course::apparatus)
             .or(() -> course.apparatusMentioned(measurement.wording()))
             .filter(apparatus -> !measurement.isCalculatedFrom(recordValues()));
+  }
+
+  /**
+   * Whether the record, or the course's list of apparatus, has a digital display; a stopwatch shows
+   * digits as well.
+   */
+  boolean isOffDisplay(MeasurementRecord measurement) {
+    return Display.isRead(measurement)
+        || apparatus(measurement)
+            .filter(apparatus -> apparatus.kind() != ApparatusKind.SCALE)
+            .isPresent();
   }
 
   /** The sheets that are checked; hidden ones are left alone, though others may refer to them. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.measurement.wording.Message;
 
 /** An instrument uncertainty that is not the maker's. */

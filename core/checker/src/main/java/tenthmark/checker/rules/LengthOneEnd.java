@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import tenthmark.checker.record.Field;
+import tenthmark.checker.record.Length;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
-import tenthmark.checker.unit.MeasurementUnit;
-import tenthmark.checker.unit.UnitReader;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.ScaleReading;
 import tenthmark.measurement.wording.Message;
@@ -18,19 +16,6 @@ import tenthmark.measurement.wording.Message;
 /** A length whose reading uncertainty counts one end only. */
 @AutoService(Rule.class)
 public final class LengthOneEnd implements RecordRule {
-
-  private static final MeasurementUnit METRE = UnitReader.STANDARD.read("m").known().orElseThrow();
-
-  /** Readings of one position although the unit is one of length. */
-  private static final Pattern ONE_POSITION =
-      Pattern.compile(
-          "\\b(?:position|height"
-              + " above|level|displacement|calipers?|vernier|micrometer|dial|stellung|höhe"
-              + " über|\\p{L}*pegel|auslenkung|messschieber|nonius|mikrometer|messuhr|hauteur"
-              + " au-dessus|niveau|déplacement|pied à"
-              + " coulisse|palmer|micromètre|comparateur|posición|altura"
-              + " sobre|nivel|desplazamiento|calibre|pie de rey|nonio|micrómetro|comparador)\\b",
-          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("length-one-end", Severity.WARNING);
@@ -52,7 +37,7 @@ public final class LengthOneEnd implements RecordRule {
     }
     double size = measurement.number(claim.get()).orElseThrow();
     return oneEnd(size, scale.get(), inspection.convention())
-        .filter(one -> isLength(measurement))
+        .filter(one -> Length.isBetweenEnds(measurement))
         .map(
             one ->
                 DECLARATION
@@ -97,11 +82,5 @@ public final class LengthOneEnd implements RecordRule {
         Message.joined("list.or", standard),
         Numbers.show(two),
         Numbers.show(one.uncertainty()));
-  }
-
-  /** Whether the record is of a length between two ends. */
-  static boolean isLength(MeasurementRecord measurement) {
-    return RecordUnits.of(measurement, Field.VALUE).flatMap(unit -> unit.to(METRE)).isPresent()
-        && !ONE_POSITION.matcher(measurement.wording()).find();
   }
 }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.checker.unit.Conversion;
 import tenthmark.checker.unit.MeasurementUnit;
 import tenthmark.checker.unit.UnitReader;

@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
+import tenthmark.checker.record.Length;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.checker.record.ScaleClaim;
 import tenthmark.measurement.recording.ScaleReading;
 import tenthmark.measurement.wording.Message;
@@ -81,7 +83,7 @@ public final class ReadingDiffers implements RecordRule {
   private static boolean isMissing(MeasurementRecord measurement, Inspection inspection) {
     return measurement.place(Field.READING).isPresent()
         && measurement.cell(Field.READING).isEmpty()
-        && !DisplayReading.isOffDisplay(measurement, inspection);
+        && !inspection.isOffDisplay(measurement);
   }
 
   private static Message found(MeasurementRecord measurement, Optional<Double> reading) {
@@ -95,7 +97,7 @@ public final class ReadingDiffers implements RecordRule {
       ScaleClaim scale, MeasurementRecord measurement, Inspection inspection) {
     Stream<Integer> others =
         Stream.of(1, 2)
-            .filter(count -> scale.ends().isEmpty() || LengthOneEnd.isLength(measurement));
+            .filter(count -> scale.ends().isEmpty() || Length.isBetweenEnds(measurement));
     return Stream.concat(scale.ends().stream(), others)
         .distinct()
         .flatMap(

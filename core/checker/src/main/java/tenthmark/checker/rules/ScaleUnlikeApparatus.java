@@ -6,6 +6,7 @@ import java.util.Optional;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.checker.record.ScaleClaim;
 import tenthmark.measurement.recording.Spacing;
 import tenthmark.measurement.wording.Message;

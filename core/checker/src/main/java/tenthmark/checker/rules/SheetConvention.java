@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import tenthmark.checker.carried.Way;
 import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.record.Field;
+import tenthmark.checker.record.Length;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
 import tenthmark.measurement.catalogue.Value;
@@ -146,7 +147,7 @@ public final class SheetConvention {
               .filter(claim -> claim.spacing().orElse(spacing) == spacing);
       Optional<Double> reading = measurement.number(Field.READING).filter(size -> size > 0);
       if (scale.isPresent() && reading.isPresent()) {
-        int ends = scale.get().ends().orElse(LengthOneEnd.isLength(measurement) ? 2 : 1);
+        int ends = scale.get().ends().orElse(Length.isBetweenEnds(measurement) ? 2 : 1);
         boolean fits =
             scale.get().readings(known, ends).stream()
                 .map(fit -> new HalfWidth(fit.uncertainty()))

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.formula.CellAddress;
@@ -37,7 +38,7 @@ record TotalComparison(
     boolean comparable =
         !contributions.isEmpty()
             && measurement.contributionsAreNumbers()
-            && UnitsMixed.units(measurement).size() <= 1;
+            && RecordUnits.ofSum(measurement).size() <= 1;
     return measurement
         .number(Field.UNCERTAINTY)
         .filter(total -> comparable)

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import tenthmark.checker.reading.words.Notion;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.formula.CellAddress;

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.Optional;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.checker.unit.Conversion;
 import tenthmark.checker.unit.UnitText;
 import tenthmark.measurement.wording.Message;

@@ -4,8 +4,10 @@ import com.google.auto.service.AutoService;
 import java.util.Optional;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.checker.unit.MeasurementUnit;
 import tenthmark.checker.unit.UnitText;
+import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.wording.Message;
 
 /** A unit of another dimension than the quantity's. */
@@ -28,10 +30,15 @@ public final class UnitUnlikeExpected implements ExpectedRecordRule {
     return unit.filter(written -> written.to(wanted.unit()).isEmpty())
         .map(
             written ->
-                DECLARATION.finding(
-                    measurement.placeOrValue(Field.UNIT),
-                    Message.of(
-                        "unit-unlike-expected.found", measurement.name(), measurement.unit()),
-                    Message.of("expected.unit", wanted.text())));
+                DECLARATION
+                    .finding(
+                        measurement.placeOrValue(Field.UNIT),
+                        Message.of(
+                            "unit-unlike-expected.found", measurement.name(), measurement.unit()),
+                        Message.of("expected.unit", wanted.text()))
+                    .mendedBy(
+                        measurement.place(Field.UNIT).stream()
+                            .map(place -> new Mend(place, new Content.Text(wanted.text())))
+                            .toList()));
   }
 }

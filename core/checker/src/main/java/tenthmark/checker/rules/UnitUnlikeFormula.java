@@ -40,11 +40,7 @@ public final class UnitUnlikeFormula implements Rule {
     Doubts doubts = new Doubts(inspection);
     List<Finding> findings = new ArrayList<>();
     Set<String> told = new HashSet<>();
-    Set<MeasurementRecord> elsewhere = unlikeExpected(inspection);
     for (MeasurementRecord measurement : inspection.records()) {
-      if (elsewhere.contains(measurement)) {
-        continue;
-      }
       for (UnitFault fault : units.faults(measurement)) {
         if (told.add(form(fault.cell(), inspection))) {
           findings.add(finding(fault, measurement, doubts));
@@ -52,15 +48,6 @@ public final class UnitUnlikeFormula implements Rule {
       }
     }
     return findings;
-  }
-
-  /** The records whose unit another rule finds to be of the wrong kind: one fault, one finding. */
-  private static Set<MeasurementRecord> unlikeExpected(Inspection inspection) {
-    UnitUnlikeExpected other = new UnitUnlikeExpected();
-    return inspection.expectations().records().stream()
-        .filter(expected -> other.check(expected, inspection).isPresent())
-        .map(ExpectedRecord::measurement)
-        .collect(Collectors.toSet());
   }
 
   /** Copies of one formula have one fault, which is told once. */

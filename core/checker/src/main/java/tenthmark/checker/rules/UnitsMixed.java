@@ -3,10 +3,9 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.checker.record.RecordUnits;
 import tenthmark.measurement.wording.Message;
 
 /** Contributions of one sum in several units. */
@@ -23,7 +22,7 @@ public final class UnitsMixed implements RecordRule {
 
   @Override
   public Optional<Finding> check(MeasurementRecord measurement, Inspection inspection) {
-    Set<String> units = units(measurement);
+    Set<String> units = RecordUnits.ofSum(measurement);
     if (units.size() <= 1) {
       return Optional.empty();
     }
@@ -44,22 +43,5 @@ public final class UnitsMixed implements RecordRule {
             own.isEmpty()
                 ? Message.of("units-mixed.one")
                 : Message.of("units-mixed.expected", own)));
-  }
-
-  /**
-   * The units that the value and the contributions with a size of their own are written in; of
-   * several spellings of one unit the first.
-   */
-  static Set<String> units(MeasurementRecord measurement) {
-    Set<String> units = new TreeSet<>();
-    Stream.concat(
-            Stream.of(measurement.unit()),
-            Field.CONTRIBUTIONS.stream()
-                .filter(field -> measurement.number(field).filter(size -> size != 0).isPresent())
-                .map(measurement::unit))
-        .filter(unit -> !unit.isEmpty())
-        .filter(unit -> units.stream().noneMatch(other -> RecordUnits.same(unit, other)))
-        .forEach(units::add);
-    return units;
   }
 }
