@@ -55,6 +55,11 @@ final class CorpusWorkbook {
           .place(Field.VALUE)
           .ifPresent(cell -> records.putIfAbsent(uniform(cell), measurement));
     }
+    for (MeasurementRecord measurement : inspection.records()) {
+      measurement
+          .place(Field.RESULT)
+          .ifPresent(cell -> records.putIfAbsent(uniform(cell), measurement));
+    }
     this.blamed =
         RULES.check(inspection).stream()
             .filter(finding -> finding.rule().severity() != Severity.NOTE)
@@ -171,9 +176,12 @@ final class CorpusWorkbook {
       String text = String.valueOf(stated.get("uncertainty"));
       Optional<Double> size = size(sheet, text);
       Optional<Double> absolute = found.absoluteUncertainty();
+      Optional<Double> shown =
+          found.stated().flatMap(result -> result.text().uncertainty()).map(Number::doubleValue);
       boolean fits =
           size.isPresent()
-              && (found
+              && (shown.filter(n -> same(n, size.get())).isPresent()
+                  || found
                       .uncertainty()
                       .filter(n -> same(Math.abs(n), Math.abs(size.get())))
                       .isPresent()

@@ -14,10 +14,13 @@ import tenthmark.checker.reading.block.Block;
 import tenthmark.checker.reading.block.Blocks;
 import tenthmark.checker.reading.block.Direction;
 import tenthmark.checker.reading.block.TypedSheet;
+import tenthmark.checker.reading.layout.Contributions;
 import tenthmark.checker.reading.layout.Draft;
 import tenthmark.checker.reading.layout.Layout;
 import tenthmark.checker.reading.layout.Layouts;
+import tenthmark.checker.reading.layout.NearbyUnits;
 import tenthmark.checker.reading.layout.Proposal;
+import tenthmark.checker.reading.layout.RelativeUncertainties;
 import tenthmark.checker.reading.layout.Resolver;
 import tenthmark.checker.reading.layout.SeriesUnits;
 import tenthmark.checker.reading.layout.ShownResults;
@@ -43,7 +46,7 @@ final class WorkbookReader {
   private final List<TypedSheet> sheets;
   private final Surroundings surroundings;
   private final List<Layout> layouts;
-  private final List<Resolver.Settled> settled = new ArrayList<>();
+  private List<Resolver.Settled> settled = new ArrayList<>();
 
   WorkbookReader(Workbook workbook, Evaluation evaluation, Course course) {
     this.workbook = workbook;
@@ -66,8 +69,11 @@ final class WorkbookReader {
       }
       settled.addAll(Resolver.resolve(proposals));
     }
-    ShownResults.join(sheets, evaluation, settled);
+    settled = ShownResults.join(sheets, evaluation, settled);
+    Contributions.join(surroundings, settled);
+    NearbyUnits.find(surroundings, settled);
     SeriesUnits.inherit(evaluation, settled);
+    RelativeUncertainties.find(surroundings, settled);
     Reasons reasons =
         new Reasons(sheets, surroundings.grammar(), headings().keySet(), parts(), visible());
     List<Found> found = new ArrayList<>();

@@ -20,6 +20,10 @@ public record Amount(double number, String unit) {
   private static final int LONGEST = 300;
   private static final Pattern EQUALS = Pattern.compile("[=:≈]\\s*(?=[-+−(\\d])");
   private static final Pattern END = Pattern.compile("[.,;]+$");
+  private static final Pattern IN_SENTENCE =
+      Pattern.compile(
+          "(?<numbers>\\(?[-−]?\\d+(?:[.,]\\d+)?\\s*±\\s*\\d+(?:[.,]\\d+)?\\)?)"
+              + "(?:\\s*[\\p{L}°µΩ%][\\p{L}\\p{N}°µΩ%/·^²³⁻¹]*)?");
   private static final Pattern NAMED =
       Pattern.compile("(?<name>[^\\s=:≈(]+(?:\\([^)]*\\))?)\\s*[=:≈]\\s*(?=[-+−(\\d])");
 
@@ -41,6 +45,17 @@ public record Amount(double number, String unit) {
   /** The result that a text states, be it behind a name as in {@code g = (9.80 ± 0.13) m/s²}. */
   public static Optional<RecordText> stated(String text) {
     return RecordText.readFinite(text).or(() -> within(text));
+  }
+
+  /** The first result in a sentence that has an uncertainty. */
+  public static Optional<RecordText> inSentence(String text) {
+    Matcher found = IN_SENTENCE.matcher(text);
+    return text.length() <= LONGEST && found.find()
+        ? RecordText.readFinite(withoutEnd(found.group()))
+            .filter(record -> isShortUnit(Optional.of(record)))
+            .or(() -> RecordText.readFinite(found.group("numbers")))
+            .filter(record -> record.uncertainty().isPresent())
+        : Optional.empty();
   }
 
   /** The result after the sign of equality in a text, as far as it goes. */

@@ -178,6 +178,7 @@ public final class MeasurementRecord {
             shown ->
                 Amount.stated(shown)
                     .filter(text -> text.uncertainty().isPresent())
+                    .or(() -> isFormula(field) ? Amount.inSentence(shown) : Optional.empty())
                     .map(text -> new StatedResult(field, shown, text)));
   }
 

@@ -1,9 +1,11 @@
 package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import java.util.regex.Pattern;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
@@ -68,14 +70,14 @@ public final class ReactionMissing implements RecordRule {
                 .mendedBy(measurement, Field.TIMING, claim.expected()));
   }
 
-  /** A total that shows no contributions may hold the reaction if it is not smaller. */
+  /** Where nothing is called timing, what is not smaller than the reaction may hold it. */
   private static boolean mayBeInTotal(MeasurementRecord measurement, double expected) {
+    Collection<Double> contributions = measurement.contributions().values();
+    Stream<Double> sizes =
+        contributions.isEmpty() ? measurement.uncertainty().stream() : contributions.stream();
     return measurement.place(Field.TIMING).isEmpty()
-        && measurement.contributions().isEmpty()
-        && measurement
-            .uncertainty()
-            .filter(total -> total >= expected || Numbers.agreesAsWritten(total, expected))
-            .isPresent();
+        && sizes.anyMatch(
+            size -> size >= expected || Numbers.agreesAsWritten(size, expected));
   }
 
   private static Message expected(HandTimingClaim claim, String unit) {

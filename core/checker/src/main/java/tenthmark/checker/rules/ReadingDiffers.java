@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.ApparatusKind;
+import tenthmark.checker.reading.words.Notion;
+import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.Length;
 import tenthmark.checker.record.MeasurementRecord;
@@ -104,8 +106,16 @@ public final class ReadingDiffers implements RecordRule {
             count ->
                 Stream.concat(
                     scale.readings(inspection.convention(), count).stream(),
-                    judgedHere(measurement, inspection)
+                    Stream.concat(judgedHere(measurement, inspection), steps(measurement))
                         .map(part -> new ScaleReading(scale.division(), part, count))));
+  }
+
+  /** Of a vernier, a micrometer or a display nothing is judged between its steps. */
+  private static Stream<Double> steps(MeasurementRecord measurement) {
+    return Vocabulary.STANDARD.mentions(Notion.OWN_ZERO, measurement.wording())
+            || Vocabulary.STANDARD.mentions(Notion.LAST_DIGIT, measurement.wording())
+        ? Stream.of(0.5, 1.0, 2.0)
+        : Stream.of();
   }
 
   /** What the course says is judged on the record's instrument, if it says a number. */

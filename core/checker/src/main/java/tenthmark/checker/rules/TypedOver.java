@@ -2,11 +2,13 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.RecordTable;
@@ -39,7 +41,10 @@ public final class TypedOver implements Rule {
   public List<Finding> check(Inspection inspection) {
     List<Finding> findings = new ArrayList<>();
     for (RecordTable table : inspection.tables()) {
-      COMPUTED.forEach(field -> findings.addAll(inColumn(table, field, inspection)));
+      for (Field field : COMPUTED) {
+        columns(table, field)
+            .forEach(records -> findings.addAll(inColumn(records, field, inspection)));
+      }
     }
     List<Cell> holes =
         inspection
@@ -53,10 +58,22 @@ public final class TypedOver implements Rule {
     return findings;
   }
 
+  /** The records of a table whose parts stand one below or beside the other. */
+  private static Collection<List<MeasurementRecord>> columns(RecordTable table, Field field) {
+    return table.records().stream()
+        .filter(record -> record.cell(field).isPresent())
+        .collect(
+            Collectors.groupingBy(
+                record -> {
+                  CellAddress place = record.place(field).orElseThrow();
+                  return table.across() ? place.row() : place.column();
+                }))
+        .values();
+  }
+
   /** At least two others must have copies of one formula there, and most of them. */
-  private static List<Finding> inColumn(RecordTable table, Field field, Inspection inspection) {
-    List<MeasurementRecord> filled =
-        table.records().stream().filter(record -> record.cell(field).isPresent()).toList();
+  private static List<Finding> inColumn(
+      List<MeasurementRecord> filled, Field field, Inspection inspection) {
     List<MeasurementRecord> typed = filled.stream().filter(r -> !r.isFormula(field)).toList();
     int formulas = typed.isEmpty() ? 0 : mostCopies(filled, field, inspection);
     if (formulas < 2 || formulas <= typed.size()) {

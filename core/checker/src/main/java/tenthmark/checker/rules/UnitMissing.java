@@ -21,6 +21,8 @@ public final class UnitMissing implements AbsenceRule {
   private static final Pattern RATIO =
       Pattern.compile("\\(?\\$?[A-Z]{1,3}\\$?\\d+/\\$?[A-Z]{1,3}\\$?\\d+\\)?");
 
+  private static final Pattern COUNT = Pattern.compile("[nN](?:_?[\\p{N}₀-₉])?");
+
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("unit-missing", Severity.ERROR);
 
@@ -53,8 +55,14 @@ public final class UnitMissing implements AbsenceRule {
             .text(Field.QUANTITY)
             .filter(name -> inspection.course().headings().mentions(Notion.PURE, name))
             .isPresent()
+        || isCount(measurement)
         || isRatio(measurement, inspection)
         || isSlopeOfNumbers(measurement, inspection);
+  }
+
+  /** What goes by the letter n is how often something was counted. */
+  private static boolean isCount(MeasurementRecord measurement) {
+    return measurement.text(Field.SYMBOL).filter(symbol -> COUNT.matcher(symbol).matches()).isPresent();
   }
 
   /** Whether the value is the slope of a line through values without unit. */

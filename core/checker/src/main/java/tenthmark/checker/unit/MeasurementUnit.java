@@ -44,6 +44,15 @@ public final class MeasurementUnit {
         hertz || other.hertz);
   }
 
+  /** The unit times a power of ten. */
+  MeasurementUnit scaled(int exponent) {
+    Unit<?> scaled =
+        exponent < 0
+            ? withoutOffset().divide(Math.pow(10, -exponent))
+            : withoutOffset().multiply(Math.pow(10, exponent));
+    return new MeasurementUnit(scaled, turns, angular, hertz);
+  }
+
   MeasurementUnit power(int exponent) {
     return exponent == 1
         ? this

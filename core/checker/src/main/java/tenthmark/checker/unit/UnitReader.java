@@ -1,5 +1,7 @@
 package tenthmark.checker.unit;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tenthmark.measurement.wording.Message;
 
 /**
@@ -14,9 +16,20 @@ public final class UnitReader {
 
   private static final int LONGEST = 60;
 
+  /** A power of ten before a unit, as in 10³ Hz² or 10^-3 m. */
+  private static final Pattern POWER_OF_TEN =
+      Pattern.compile(
+          "10\\s*(?:\\^\\s*\\(?(?<plain>[-−]?\\d{1,2})\\)?|(?<raised>⁻?[⁰¹²³⁴-⁹]{1,2}))"
+              + "\\s*[·*×]?\\s*(?<unit>\\p{L}.*)");
+
   private final UnitSymbols symbols = new UnitSymbols();
 
   private UnitReader() {}
+
+  /** The symbols of a unit that is written as a word, or the text itself. */
+  public String symbols(String text) {
+    return symbols.spelled(text.strip());
+  }
 
   /** The unit that a text states. */
   public UnitText read(String text) {
@@ -27,11 +40,24 @@ public final class UnitReader {
     if (written.length() > LONGEST) {
       return new UnitText.Unknown(text, Message.of("unit.long", LONGEST));
     }
+    Matcher power = POWER_OF_TEN.matcher(written);
+    if (power.matches()) {
+      return scaled(text, power);
+    }
     try {
       String spelled = symbols.spelled(Spelling.uniform(written));
       return new UnitText.Known(text, new UnitExpression(spelled, symbols).read());
     } catch (UnitExpression.Unreadable problem) {
       return new UnitText.Unknown(text, problem.said());
     }
+  }
+
+  private UnitText scaled(String text, Matcher power) {
+    String raised = power.group("plain") == null ? power.group("raised") : power.group("plain");
+    int exponent = Integer.parseInt(Spelling.uniform(raised));
+    return read(power.group("unit"))
+        .known()
+        .map(unit -> (UnitText) new UnitText.Known(text, unit.scaled(exponent)))
+        .orElseGet(() -> read(power.group("unit")));
   }
 }

@@ -40,6 +40,8 @@ final class UnitSymbols {
           plain("bar", BAR),
           plain("mbar", MILLI(BAR)),
           plain("t", Units.KILOGRAM.multiply(1000)),
+          plain("dpt", AbstractUnit.ONE.divide(Units.METRE)),
+          plain("δ", AbstractUnit.ONE.divide(Units.METRE)),
           plain("in", USCustomary.INCH),
           plain("ft", USCustomary.FOOT),
           plain("yd", USCustomary.YARD),

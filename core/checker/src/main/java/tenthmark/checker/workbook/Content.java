@@ -37,6 +37,8 @@ public sealed interface Content {
   record Formula(String written, String text, Optional<Content> stored, Optional<CellRange> array)
       implements Content {
 
+    private static final String YOUNGER = "_XLFN.";
+
     /** The same formula as if it were typed anew: without a result that a program stored. */
     public Formula typedAnew() {
       return new Formula(text, text, Optional.empty(), array);
@@ -47,9 +49,15 @@ public sealed interface Content {
       return FormulaText.withSemicolons(text);
     }
 
-    /** The functions that it calls, in upper case, LAB functions by display name. */
+    /**
+     * The functions that it calls, in upper case, without the prefix that a file puts before those
+     * which are younger than its format; LAB functions by display name.
+     */
     public List<String> functions() {
-      return FormulaText.calls(text).stream().map(name -> name.toUpperCase(Locale.ROOT)).toList();
+      return FormulaText.calls(text).stream()
+          .map(name -> name.toUpperCase(Locale.ROOT))
+          .map(name -> name.startsWith(YOUNGER) ? name.substring(YOUNGER.length()) : name)
+          .toList();
     }
 
     /** Whether LAB functions are spelt as a program writes them that does not know them. */

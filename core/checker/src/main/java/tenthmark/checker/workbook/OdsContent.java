@@ -273,6 +273,7 @@ final class OdsContent {
       int repeats = count("number-columns-repeated");
       merge(column);
       Optional<CellRange> array = array(column);
+      boolean percent = attribute(OFFICE, "value-type").orElse("").equals("percentage");
       Optional<Content> content = new CellElement().read(array, () -> isNote(column));
       if (content.isPresent()) {
         if (column + (long) repeats > Limits.COLUMNS) {
@@ -280,7 +281,7 @@ final class OdsContent {
         }
         tally.require(placed.size() + (long) repeats);
         for (int i = 0; i < repeats; i++) {
-          placed.add(new Placed(column + i, content.get()));
+          placed.add(new Placed(column + i, content.get(), percent));
         }
       }
       return Math.addExact(column, repeats);
@@ -298,6 +299,9 @@ final class OdsContent {
         for (Placed cell : placed) {
           tally.cell(cell.content());
           sheet.put(cell.column(), row + i, cell.content());
+          if (cell.percent()) {
+            sheet.percent(cell.column(), row + i);
+          }
         }
       }
     }
@@ -338,7 +342,7 @@ final class OdsContent {
     }
   }
 
-  private record Placed(int column, Content content) {}
+  private record Placed(int column, Content content, boolean percent) {}
 
   /** A text that lies so many millimetres from the upper left corner of its sheet. */
   private record Floating(double x, double y, String text) {}

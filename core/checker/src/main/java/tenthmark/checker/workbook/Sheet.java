@@ -3,6 +3,7 @@ package tenthmark.checker.workbook;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import tenthmark.measurement.formula.CellAddress;
@@ -33,6 +35,7 @@ public final class Sheet {
   private final List<CellRange> merged;
   private final Map<CellAddress, String> comments;
   private final List<TextBox> boxes;
+  private final Set<CellAddress> percents;
 
   private Sheet(Builder builder) {
     this.name = builder.name;
@@ -41,6 +44,7 @@ public final class Sheet {
     this.merged = List.copyOf(builder.merged);
     this.comments = Collections.unmodifiableMap(new LinkedHashMap<>(builder.comments));
     this.boxes = List.copyOf(builder.boxes);
+    this.percents = Set.copyOf(builder.percents);
   }
 
   /** The same sheet with other contents in those of some cells that lie on it. */
@@ -49,6 +53,7 @@ public final class Sheet {
     other.hidden = hidden;
     other.merged.addAll(merged);
     other.comments.putAll(comments);
+    other.percents.addAll(percents);
     cells().filter(cell -> !contents.containsKey(cell.address())).forEach(other::put);
     contents.forEach(
         (cell, content) -> {
@@ -136,6 +141,11 @@ public final class Sheet {
     return rows.isEmpty() ? -1 : rows.lastKey();
   }
 
+  /** Whether a number is shown in percent, so that 0.02 reads 2 %. */
+  public boolean isShownInPercent(CellAddress cell) {
+    return percents.contains(cell);
+  }
+
   /** The merged areas. */
   public List<CellRange> merged() {
     return merged;
@@ -159,6 +169,7 @@ public final class Sheet {
     private final List<CellRange> merged = new ArrayList<>();
     private final Map<CellAddress, String> comments = new LinkedHashMap<>();
     private final List<TextBox> boxes = new ArrayList<>();
+    private final Set<CellAddress> percents = new HashSet<>();
     private boolean hidden;
 
     Builder(String name) {
@@ -176,6 +187,10 @@ public final class Sheet {
 
     private void put(Cell cell) {
       put(cell.address().column(), cell.address().row(), cell.content());
+    }
+
+    void percent(int column, int row) {
+      percents.add(new CellAddress(name, column, row));
     }
 
     Optional<Content> at(int column, int row) {

@@ -103,6 +103,9 @@ final class XlsReader {
         if (content.isPresent()) {
           tally.cell(content.get());
           sheet.put(cell.getColumnIndex(), cell.getRowIndex(), content.get());
+          if (isShownInPercent(cell)) {
+            sheet.percent(cell.getColumnIndex(), cell.getRowIndex());
+          }
         }
       }
     }
@@ -159,6 +162,16 @@ final class XlsReader {
     } catch (RuntimeException none) {
       // POI tells in no other way that a shape, such as a line or a picture, has no text.
       return "";
+    }
+  }
+
+  private static boolean isShownInPercent(org.apache.poi.ss.usermodel.Cell cell) {
+    try {
+      String format = cell.getCellStyle().getDataFormatString();
+      return format != null && NumberFormats.isPercent(format);
+    } catch (RuntimeException damaged) {
+      // A style that is nowhere says nothing of the cell; its number is there all the same.
+      return false;
     }
   }
 

@@ -54,6 +54,7 @@ final class XlsxReader {
     XmlPart.read(archive, main, limits, this::readIndex);
     List<Relationship> relationships = relationships(main);
     List<String> texts = texts(relationships);
+    Set<Integer> percents = percents(relationships);
     TableReferences tables = tables(relationships);
     List<Sheet> sheets = new ArrayList<>();
     Set<String> read = new HashSet<>();
@@ -66,7 +67,8 @@ final class XlsxReader {
                 part.get().target(),
                 limits,
                 xml ->
-                    new XlsxSheet(xml, entry.name(), entry.hidden(), texts, tables, tally).read());
+                    new XlsxSheet(xml, entry.name(), entry.hidden(), texts, percents, tables, tally)
+                        .read());
         addNotes(entry.name(), sheet, relationships(part.get().target()), read);
         sheets.add(sheet.build());
       }
@@ -143,6 +145,17 @@ final class XlsxReader {
       }
     }
     return List.of();
+  }
+
+  /** Damaged styles say nothing of the numbers, which are there all the same. */
+  private Set<Integer> percents(List<Relationship> relationships)
+      throws IOException, UnreadableFileException {
+    for (Relationship relationship : relationships) {
+      if (relationship.is("styles") && archive.has(relationship.target())) {
+        return XmlPart.read(archive, relationship.target(), limits, XlsxStyles::inPercent);
+      }
+    }
+    return Set.of();
   }
 
   private List<Relationship> relationships(String part)

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -23,6 +24,7 @@ final class XlsxSheet {
 
   private final XMLStreamReader xml;
   private final List<String> texts;
+  private final Set<Integer> percents;
   private final TableReferences tables;
   private final Tally tally;
   private final String name;
@@ -37,11 +39,13 @@ final class XlsxSheet {
       String name,
       boolean hidden,
       List<String> texts,
+      Set<Integer> percents,
       TableReferences tables,
       Tally tally) {
     this.xml = xml;
     this.name = name;
     this.texts = texts;
+    this.percents = percents;
     this.tables = tables;
     this.tally = tally;
     this.sheet = new Sheet.Builder(name);
@@ -83,6 +87,8 @@ final class XlsxSheet {
   private void readCell() throws XMLStreamException, UnreadableFileException {
     place();
     String type = attribute(xml, "t").orElse("n");
+    boolean percent =
+        attribute(xml, "s").map(Integer::valueOf).filter(percents::contains).isPresent();
     Optional<FormulaElement> formula = Optional.empty();
     Optional<String> value = Optional.empty();
     while (!ended("c")) {
@@ -100,6 +106,9 @@ final class XlsxSheet {
     if (content.isPresent()) {
       tally.cell(content.get());
       sheet.put(column, row, content.get());
+      if (percent) {
+        sheet.percent(column, row);
+      }
     }
   }
 

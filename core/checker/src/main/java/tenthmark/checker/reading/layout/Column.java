@@ -5,6 +5,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.checker.reading.formula.UncertaintyPairs;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.record.Amount;
 import tenthmark.measurement.catalogue.Value;
@@ -21,6 +22,37 @@ record Column(
     Optional<Heading> heading,
     Optional<CellAddress> headingCell,
     NavigableMap<Integer, TypedCell> cells) {
+
+  private static final double MUCH_SMALLER = 0.2;
+
+  /** Whether formulas say of at least half its numbers that they are uncertainties of values. */
+  boolean isPairedWith(Column values, UncertaintyPairs pairs) {
+    long paired =
+        cells.entrySet().stream()
+            .filter(
+                entry ->
+                    Optional.ofNullable(values.cells().get(entry.getKey()))
+                        .map(TypedCell::address)
+                        .equals(pairs.value(entry.getValue().address())))
+            .filter(entry -> values.cells().containsKey(entry.getKey()))
+            .count();
+    return paired > 0 && 2 * paired >= numbers().size();
+  }
+
+  /** Whether formulas say of at least half its numbers that they are parts of values. */
+  boolean isPartOf(Column values, UncertaintyPairs pairs) {
+    long parts =
+        cells.entrySet().stream()
+            .filter(entry -> values.cells().containsKey(entry.getKey()))
+            .filter(
+                entry ->
+                    pairs
+                        .valueOfPart(entry.getValue().address())
+                        .filter(values.cells().get(entry.getKey()).address()::equals)
+                        .isPresent())
+            .count();
+    return parts > 0 && 2 * parts >= numbers().size();
+  }
 
   /** Whether most of it may be numbers. */
   boolean isOfNumbers() {
@@ -99,6 +131,13 @@ record Column(
     double[] sizes =
         numbers().stream().mapToDouble(cell -> Math.abs(cell.number())).sorted().toArray();
     return sizes.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(sizes[sizes.length / 2]);
+  }
+
+  /** Whether its numbers are much smaller than those of another. */
+  boolean isSmallBeside(Column other) {
+    return typicalSize().isPresent()
+        && other.typicalSize().isPresent()
+        && typicalSize().getAsDouble() < MUCH_SMALLER * other.typicalSize().getAsDouble();
   }
 
   /** The unit that the heading states, or empty. */

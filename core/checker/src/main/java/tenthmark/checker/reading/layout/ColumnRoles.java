@@ -9,6 +9,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.checker.reading.formula.Spreads;
+import tenthmark.checker.reading.formula.Sums;
+import tenthmark.checker.reading.formula.UncertaintyPairs;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.reading.words.HeadingGrammar;
 import tenthmark.checker.reading.words.Notion;
@@ -28,6 +31,8 @@ final class ColumnRoles {
   /** What a number with a unit is not. */
   private static final Set<Role> WITHOUT_UNIT =
       Set.of(Role.INDEX, Role.COUNT, Role.CYCLES, Role.DATE, Role.ENDS);
+
+  private static final Set<String> LONE_MARKS = Set.of("u", "σ", "uc", "u_c");
 
   private static final String PREFIXES = "duse";
 
@@ -52,24 +57,95 @@ final class ColumnRoles {
   private final List<Column> columns;
   private final Evaluation evaluation;
   private final HeadingGrammar grammar;
+  private final UncertaintyPairs pairs;
   private final Map<Integer, Role> roles = new TreeMap<>();
 
-  private ColumnRoles(List<Column> columns, Evaluation evaluation, HeadingGrammar grammar) {
+  private ColumnRoles(List<Column> columns, Surroundings surroundings) {
     this.columns = columns;
-    this.evaluation = evaluation;
-    this.grammar = grammar;
+    this.evaluation = surroundings.evaluation();
+    this.grammar = surroundings.grammar();
+    this.pairs = surroundings.pairs();
   }
 
   /**
    * The role of each column by place. A column of numbers whose heading names a quantity and
    * nothing else has the role of a value; one of which nothing is known is left out.
    */
-  static Map<Integer, Role> decide(
-      List<Column> columns, Evaluation evaluation, HeadingGrammar grammar) {
-    ColumnRoles decision = new ColumnRoles(columns, evaluation, grammar);
+  static Map<Integer, Role> decide(List<Column> columns, Surroundings surroundings) {
+    ColumnRoles decision = new ColumnRoles(columns, surroundings);
     columns.forEach(decision::decide);
+    decision.byFormulas();
     decision.findValue();
     return decision.roles;
+  }
+
+  /** Formulas say what is the uncertainty of what, whatever the headings are. */
+  private void byFormulas() {
+    for (Column values : columns) {
+      for (Column column : columns) {
+        if (column.isPairedWith(values, pairs) || column.isPartOf(values, pairs)) {
+          roles.put(column.place(), Role.UNCERTAINTY);
+          if (roles.get(values.place()) != Role.MEAN) {
+            roles.put(values.place(), Role.VALUE);
+          }
+        }
+      }
+    }
+    columns.stream()
+        .filter(this::isOfTotals)
+        .forEach(column -> roles.put(column.place(), Role.UNCERTAINTY));
+    columns.stream()
+        .filter(column -> isSummed(column) || isOfContributions(column))
+        .forEach(column -> roles.remove(column.place()));
+  }
+
+  /** Whether a column adds up others that contribute to an uncertainty. */
+  private boolean isOfTotals(Column column) {
+    return isOfSums(column)
+        && others(column)
+            .filter(other -> refersTo(column, other))
+            .map(other -> roles.get(other.place()))
+            .anyMatch(role -> role != null && CONTRIBUTIONS.contains(role))
+        && others(column)
+            .filter(other -> refersTo(column, other))
+            .noneMatch(other -> roles.get(other.place()) == Role.UNCERTAINTY);
+  }
+
+  private static boolean isOfSums(Column column) {
+    List<TypedCell> formulas =
+        column.cells().values().stream().filter(TypedCell::isFormula).toList();
+    long sums = formulas.stream().filter(cell -> Sums.isSum(cell.cell())).count();
+    return sums > 0 && 2 * sums >= formulas.size();
+  }
+
+  /** Whether a column is added up to the total, though no word calls it a contribution. */
+  private boolean isSummed(Column column) {
+    Role role = roles.get(column.place());
+    return role != null
+        && role != Role.UNCERTAINTY
+        && !CONTRIBUTIONS.contains(role)
+        && others(column)
+            .filter(other -> roles.get(other.place()) == Role.UNCERTAINTY && isOfSums(other))
+            .filter(other -> refersTo(other, column))
+            .anyMatch(other -> isSmaller(column, other));
+  }
+
+  /** Whether formulas elsewhere add most of a column's numbers up to uncertainties. */
+  private boolean isOfContributions(Column column) {
+    long summed =
+        column.numbers().stream().filter(cell -> pairs.isContribution(cell.address())).count();
+    Role role = roles.get(column.place());
+    return role != null
+        && !CONTRIBUTIONS.contains(role)
+        && summed > 0
+        && 2 * summed > column.numbers().size();
+  }
+
+  /** No part is larger than the sum. */
+  private static boolean isSmaller(Column part, Column sum) {
+    return part.typicalSize().isPresent()
+        && sum.typicalSize().isPresent()
+        && part.typicalSize().getAsDouble() <= sum.typicalSize().getAsDouble();
   }
 
   private void decide(Column column) {
@@ -188,11 +264,14 @@ final class ColumnRoles {
     if (heading.mark() == Heading.Mark.DELTA) {
       return Optional.of(isOfAnother(column, heading) ? Role.UNCERTAINTY : Role.VALUE);
     }
+    if (heading.canBeOneOf(CONTRIBUTIONS) && isNamedByDelta(column, heading)) {
+      return Optional.of(Role.VALUE);
+    }
     if (heading.roles().isEmpty()) {
       boolean counting =
           heading.unit().isEmpty() && column.isSequence() && column.numbers().size() > 2;
       return Optional.of(
-          isPrefixed(column, heading)
+          isPrefixed(column, heading) || isLoneMark(column, heading)
               ? Role.UNCERTAINTY
               : counting && column.isTyped() ? Role.INDEX : Role.VALUE);
     }
@@ -385,11 +464,7 @@ final class ColumnRoles {
         .filter(other -> other.place() < delta.place() && other.isOfNumbers())
         .filter(other -> other.heading().filter(h -> h.mark() == Heading.Mark.NONE).isPresent())
         .filter(other -> delta.unit().isEmpty() || sameUnit(other.unit(), delta.unit()))
-        .filter(
-            other ->
-                delta.typicalSize().isPresent()
-                    && other.typicalSize().isPresent()
-                    && delta.typicalSize().getAsDouble() < 0.2 * other.typicalSize().getAsDouble())
+        .filter(delta::isSmallBeside)
         .findAny()
         .isPresent();
   }
@@ -406,17 +481,33 @@ final class ColumnRoles {
   /** A letter before the symbol of another column, as in {@code dR}, {@code sx} or {@code uT}. */
   private boolean isPrefixed(Column column, Heading heading) {
     String name = heading.name();
-    if (name.length() < 2 || name.length() > 6 || name.contains(" ")) {
-      return false;
-    }
-    return PREFIXES.indexOf(name.toLowerCase(Locale.ROOT).charAt(0)) >= 0
-        && isSymbolOfAnother(column, name.substring(1));
+    return name.length() >= 2
+        && name.length() <= 8
+        && PREFIXES.indexOf(name.toLowerCase(Locale.ROOT).charAt(0)) >= 0
+        && isSymbolOfAnother(column, name.substring(1).strip());
+  }
+
+  /** A letter for uncertainties, alone over numbers that are small beside values. */
+  private boolean isLoneMark(Column column, Heading heading) {
+    return LONE_MARKS.contains(heading.name())
+        && !isNamedByDelta(column, heading)
+        && isSmallBeside(column);
+  }
+
+  /** What an uncertainty beside it has the symbol of is a value, whatever else stands above it. */
+  private boolean isNamedByDelta(Column column, Heading heading) {
+    return !heading.symbol().isEmpty()
+        && others(column)
+            .flatMap(other -> other.heading().stream())
+            .filter(other -> other.mark() != Heading.Mark.NONE)
+            .anyMatch(other -> other.symbol().equals(heading.symbol()));
   }
 
   private boolean isSymbolOfAnother(Column column, String symbol) {
     return others(column)
         .flatMap(other -> other.heading().stream())
-        .anyMatch(heading -> heading.symbol().equals(symbol) && heading.roles().isEmpty());
+        .filter(heading -> heading.roles().isEmpty())
+        .anyMatch(heading -> heading.symbol().equals(symbol) || heading.name().equals(symbol));
   }
 
   /** A table with uncertainties has a value: if none is named, it stands to their left. */
@@ -435,6 +526,7 @@ final class ColumnRoles {
                     .filter(column -> column.place() < uncertainty.place())
                     .filter(column -> column.isOfNumbers() || column.isOfAmounts())
                     .filter(column -> !column.isSequence())
+                    .filter(column -> !isOfSums(uncertainty) || !refersTo(uncertainty, column))
                     .max(Comparator.comparing(Column::place)))
         .ifPresent(column -> roles.put(column.place(), Role.VALUE));
   }

@@ -32,6 +32,7 @@ public final class CommonUncertainties {
   record Common(
       String name, String text, GivenUncertainty size, Optional<CellAddress> cell, int row) {}
 
+  private static final String PART = "1";
   private static final Pattern IN_TEXT =
       Pattern.compile(
           "(?<name>[^±=:;,.(]{0,60}?)\\s*[=:]?\\s*(?:±|\\+\\s?/?\\s?[-−–])\\s*(?<size>\\d+(?:[.,]\\d+)?)\\s*"
@@ -61,10 +62,20 @@ public final class CommonUncertainties {
           new Common(
               heading.name(),
               heading.text(),
-              new GivenUncertainty(item.value().number(), item.anyUnit()),
+              new GivenUncertainty(item.value().number(), unit(item)),
               Optional.of(item.value().address()),
               item.row()));
     }
+  }
+
+  /** Behind a number without unit "of each reading" makes it a part of that. */
+  private String unit(FormItem item) {
+    boolean part =
+        item.reason()
+            .map(reason -> reason.text().split("\\s", 2)[0])
+            .filter(word -> grammar.vocabulary().says(Notion.OF, word))
+            .isPresent();
+    return item.anyUnit().isEmpty() && part ? PART : item.anyUnit();
   }
 
   /** A label with its number beneath, and the unit behind that. */
@@ -150,7 +161,7 @@ public final class CommonUncertainties {
 
   private static boolean fits(Common common, Heading heading) {
     String unit = common.size().unit();
-    if (unit.isEmpty() || unit.equals("%") || heading.unit().isEmpty()) {
+    if (unit.isEmpty() || unit.equals("%") || unit.equals(PART) || heading.unit().isEmpty()) {
       return true;
     }
     var one = UnitReader.STANDARD.read(unit).known();

@@ -62,6 +62,21 @@ public final class Draft {
     return this;
   }
 
+  /** Says the name and the unit that a label of its own states, whatever the heading does. */
+  Draft relabel(String name, String unit) {
+    said.put(Field.QUANTITY, name);
+    if (!unit.isEmpty()) {
+      units.put(Field.VALUE, unit);
+    }
+    return this;
+  }
+
+  /** States that the uncertainty is a part of the value, whatever its heading says. */
+  Draft relative(String part) {
+    units.put(Field.UNCERTAINTY, part);
+    return this;
+  }
+
   /** The cells of its row or column. */
   public Draft beside(Iterable<TypedCell> cells) {
     cells.forEach(cell -> beside.add(cell.cell()));

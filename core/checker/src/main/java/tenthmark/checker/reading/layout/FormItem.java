@@ -10,7 +10,8 @@ import tenthmark.checker.reading.words.HeadingGrammar;
  *
  * @param uncertainty a number behind the value that is its uncertainty
  * @param signed whether a sign stands before the uncertainty
- * @param unitCell the unit behind it
+ * @param unitCell the unit behind it, perhaps with words that lead on to the uncertainty
+ * @param unit that this states, or empty
  * @param reason a text behind all that
  */
 record FormItem(
@@ -20,6 +21,7 @@ record FormItem(
     Optional<TypedCell> uncertainty,
     boolean signed,
     Optional<TypedCell> unitCell,
+    String unit,
     Optional<TypedCell> reason) {
 
   int row() {
@@ -35,7 +37,8 @@ record FormItem(
     return unit().isEmpty() ? heading.unit() : unit();
   }
 
-  String unit() {
-    return unitCell.map(cell -> HeadingGrammar.bare(cell.text())).orElse("");
+  /** The cell behind the value, if it holds a unit and nothing else. */
+  Optional<TypedCell> merelyUnit() {
+    return unitCell.filter(cell -> HeadingGrammar.bare(cell.text()).equals(unit));
   }
 }

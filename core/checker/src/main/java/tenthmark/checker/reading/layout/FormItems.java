@@ -72,8 +72,9 @@ final class FormItems {
     }
     TypedCell value = row.get(at++);
     Optional<TypedCell> unit = unitBefore.or(this::unit);
-    boolean signed = at < row.size() && Forms.isSign(row.get(at));
-    Optional<TypedCell> uncertainty = uncertainty(value, heading.get());
+    boolean signed =
+        at < row.size() && Forms.isSign(row.get(at)) || unit.filter(this::leadsOn).isPresent();
+    Optional<TypedCell> uncertainty = uncertainty(value, heading.get(), signed);
     if (uncertainty.isEmpty() && at < row.size() && row.get(at).mayBeNumber()) {
       // several numbers behind one label are a series or a row of a table
       while (at < row.size() && row.get(at).mayBeNumber()) {
@@ -84,7 +85,14 @@ final class FormItems {
     unit = unit.or(this::unit);
     items.add(
         new FormItem(
-            label, within(label, heading.get()), value, uncertainty, signed, unit, reason()));
+            label,
+            within(label, heading.get()),
+            value,
+            uncertainty,
+            signed,
+            unit,
+            unit.flatMap(cell -> grammar.leadingUnit(cell.text())).orElse(""),
+            reason()));
   }
 
   /** A heading of a section, with nothing behind it, speaks for the labels below it. */
@@ -110,15 +118,29 @@ final class FormItems {
   }
 
   private Optional<TypedCell> unit() {
-    return at < row.size() && Forms.isUnit(row.get(at), grammar)
+    return at < row.size()
+            && row.get(at).isText()
+            && grammar.leadingUnit(row.get(at).text()).isPresent()
         ? Optional.of(row.get(at++))
         : Optional.empty();
   }
 
-  private Optional<TypedCell> uncertainty(TypedCell value, Heading heading) {
+  /** Whether words behind a unit lead on to a number that is an uncertainty. */
+  private boolean leadsOn(TypedCell unit) {
+    String rest = unit.text().substring(grammar.leadingUnit(unit.text()).orElse("").length());
+    return rest.length() > 1
+        && !rest.contains("(")
+        && at < row.size()
+        && row.get(at).mayBeNumber();
+  }
+
+  private Optional<TypedCell> uncertainty(TypedCell value, Heading heading, boolean led) {
     if (at + 1 < row.size() && Forms.isSign(row.get(at)) && row.get(at + 1).mayBeNumber()) {
       at += 2;
       return Optional.of(row.get(at - 1));
+    }
+    if (led && at < row.size() && row.get(at).isNumber() && isSmall(row.get(at), value)) {
+      return Optional.of(row.get(at++));
     }
     boolean alone =
         at < row.size()

@@ -12,6 +12,8 @@ import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.reading.block.Block;
 import tenthmark.checker.reading.block.Direction;
 import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.checker.reading.formula.Spreads;
+import tenthmark.checker.reading.formula.Sums;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.reading.words.HeadingGrammar;
 import tenthmark.checker.reading.words.Role;
@@ -122,7 +124,11 @@ final class Forms implements Layout {
     }
 
     private boolean isValue(FormItem item) {
+      if (isPaired(item)) {
+        return true;
+      }
       if (summed.contains(item)
+          || surroundings.pairs().value(item.value().address()).isPresent()
           || Spreads.isOfSpread(item.value().cell(), surroundings.evaluation())) {
         return false;
       }
@@ -168,6 +174,18 @@ final class Forms implements Layout {
                               || role == Role.DATE);
     }
 
+    /** A difference is a value if what formulas pair with it is called its uncertainty. */
+    private boolean isPaired(FormItem item) {
+      Optional<CellAddress> size = surroundings.pairs().uncertainty(item.value().address());
+      boolean plain =
+          !item.heading().can(Role.COMPARISON) && !item.heading().can(Role.ACCEPTED);
+      return size.isPresent()
+          && (plain
+              || items.stream()
+                  .filter(other -> other.value().address().equals(size.get()))
+                  .anyMatch(other -> other.heading().mark() == Heading.Mark.SURE));
+    }
+
     /** A delta of another symbol is an uncertainty if it is small after a value in its unit. */
     private boolean isSmallAfterAnother(FormItem item) {
       return items.stream()
@@ -182,8 +200,11 @@ final class Forms implements Layout {
       values.add(item);
       Draft draft = new Draft(item.row());
       draft.put(Field.VALUE, item.value().address());
+      item.merelyUnit()
+          .ifPresentOrElse(
+              unit -> draft.put(Field.UNIT, unit.address()),
+              () -> draft.unit(Field.VALUE, item.unit()));
       draft.unit(Field.VALUE, item.heading().unit());
-      item.unitCell().ifPresent(unit -> draft.put(Field.UNIT, unit.address()));
       item.uncertainty()
           .ifPresent(
               cell -> {
@@ -209,7 +230,7 @@ final class Forms implements Layout {
                   .flatMap(labels::of)
                   .filter(label -> !label.cell().equals(item.label()))
               : Optional.empty();
-      String said = heading.name();
+      String said = heading.can(Role.COMPARISON) ? "" : heading.name();
       if (said.isEmpty() && series.isPresent()) {
         said = series.get().heading().name();
       }
@@ -224,6 +245,10 @@ final class Forms implements Layout {
 
     private void attach(FormItem item) {
       Heading heading = item.heading();
+      if (summed.contains(item)) {
+        headings.put(item.label().address(), Field.UNCERTAINTY);
+        return;
+      }
       Optional<Field> field = field(item);
       Optional<FormItem> target =
           field
@@ -257,28 +282,11 @@ final class Forms implements Layout {
       evidence += 3;
     }
 
-    /** What a part of a total is: by its function, its words, or the scatter behind it. */
-    private Field kind(FormItem item) {
-      Optional<Field> byFunction =
-          surroundings.evaluation().calls(item.value().cell()).stream()
-              .flatMap(call -> LabRoles.contribution(call.function()).stream())
-              .findFirst();
-      Optional<Field> byWords =
-          PARTS.stream()
-              .filter(item.heading()::can)
-              .flatMap(role -> Field.of(role).stream())
-              .filter(Field.CONTRIBUTIONS::contains)
-              .findFirst();
-      boolean scatter =
-          Spreads.isOfSpread(item.value().cell(), surroundings.evaluation())
-              || item.heading().can(Role.STATISTIC);
-      return byFunction
-          .or(() -> scatter ? Optional.of(Field.REPEAT) : byWords)
-          .orElse(Field.INSTRUMENT);
-    }
-
     /** The items that the formula of a total adds up. */
     private void findSums() {
+      items.stream()
+          .filter(item -> surroundings.pairs().isContribution(item.value().address()))
+          .forEach(summed::add);
       for (FormItem total : items) {
         boolean uncertain =
             total.heading().mark() != Heading.Mark.NONE && Sums.isSum(total.value().cell());
@@ -308,13 +316,13 @@ final class Forms implements Layout {
     }
 
     private Optional<Field> field(FormItem item) {
+      if (surroundings.pairs().value(item.value().address()).isPresent()) {
+        return Optional.of(Field.UNCERTAINTY);
+      }
       if (formulas.part(item.value()).isUncertainty()) {
         return Optional.of(Field.UNCERTAINTY);
       }
       Heading heading = item.heading();
-      if (summed.contains(item)) {
-        return Optional.of(kind(item));
-      }
       if (heading.mark() != Heading.Mark.NONE
           && heading.roles().stream()
               .noneMatch(role -> role == Role.COMPARISON || role == Role.ACCEPTED)) {
@@ -347,6 +355,9 @@ final class Forms implements Layout {
     }
 
     private Optional<FormItem> target(FormItem item, Heading heading, Field field) {
+      if (surroundings.pairs().value(item.value().address()).isPresent()) {
+        return paired(item);
+      }
       Optional<FormItem> byFormula = ofSameLine(item);
       if (byFormula.isPresent()) {
         return byFormula;
@@ -382,6 +393,13 @@ final class Forms implements Layout {
           || value.value().number() == 0
           || Math.abs(item.value().number()) <= Math.abs(value.value().number())
           || !item.unit().equals(value.unit());
+    }
+
+    private Optional<FormItem> paired(FormItem item) {
+      Optional<CellAddress> value = surroundings.pairs().value(item.value().address());
+      return values.stream()
+          .filter(other -> value.filter(other.value().address()::equals).isPresent())
+          .findFirst();
     }
 
     private Optional<FormItem> ofSameLine(FormItem item) {

@@ -1,6 +1,7 @@
 package tenthmark.checker.reading.layout;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tenthmark.checker.reading.words.GivenUncertainty;
@@ -43,6 +44,17 @@ final class Group {
   /** Attaches a column, if there is none of its kind. */
   boolean attach(Field field, Column column) {
     return attached.putIfAbsent(field, column) == null;
+  }
+
+  /** Where a table has no total, the only contribution is the uncertainty. */
+  void takeOnlyContribution() {
+    List<Field> contributions =
+        Field.CONTRIBUTIONS.stream().filter(attached::containsKey).toList();
+    boolean numbers =
+        contributions.size() == 1 && attached.get(contributions.get(0)).isSmallBeside(value);
+    if (numbers) {
+      attached.put(Field.UNCERTAINTY, attached.remove(contributions.get(0)));
+    }
   }
 
   void replace(Field field, Column column) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.checker.reading.formula.UncertaintyPairs;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.reading.words.Qualifier;
 import tenthmark.checker.reading.words.Role;
@@ -25,18 +26,21 @@ final class Groups {
   private final List<Column> columns;
   private final Map<Integer, Role> roles;
   private final Evaluation evaluation;
+  private final UncertaintyPairs pairs;
   private final List<Group> groups = new ArrayList<>();
   private final List<Column> left = new ArrayList<>();
 
-  private Groups(List<Column> columns, Map<Integer, Role> roles, Evaluation evaluation) {
+  private Groups(List<Column> columns, Map<Integer, Role> roles, Surroundings surroundings) {
     this.columns = columns;
     this.roles = roles;
-    this.evaluation = evaluation;
+    this.evaluation = surroundings.evaluation();
+    this.pairs = surroundings.pairs();
   }
 
   /** The groups of a table, one for each column of values. */
-  static List<Group> of(List<Column> columns, Map<Integer, Role> roles, Evaluation evaluation) {
-    Groups groups = new Groups(columns, roles, evaluation);
+  static List<Group> of(
+      List<Column> columns, Map<Integer, Role> roles, Surroundings surroundings) {
+    Groups groups = new Groups(columns, roles, surroundings);
     groups.join();
     return groups.groups;
   }
@@ -48,13 +52,17 @@ final class Groups {
     if (groups.isEmpty()) {
       return;
     }
-    with(Role.UNCERTAINTY).filter(this::isNamed).forEach(this::uncertainty);
-    with(Role.UNCERTAINTY).filter(column -> !isNamed(column)).forEach(this::uncertainty);
+    with(Role.UNCERTAINTY)
+        .sorted(Comparator.comparing(this::weakness))
+        .forEach(this::uncertainty);
     for (Column column : columns) {
       Role role = roles.get(column.place());
       if (role != null && role != Role.UNCERTAINTY && !isOfValues(role)) {
         Field.of(role).ifPresent(field -> part(field, column));
       }
+    }
+    if (with(Role.UNCERTAINTY).findAny().isEmpty()) {
+      groups.forEach(Group::takeOnlyContribution);
     }
   }
 
@@ -64,6 +72,23 @@ final class Groups {
 
   private java.util.stream.Stream<Column> with(Role role) {
     return columns.stream().filter(column -> roles.get(column.place()) == role);
+  }
+
+  /** Formulas come first, then names, then places. */
+  private int weakness(Column column) {
+    return paired(column).isPresent() ? 0 : isNamed(column) ? 1 : 2;
+  }
+
+  /** The group whose values formulas say a column is the uncertainty of. */
+  private Optional<Group> paired(Column column) {
+    return groups.stream()
+        .filter(group -> column.isPairedWith(group.value(), pairs))
+        .findFirst()
+        .or(
+            () ->
+                groups.stream()
+                    .filter(group -> column.isPartOf(group.value(), pairs))
+                    .findFirst());
   }
 
   private boolean isNamed(Column column) {
@@ -93,7 +118,8 @@ final class Groups {
     Optional<Group> named = column.name().isEmpty() ? Optional.empty() : target(column);
     named.ifPresent(Group::foundByName);
     Optional<Group> group =
-        named
+        paired(column)
+            .or(() -> named)
             .or(() -> adjacent(column))
             .or(
                 () ->
@@ -116,7 +142,7 @@ final class Groups {
         .findFirst();
   }
 
-  private static boolean isOpen(Group group, Column column) {
+  private boolean isOpen(Group group, Column column) {
     return group.column(Field.UNCERTAINTY).isEmpty()
         || isRelative(group.column(Field.UNCERTAINTY).get()) != isRelative(column)
         || group.value().heading().filter(h -> h.can(Role.VALUE)).isPresent();
@@ -125,7 +151,9 @@ final class Groups {
   /** Of two uncertainties the absolute one counts, then the one that is computed from the other. */
   private void uncertainty(Group group, Column column) {
     Optional<Column> there = group.column(Field.UNCERTAINTY);
-    if (there.isEmpty()) {
+    if (there.filter(other -> other.isPairedWith(group.value(), pairs)).isPresent()) {
+      left.add(column);
+    } else if (there.isEmpty()) {
       group.attach(Field.UNCERTAINTY, column);
     } else if (isRelative(there.get()) && !isRelative(column)
         || isRelative(there.get()) == isRelative(column) && comesAfter(column, there.get())) {
@@ -152,8 +180,9 @@ final class Groups {
     return false;
   }
 
-  static boolean isRelative(Column column) {
-    return column.heading().filter(Heading::isRelative).isPresent();
+  private boolean isRelative(Column column) {
+    return column.heading().filter(Heading::isRelative).isPresent()
+        || groups.stream().anyMatch(group -> column.isPartOf(group.value(), pairs));
   }
 
   /** Whether an uncertainty can be one of values, by its unit. */
@@ -232,8 +261,7 @@ final class Groups {
       return;
     }
     if (field == Field.UNIT) {
-      nearest(column, group -> !group.has(field) && isUnitOf(group))
-          .ifPresent(group -> group.attach(field, column));
+      unit(column);
       return;
     }
     Optional<Group> named = column.name().isEmpty() ? Optional.empty() : target(column);
@@ -246,9 +274,33 @@ final class Groups {
         .ifPresent(group -> group.attach(field, column));
   }
 
-  /** A unit in a column of its own is one of values whose heading states none. */
-  private static boolean isUnitOf(Group group) {
-    return group.value().unit().isEmpty();
+  /**
+   * A unit in a column of its own is one of all values before it, back to the last such column,
+   * whose heading states none; else of those right behind it.
+   */
+  private void unit(Column column) {
+    int last =
+        with(Role.UNIT)
+            .mapToInt(Column::place)
+            .filter(place -> place < column.place())
+            .max()
+            .orElse(-1);
+    List<Group> without =
+        groups.stream()
+            .filter(group -> group.value().unit().isEmpty() && !group.has(Field.UNIT))
+            .toList();
+    List<Group> before =
+        without.stream()
+            .filter(group -> group.value().place() < column.place())
+            .filter(group -> group.value().place() > last)
+            .toList();
+    before.forEach(group -> group.attach(Field.UNIT, column));
+    if (before.isEmpty()) {
+      without.stream()
+          .filter(group -> group.value().place() > column.place())
+          .min(Comparator.comparing(group -> group.value().place()))
+          .ifPresent(group -> group.attach(Field.UNIT, column));
+    }
   }
 
   private boolean isExplicit(Group group) {

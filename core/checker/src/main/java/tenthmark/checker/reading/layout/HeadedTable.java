@@ -11,12 +11,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.reading.block.Direction;
 import tenthmark.checker.reading.block.Lines;
 import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.reading.words.HeadingGrammar;
+import tenthmark.checker.reading.words.Notion;
 import tenthmark.checker.reading.words.Role;
 import tenthmark.checker.record.Field;
 import tenthmark.measurement.formula.CellAddress;
@@ -47,7 +49,6 @@ final class HeadedTable {
   private final List<Column> columns = new ArrayList<>();
   private final Map<Integer, Role> roles;
   private final List<Group> groups;
-  private final String captionUnit;
   private final Map<CellAddress, NumberRole> numbers = new HashMap<>();
   private final Map<CellAddress, String> strange = new HashMap<>();
   private final List<Draft> drafts = new ArrayList<>();
@@ -61,10 +62,10 @@ final class HeadedTable {
     this.surroundings = surroundings;
     this.grammar = surroundings.grammar();
     places().forEach(place -> columns.add(column(place)));
-    this.roles = new TreeMap<>(ColumnRoles.decide(columns, surroundings.evaluation(), grammar));
+    columns.replaceAll(this::aboutSymbol);
+    this.roles = new TreeMap<>(ColumnRoles.decide(columns, surroundings));
     partners();
-    this.groups = Groups.of(columns, roles, surroundings.evaluation());
-    this.captionUnit = captionUnit();
+    this.groups = Groups.of(columns, roles, surroundings);
   }
 
   /** The places of the headings, and of rows those without heading too. */
@@ -74,6 +75,31 @@ final class HeadedTable {
       body.forEach(line -> places.addAll(lines.line(line).keySet()));
     }
     return places;
+  }
+
+  /** In "error in T" T is the temperature if another column has that symbol, not the tesla. */
+  private Column aboutSymbol(Column column) {
+    Optional<Heading> heading =
+        column
+            .heading()
+            .filter(found -> found.mark() == Heading.Mark.SURE && found.name().isEmpty())
+            .filter(found -> found.unit().length() == 1);
+    boolean symbol =
+        heading.isPresent()
+            && columns.stream()
+                .flatMap(other -> other.heading().stream())
+                .filter(other -> other.mark() == Heading.Mark.NONE)
+                .anyMatch(
+                    other ->
+                        other.symbol().equals(heading.get().unit())
+                            && !other.unit().equals(heading.get().unit()));
+    return symbol
+        ? new Column(
+            column.place(),
+            heading.map(found -> found.about(found.unit())),
+            column.headingCell(),
+            column.cells())
+        : column;
   }
 
   private Column column(int place) {
@@ -86,21 +112,6 @@ final class HeadedTable {
         Optional.ofNullable(header.headings().get(place)),
         Optional.ofNullable(header.cells().get(place)),
         cells);
-  }
-
-  /** The unit that a title above states for a table whose headings state none. */
-  private String captionUnit() {
-    boolean own =
-        columns.stream().anyMatch(column -> !column.unit().isEmpty())
-            || roles.containsValue(Role.UNIT)
-            || lines.direction() == Direction.COLUMNS;
-    for (int line = header.first() - 1; !own && line >= header.first() - 2; line--) {
-      NavigableMap<Integer, TypedCell> cells = lines.line(line);
-      if (cells.size() == 1 && cells.firstEntry().getValue().isText()) {
-        return grammar.read(cells.firstEntry().getValue().text()).map(Heading::unit).orElse("");
-      }
-    }
-    return "";
   }
 
   /** A column without heading behind a sign, or under a heading for two, is the uncertainty. */
@@ -128,7 +139,7 @@ final class HeadedTable {
    * a form, unless the labels name the parts of a record.
    */
   Optional<Proposal> proposal() {
-    if (lines.direction() == Direction.COLUMNS && isForm()) {
+    if (lines.direction() == Direction.COLUMNS ? isForm() : isLabelledLineByLine()) {
       return Optional.empty();
     }
     if (groups.isEmpty() || body.isEmpty()) {
@@ -145,6 +156,20 @@ final class HeadedTable {
     readLines();
     numbersBesides();
     return Optional.of(proposal(drafts));
+  }
+
+  /** Where every line says again which of its numbers is the uncertainty, none is a heading. */
+  private boolean isLabelledLineByLine() {
+    return columns.stream()
+        .filter(Column::isOfTexts)
+        .anyMatch(
+            column ->
+                column.texts().stream()
+                        .flatMap(text -> grammar.read(text).stream())
+                        .filter(
+                            heading -> heading.mark() == Heading.Mark.SURE && isBare(heading))
+                        .count()
+                    > 1);
   }
 
   private boolean isForm() {
@@ -312,6 +337,16 @@ final class HeadedTable {
         .flatMap(cell -> grammar.read(cell.text()));
   }
 
+  /** What names a record: its quantity, else the first text of its line. */
+  private Optional<Heading> label(Group group, int line) {
+    return group
+        .column(Field.QUANTITY)
+        .map(column -> column.cells().get(line))
+        .filter(TypedCell::isText)
+        .flatMap(cell -> grammar.read(cell.text()))
+        .or(() -> label(line));
+  }
+
   private void readLines() {
     int previous = header.last();
     boolean gap = false;
@@ -337,9 +372,9 @@ final class HeadedTable {
                 group.value().cells().containsKey(line)
                     && isNamedAsOthers(group, line)
                     && (filled(group, Field.UNIT, line)
-                        || filled(group, Field.UNCERTAINTY, line)
+                        || isSized(group, Field.UNCERTAINTY, line)
                         || Field.CONTRIBUTIONS.stream()
-                            .anyMatch(field -> filled(group, field, line))));
+                            .anyMatch(field -> isSized(group, field, line))));
   }
 
   /** Where every record so far has a symbol, one without belongs elsewhere. */
@@ -356,6 +391,14 @@ final class HeadedTable {
         && groups.stream().noneMatch(group -> filled(group, Field.UNIT, line));
   }
 
+  private boolean isSized(Group group, Field field, int line) {
+    return group
+        .column(field)
+        .map(column -> column.cells().get(line))
+        .filter(cell -> cell.mayBeNumber() || Column.isAmount(cell.text()))
+        .isPresent();
+  }
+
   private boolean filled(Group group, Field field, int line) {
     return group
         .column(field)
@@ -365,17 +408,15 @@ final class HeadedTable {
   }
 
   private void readLine(int line) {
-    Optional<Heading> label = label(line);
     for (Group group : groups) {
-      if (isMeasurement(group, line, label)) {
+      if (isMeasurement(group, line, label(group, line))) {
         drafts.add(draft(group, line));
       }
     }
   }
 
   private boolean isMeasurement(Group group, int line, Optional<Heading> label) {
-    if (!isOfMeasurements(group)
-        || group
+    if (group
             .common()
             .filter(
                 common ->
@@ -389,7 +430,16 @@ final class HeadedTable {
         || isGivenBesideMeasured(group, line)) {
       return false;
     }
+    if (isCounted(group, line)) {
+      return false;
+    }
     TypedCell value = group.value().cells().get(line);
+    if (value != null && isPaired(value)) {
+      return true;
+    }
+    if (!isOfMeasurements(group)) {
+      return false;
+    }
     if (value != null && group.isOnlyTyped() && !value.isTyped()) {
       return false;
     }
@@ -399,6 +449,20 @@ final class HeadedTable {
     return filled(group, Field.QUANTITY, line)
         && (isTypedNumber(group, Field.UNCERTAINTY, line)
             || Field.CONTRIBUTIONS.stream().anyMatch(field -> isTypedNumber(group, field, line)));
+  }
+
+  /** Whether a word in place of the unit or the uncertainty says that a number is exact. */
+  private boolean isCounted(Group group, int line) {
+    return Stream.of(Field.UNIT, Field.UNCERTAINTY)
+        .flatMap(field -> group.column(field).stream())
+        .flatMap(column -> Optional.ofNullable(column.cells().get(line)).stream())
+        .anyMatch(
+            cell -> cell.isText() && grammar.vocabulary().says(Notion.EXACT, cell.text()));
+  }
+
+  /** Whether a formula says what the uncertainty of a value is, wherever that stands. */
+  private boolean isPaired(TypedCell value) {
+    return value.isNumber() && surroundings.pairs().uncertainty(value.address()).isPresent();
   }
 
   /**
@@ -508,15 +572,12 @@ final class HeadedTable {
     CellAddress value = lines.address(line, group.value().place());
     draft.put(Field.VALUE, value);
     draft.unit(Field.VALUE, group.value().unit());
-    if (!group.has(Field.UNIT)) {
-      draft.unit(Field.VALUE, captionUnit);
-    }
     group
         .attached()
         .forEach(
             (field, column) -> {
               draft.put(field, lines.address(line, column.place()));
-              draft.unit(field, unit(field, column));
+              draft.unit(field, unit(group, field, column));
               column.headingCell().ifPresent(draft::heading);
             });
     group.value().headingCell().ifPresent(draft::heading);
@@ -528,6 +589,17 @@ final class HeadedTable {
               draft.drop(Field.UNCERTAINTY);
               draft.sharing(common.cell(), common.unit());
             });
+    boolean own = draft.place(Field.UNCERTAINTY).flatMap(surroundings::at).isPresent();
+    if (!own) {
+      surroundings
+          .pairs()
+          .uncertainty(value)
+          .ifPresent(
+              cell -> {
+                draft.drop(Field.UNCERTAINTY);
+                draft.put(Field.UNCERTAINTY, cell);
+              });
+    }
     reasonLine.ifPresent(
         reason ->
             lines
@@ -545,8 +617,10 @@ final class HeadedTable {
     return draft;
   }
 
-  private static String unit(Field field, Column column) {
-    boolean relative = Groups.isRelative(column);
+  private String unit(Group group, Field field, Column column) {
+    boolean relative =
+        column.heading().filter(Heading::isRelative).isPresent()
+            || column.isPartOf(group.value(), surroundings.pairs());
     if (field == Field.UNCERTAINTY && relative && column.unit().isEmpty()) {
       return "1";
     }
@@ -580,9 +654,26 @@ final class HeadedTable {
     if (!group.has(Field.SYMBOL)) {
       heading.ifPresent(h -> draft.say(Field.SYMBOL, h.symbol()));
     }
+    beside(group, line)
+        .ifPresent(
+            label -> {
+              draft.relabel(label.name().isEmpty() ? name : label.name(), label.unit());
+            });
     if (own && draft.unit(Field.VALUE).isEmpty() && draft.place(Field.UNIT).isEmpty()) {
       unitOfName(group, line).ifPresent(unit -> draft.unit(Field.VALUE, unit));
     }
+  }
+
+  /** A text right before a value, in a column of numbers, names that value alone. */
+  private Optional<Heading> beside(Group group, int line) {
+    int place = group.value().place() - 1;
+    return columns.stream()
+        .filter(column -> column.place() == place && column.isOfNumbers())
+        .flatMap(column -> Optional.ofNullable(column.cells().get(line)).stream())
+        .filter(cell -> cell.isText() && !grammar.isUnit(cell.text()))
+        .flatMap(cell -> grammar.read(cell.text()).stream())
+        .filter(label -> lines.direction() == Direction.ROWS)
+        .findFirst();
   }
 
   /** What names the series that a mean is taken of. */

@@ -157,7 +157,22 @@ final class Headers {
 
   /** A line of texts that say less than the line above them is a record that waits for numbers. */
   private boolean isData(int line, int above) {
-    return !isOfUnits(line) && telling(line) == 0 && telling(above) > 1;
+    return !isOfUnits(line)
+        && telling(line) == 0
+        && telling(above) > 1
+        && !isUnderOne(line, above);
+  }
+
+  /** Whether one heading is merged across several texts of the line beneath. */
+  private boolean isUnderOne(int line, int above) {
+    return lines.line(above).entrySet().stream()
+        .anyMatch(
+            heading -> {
+              int covered = lines.covers(heading.getValue());
+              int first = heading.getKey();
+              return covered > 1
+                  && lines.line(line).subMap(first, true, first + covered - 1, true).size() > 1;
+            });
   }
 
   private long telling(int line) {

@@ -29,9 +29,7 @@ final class Labels {
   }
 
   private Optional<TypedSheet> sheet(String name) {
-    return surroundings.sheets().stream()
-        .filter(sheet -> sheet.name().equalsIgnoreCase(name))
-        .findFirst();
+    return surroundings.sheet(name);
   }
 
   /** The nearest text to the left that is no unit. */

@@ -19,6 +19,7 @@ public final class Layouts {
         new LineMatrices(),
         new NamedCells(),
         new LabResults(),
-        new StatedTexts());
+        new StatedTexts(),
+        new FormulaRecords());
   }
 }

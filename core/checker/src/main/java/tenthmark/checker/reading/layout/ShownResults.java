@@ -1,25 +1,28 @@
 package tenthmark.checker.reading.layout;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.reading.block.TypedSheet;
-import tenthmark.checker.record.Amount;
 import tenthmark.checker.record.Field;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
-import tenthmark.measurement.result.RecordText;
 
 /** Texts that a formula makes of a record's value and uncertainty: the record's stated result. */
 public final class ShownResults {
 
   private ShownResults() {}
 
-  /** Joins each such text to the record that it shows, if the record has none yet. */
-  public static void join(
+  /**
+   * Joins each such text to the record that it shows, if the record has none yet; it is no record
+   * of its own then.
+   */
+  public static List<Resolver.Settled> join(
       List<TypedSheet> sheets, Evaluation evaluation, List<Resolver.Settled> settled) {
     Map<CellAddress, Draft> byValue = new HashMap<>();
     for (Resolver.Settled table : settled) {
@@ -27,19 +30,28 @@ public final class ShownResults {
         draft.place(Field.VALUE).ifPresent(cell -> byValue.putIfAbsent(cell, draft));
       }
     }
+    Set<CellAddress> shown = new HashSet<>();
     for (TypedSheet sheet : sheets) {
       for (TypedCell cell : sheet.cells()) {
-        if (cell.isText() && cell.isFormula() && isResult(cell.text())) {
+        if (cell.isText() && cell.isFormula() && StatedTexts.isResult(cell)) {
           shown(cell, evaluation, byValue)
-              .filter(draft -> draft.place(Field.RESULT).isEmpty())
-              .ifPresent(draft -> draft.put(Field.RESULT, cell.address()));
+              .ifPresent(
+                  draft -> {
+                    draft.put(Field.RESULT, cell.address());
+                    shown.add(cell.address());
+                  });
         }
       }
     }
+    return settled.stream().map(table -> without(shown, table)).toList();
   }
 
-  private static boolean isResult(String text) {
-    return Amount.stated(text).flatMap(RecordText::uncertainty).isPresent();
+  private static Resolver.Settled without(Set<CellAddress> shown, Resolver.Settled table) {
+    List<Draft> left =
+        table.drafts().stream()
+            .filter(draft -> draft.place(Field.VALUE).filter(shown::contains).isEmpty())
+            .toList();
+    return new Resolver.Settled(table.proposal(), left);
   }
 
   private static Optional<Draft> shown(

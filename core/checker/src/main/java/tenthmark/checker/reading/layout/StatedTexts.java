@@ -17,8 +17,8 @@ import tenthmark.measurement.result.RecordText;
 
 /**
  * Results written as one text, such as 12.30 ± 0.05 cm under any heading or beside any label, and
- * lines such as g = (9.80 ± 0.13) m/s². A formula that joins a value with its uncertainty only
- * shows a record that stands elsewhere.
+ * lines such as g = (9.80 ± 0.13) m/s². What a formula joins may show a record that stands
+ * elsewhere: {@link ShownResults} knows.
  */
 final class StatedTexts implements Layout {
 
@@ -28,7 +28,7 @@ final class StatedTexts implements Layout {
     List<Draft> drafts = new ArrayList<>();
     Map<CellAddress, Field> headings = new HashMap<>();
     for (TypedCell cell : block.cells()) {
-      if (cell.isText() && !cell.isFormula() && isResult(cell.text())) {
+      if (cell.isText() && isResult(cell)) {
         drafts.add(draft(cell, labels, headings));
       }
     }
@@ -38,9 +38,11 @@ final class StatedTexts implements Layout {
             new Proposal(drafts, block.area(), Direction.ROWS, headings, Map.of(), Map.of(), 5));
   }
 
-  private static boolean isResult(String text) {
-    return text.chars().anyMatch(Character::isDigit)
-        && Amount.stated(text).flatMap(RecordText::uncertainty).isPresent();
+  /** Whether a text states a result; a sentence does only if a formula makes it. */
+  static boolean isResult(TypedCell cell) {
+    return cell.text().chars().anyMatch(Character::isDigit)
+        && (Amount.stated(cell.text()).flatMap(RecordText::uncertainty).isPresent()
+            || cell.isFormula() && Amount.inSentence(cell.text()).isPresent());
   }
 
   private static Draft draft(TypedCell cell, Labels labels, Map<CellAddress, Field> headings) {

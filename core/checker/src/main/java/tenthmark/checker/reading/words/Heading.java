@@ -90,6 +90,11 @@ public record Heading(
         pair);
   }
 
+  /** The same where what looks like a unit is the symbol of a quantity. */
+  public Heading about(String quantity) {
+    return new Heading(text, roles, qualifiers, quantity, quantity, "", given, mark, pair);
+  }
+
   /** The same with a unit that stands beneath. */
   public Heading in(String other) {
     return new Heading(text, roles, qualifiers, name, symbol, other, given, mark, pair);

@@ -1,6 +1,7 @@
 package tenthmark.checker.reading.words;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -23,20 +24,26 @@ public final class HeadingGrammar {
   private static final Pattern BLANKS = Pattern.compile("[\\s\\u00A0\\u2009\\u202F]+");
   private static final Pattern PLUS_MINUS = Pattern.compile("\\+\\s?/\\s?[-−–]|\\+[-−–]");
   private static final Pattern END = Pattern.compile("[\\s:=≈]+$");
+  private static final Pattern NUMBERING =
+      Pattern.compile("^(?:\\(\\d{1,2}\\)|\\(?\\p{Ll}\\)|\\d{1,2}[.)])\\s+(?=\\p{L})");
+  private static final Pattern BRACKETS_AT_END =
+      Pattern.compile("(?:\\([^()]*\\)|\\[[^\\[\\]]*\\])$");
   private static final Pattern GIVEN =
       Pattern.compile(
           "[(\\[]?[,;]?\\s*±\\s*(?<size>\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?)\\s*"
               + "(?<unit>%|[\\p{L}°µΩ][\\p{L}\\p{N}°µΩ/·^²³]*)?\\s*[)\\]]?");
   private static final Pattern PART_OF_ITSELF =
       Pattern.compile(
-          "(?:[ΔδuU∆σ])\\s?[(_]?\\s*(?<of>[\\p{L}\\p{N}_]+)\\)?\\s*/\\s*\\|?(?:\\k<of>)\\|?");
+          "(?:[ΔδuU∆σ])\\s?[(_]?\\s*(?<of>[\\p{L}\\p{N}_]+)\\)?\\s*/\\s*\\|?(?:\\k<of>)\\|?"
+              + "|[Δδu∆σ]\\s*/\\s*\\|?(?<whole>\\p{L}[\\p{N}_₀-₉]?)\\|?");
   private static final Pattern MARKED_IN_BRACKETS =
       Pattern.compile("(?<![\\p{L}\\p{N}])(?<mark>[uUΔδ∆σsS])\\((?<of>[^()]{1,30})\\)");
   private static final Pattern BRACKETS =
       Pattern.compile("\\((?<round>[^()]*)\\)|\\[(?<square>[^\\[\\]]*)\\]");
   private static final Pattern FUNCTION =
       Pattern.compile(
-          "(?<![\\p{L}])(?<name>ln|log|lg|log10|exp|sin|cos|tan)\\s?(?<of>\\([^()]*\\))");
+          "(?<![\\p{L}])(?<name>ln|log|lg|log10|exp|sin|cos|tan)"
+              + "(?:\\s?(?<of>\\([^()]*\\))|\\s(?<symbol>\\p{L}(?:[\\p{N}₀-₉]|_\\w)?)(?![\\p{L}\\p{N}]))");
   private static final Pattern MARKED =
       Pattern.compile("(?<mark>[Δδ∆σ]|[uσ]_)(?<of>[\\p{L}\\p{N}_'′²³₀-₉/()]+)");
   private static final Pattern SYMBOL =
@@ -45,8 +52,15 @@ public final class HeadingGrammar {
               + "|\\p{IsGreek}[\\p{L}\\p{N}_]{0,4}|(?:ln|log|lg|sin|1/)\\s?\\(?\\p{L}[\\p{L}\\p{N}]?\\)?");
   private static final Pattern SUBSCRIPT =
       Pattern.compile("\\p{L}_.*|\\p{L}[\\p{N}₀-₉²³'′]*|\\p{IsGreek}.*|\\p{Ll}\\p{Lu}");
+  /** A function at the start, be it behind a sign, is what the heading is about. */
+  private static final int LATEST_FUNCTION = 2;
+
+  private static final Pattern SYMBOL_OF_TWO = Pattern.compile("\\p{Ll}\\p{Lu}.*");
+  private static final int SHORTEST_ABBREVIATION = 4;
   private static final Pattern PRODUCT_UNIT =
       Pattern.compile("[\\p{L}°%µΩ.]{1,9}[/·*][\\p{L}°%µΩ.\\d]{1,9}");
+  private static final Pattern FACTORS = Pattern.compile("[/·*]");
+  private static final Pattern UNIT_ENDS = Pattern.compile("[,;.](?:\\s|$)|\\s(?=\\()");
   private static final Pattern SEPARATORS = Pattern.compile("[\\s,;:]+");
   private static final String PLUS_OR_MINUS = "±";
 
@@ -91,14 +105,33 @@ public final class HeadingGrammar {
         && !text.equals("1")
         && (text.equals("%")
             || UnitReader.STANDARD.read(text).known().isPresent()
-            || PRODUCT_UNIT.matcher(text).matches());
+            || PRODUCT_UNIT.matcher(text).matches() && isOfKnownUnit(text));
+  }
+
+  /** In {@code clicks/s} one factor at least is a unit, in a ratio of symbols none is. */
+  private static boolean isOfKnownUnit(String text) {
+    return Arrays.stream(FACTORS.split(text))
+        .anyMatch(part -> UnitReader.STANDARD.read(part).known().isPresent());
+  }
+
+  /** The unit that a text begins with, before a comma or a bracket, or that it is. */
+  public Optional<String> leadingUnit(String text) {
+    if (isUnit(text)) {
+      return Optional.of(bare(text));
+    }
+    Matcher end = UNIT_ENDS.matcher(text);
+    return end.find() && end.start() > 0
+        ? Optional.of(text.substring(0, end.start()).strip()).filter(this::isUnit)
+        : Optional.empty();
   }
 
   private Optional<Heading> parsed(String text) {
     String plain = PLUS_MINUS.matcher(BLANKS.matcher(text).replaceAll(" ").strip()).replaceAll("±");
-    String bare = END.matcher(plain).replaceFirst("");
+    String bare = END.matcher(NUMBERING.matcher(plain).replaceFirst("")).replaceFirst("");
     int equals = bare.indexOf(" = ");
+    String unit = "";
     if (equals > 0) {
+      unit = unitAfter(bare.substring(equals + 3));
       bare = bare.substring(0, equals).strip();
     }
     if (bare.isEmpty()
@@ -107,7 +140,25 @@ public final class HeadingGrammar {
         || isAmount(bare)) {
       return Optional.empty();
     }
-    return Optional.of(new Reader(text).read(bare));
+    Heading heading = new Reader(text).read(bare);
+    return Optional.of(unit.isEmpty() ? heading : heading.in(unit));
+  }
+
+  /** The unit at the end of a formula: in brackets, after a comma or after "in". */
+  private String unitAfter(String formula) {
+    Matcher brackets = BRACKETS_AT_END.matcher(formula);
+    if (brackets.find() && isUnit(brackets.group())) {
+      return bare(brackets.group());
+    }
+    int blank = formula.lastIndexOf(' ');
+    if (blank < 0 || !isUnit(formula.substring(blank + 1))) {
+      return "";
+    }
+    String before = formula.substring(0, blank).strip();
+    boolean joined =
+        before.endsWith(",")
+            || vocabulary.says(Notion.IN, before.substring(before.lastIndexOf(' ') + 1));
+    return joined ? formula.substring(blank + 1) : "";
   }
 
   /** Whether a text is a number with a unit that is one, or a stated result: no heading. */
@@ -147,7 +198,7 @@ public final class HeadingGrammar {
         mark = Heading.Mark.SURE;
         roles.add(Role.UNCERTAINTY);
         qualifiers.add(Qualifier.RELATIVE);
-        name.add(itself.group("of"));
+        name.add(itself.group("of") == null ? itself.group("whole") : itself.group("of"));
         unit = bare.contains("%") ? "%" : "";
       } else {
         tokens(withoutUnit(withoutBrackets(withoutMarked(withoutGiven(bare)))));
@@ -157,7 +208,7 @@ public final class HeadingGrammar {
       boolean uncertain =
           settled.contains(Role.UNCERTAINTY)
               || settled.stream().anyMatch(Precedence::isContribution);
-      if (roles.contains(Role.UNCERTAINTY) && uncertain && mark == Heading.Mark.NONE) {
+      if (roles.contains(Role.UNCERTAINTY) && uncertain) {
         mark = Heading.Mark.SURE;
       }
       return new Heading(
@@ -207,8 +258,12 @@ public final class HeadingGrammar {
     private String withoutBrackets(String bare) {
       Matcher function = FUNCTION.matcher(bare);
       if (function.find()) {
-        unit = "1";
-        name.add(function.group("name") + function.group("of").replace(" ", ""));
+        unit = function.start() <= LATEST_FUNCTION ? "1" : unit;
+        String of = function.group("of");
+        name.add(
+            of == null
+                ? function.group("name") + " " + function.group("symbol")
+                : function.group("name") + of.replace(" ", ""));
         return bare.substring(0, function.start()) + " " + bare.substring(function.end());
       }
       Matcher brackets = BRACKETS.matcher(bare);
@@ -257,7 +312,8 @@ public final class HeadingGrammar {
       return vocabulary.says(notion, word);
     }
 
-    private String withoutUnit(String bare) {
+    private String withoutUnit(String whole) {
+      String bare = unit.isEmpty() ? withoutUnitAfterIn(whole) : whole;
       for (int slash = bare.indexOf('/'); slash > 0; slash = bare.indexOf('/', slash + 1)) {
         String after = HeadingGrammar.bare(bare.substring(slash + 1));
         if (unit.isEmpty() && isUnit(after)) {
@@ -270,17 +326,25 @@ public final class HeadingGrammar {
       if (blank > 0 && unit.isEmpty() && isUnit(rest.substring(blank + 1))) {
         String before = rest.substring(0, blank).strip();
         String last = rest.substring(blank + 1);
-        int previous = before.lastIndexOf(' ');
-        if (previous > 0 && says(before.substring(previous + 1), Notion.IN)) {
-          unit = last;
-          return before.substring(0, previous).strip();
-        }
-        if (before.endsWith(",") || isPlainlyUnit(last)) {
+        boolean amount = Character.isDigit(before.charAt(before.length() - 1));
+        if (before.endsWith(",") || !amount && isPlainlyUnit(last)) {
           unit = last;
           return before;
         }
       }
       return rest;
+    }
+
+    private String withoutUnitAfterIn(String bare) {
+      int blank = bare.lastIndexOf(' ');
+      int previous = blank < 0 ? -1 : bare.lastIndexOf(' ', blank - 1);
+      if (previous > 0
+          && says(bare.substring(previous + 1, blank), Notion.IN)
+          && isUnit(bare.substring(blank + 1))) {
+        unit = bare.substring(blank + 1);
+        return bare.substring(0, previous).strip();
+      }
+      return bare;
     }
 
     /** So that {@code U V} is not taken apart, nor {@code time min}. */
@@ -304,8 +368,23 @@ public final class HeadingGrammar {
         words.subList(pairAt(words), words.size()).clear();
       }
       for (int i = 0; i < words.size(); ) {
-        i += taken(words, i);
+        i += isPer(words, i) ? 2 : taken(words, i);
       }
+    }
+
+    /** {@code Turns per second} are counted in 1/s. */
+    private boolean isPer(List<String> words, int at) {
+      boolean per =
+          unit.isEmpty()
+              && at > 0
+              && at + 1 < words.size()
+              && says(words.get(at), Notion.PER)
+              && words.get(at + 1).length() > 2
+              && isUnit(words.get(at + 1));
+      if (per) {
+        unit = "1/" + UnitReader.STANDARD.symbols(words.get(at + 1));
+      }
+      return per;
     }
 
     /** A value and, after a sign or a comma, its uncertainty. */
@@ -346,6 +425,10 @@ public final class HeadingGrammar {
         return 1;
       }
       boolean delta = word.equals("Δ") || word.equals("δ") || word.equals("∆");
+      if (delta && words.size() == 1 && name.isEmpty() && symbol.isEmpty()) {
+        mark(Heading.Mark.SURE);
+        return 1;
+      }
       if (delta && (words.size() > 1 || !name.isEmpty())) {
         mark(Heading.Mark.DELTA);
         return 1;
@@ -355,6 +438,9 @@ public final class HeadingGrammar {
         if (known(phrase, words.size() == length)) {
           return length;
         }
+      }
+      if (isAbbreviation(word, words.size() == 1)) {
+        return 1;
       }
       if (!isJoining(word)) {
         name.add(word);
@@ -389,8 +475,24 @@ public final class HeadingGrammar {
       roles.addAll(found);
     }
 
+    /** A word with a point at its end stands for all that begin so, if they mean one thing. */
+    private boolean isAbbreviation(String word, boolean alone) {
+      if (!word.endsWith(".") || word.length() < SHORTEST_ABBREVIATION) {
+        return false;
+      }
+      Set<Role> found = vocabulary.rolesOfAbbreviation(word.substring(0, word.length() - 1));
+      if (!alone && found.isEmpty()) {
+        return false;
+      }
+      roles.addAll(found);
+      return !found.isEmpty();
+    }
+
+    /** In {@code dU} the second capital makes a symbol of what else is a small word. */
     private boolean isJoining(String word) {
-      return vocabulary.says(Notion.LINKING, word) && word.length() > 1
+      return vocabulary.says(Notion.LINKING, word)
+              && word.length() > 1
+              && !SYMBOL_OF_TWO.matcher(word).matches()
           || word.length() == 1 && !Character.isLetterOrDigit(word.charAt(0)) && !word.equals("#");
     }
 

@@ -18,6 +18,8 @@ public enum Notion {
   BY_HAND,
   /** A reading of one position, although it is a length. */
   ONE_POSITION,
+  /** The name of a measuring instrument. */
+  INSTRUMENT,
   /** A scale that is read once, against its own zero. */
   OWN_ZERO,
   /** Titles of tables whose values are given, not measured. */
@@ -36,6 +38,14 @@ public enum Notion {
   UNITS,
   /** Small words that join others and name nothing. */
   LINKING,
+  /** The preposition before the whole of which something is a part. */
+  OF,
+  /** The preposition before what a rate is counted by. */
+  PER,
+  /** The last digit of a display. */
+  LAST_DIGIT,
+  /** Something that was counted and is exact. */
+  EXACT,
   /** The preposition before a unit. */
   IN,
   /** How a name of a range of records begins. */

@@ -11,7 +11,7 @@ final class Phrase {
   private static final Pattern PLAIN = Pattern.compile("[a-z0-9 ]*");
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
   private static final Pattern APOSTROPHES = Pattern.compile("[’‘`´]");
-  private static final Pattern HYPHENS = Pattern.compile("(?<=\\p{L})[-‐‑](?=\\p{L})");
+  private static final Pattern HYPHENS = Pattern.compile("(?<=[\\p{L}.])[-‐‑](?=\\p{L})");
   private static final Pattern BETWEEN = Pattern.compile("[\\s\\u00A0\\u202F:;,.!?\"“”„]+");
 
   private Phrase() {}

@@ -8,6 +8,8 @@ public enum Qualifier {
   STANDARD,
   /** Of all contributions together. */
   COMBINED,
+  /** Times a coverage factor. */
+  EXPANDED,
   /** In the unit of the value. */
   ABSOLUTE,
   /** As a part of the value. */

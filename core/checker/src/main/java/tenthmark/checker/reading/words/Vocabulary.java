@@ -24,6 +24,8 @@ public final class Vocabulary {
   /** The words of the trade. */
   public static final Vocabulary STANDARD = standard();
 
+  private static final int MOST_MEANINGS = 3;
+
   private final Map<String, Set<Role>> roles;
   private final Map<String, Qualifier> qualifiers;
   private final Map<Notion, Pattern> notions;
@@ -130,6 +132,19 @@ public final class Vocabulary {
   /** The roles of uniform words. */
   Set<Role> rolesOf(String words) {
     return roles.getOrDefault(words, Set.of());
+  }
+
+  /** The roles of the words that begin so; none if they are too many to mean anything. */
+  Set<Role> rolesOfAbbreviation(String start) {
+    String uniform = Phrase.uniform(start);
+    Set<Role> all = EnumSet.noneOf(Role.class);
+    roles.forEach(
+        (word, found) -> {
+          if (word.startsWith(uniform) && word.indexOf(' ') < 0) {
+            all.addAll(found);
+          }
+        });
+    return all.size() > MOST_MEANINGS ? Set.of() : all;
   }
 
   /** The most words in one phrase. */

@@ -1,4 +1,4 @@
-package tenthmark.checker.reading.layout;
+package tenthmark.checker.reading.formula;
 
 import java.util.List;
 import tenthmark.checker.evaluation.Evaluation;
@@ -6,7 +6,7 @@ import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.workbook.Cell;
 
 /** Tells what is computed from the scatter of a series. */
-final class Spreads {
+public final class Spreads {
 
   private Spreads() {}
 
@@ -14,7 +14,7 @@ final class Spreads {
    * Whether a formula makes the uncertainty of a mean out of a standard deviation, its own or that
    * of a cell, or half the range of a series.
    */
-  static boolean isOfSpread(Cell cell, Evaluation evaluation) {
+  public static boolean isOfSpread(Cell cell, Evaluation evaluation) {
     List<String> functions = NativeFunctions.of(cell);
     if (functions.stream().anyMatch(NativeFunctions.MEANS::contains)) {
       return false;

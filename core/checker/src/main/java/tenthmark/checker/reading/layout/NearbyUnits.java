@@ -1,0 +1,108 @@
+package tenthmark.checker.reading.layout;
+
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.checker.reading.block.TypedSheet;
+import tenthmark.checker.reading.words.Heading;
+import tenthmark.checker.reading.words.HeadingGrammar;
+import tenthmark.checker.record.Field;
+import tenthmark.measurement.formula.CellAddress;
+
+/**
+ * The unit of a value for which its table names none, where a person would look for it: behind the
+ * value, behind its uncertainty, in the label beside or above it, in the caption of its table.
+ */
+public final class NearbyUnits {
+
+  private static final int FARTHEST_CAPTION = 40;
+
+  private final Surroundings surroundings;
+  private final Labels labels;
+
+  private NearbyUnits(Surroundings surroundings) {
+    this.surroundings = surroundings;
+    this.labels = new Labels(surroundings);
+  }
+
+  /** Gives units to the records that have none. */
+  public static void find(Surroundings surroundings, List<Resolver.Settled> settled) {
+    NearbyUnits units = new NearbyUnits(surroundings);
+    for (Resolver.Settled table : settled) {
+      boolean told = table.drafts().stream().anyMatch(NearbyUnits::hasUnit);
+      table.drafts().stream()
+          .filter(draft -> !hasUnit(draft))
+          .forEach(draft -> units.find(draft, !told));
+    }
+  }
+
+  private static boolean hasUnit(Draft draft) {
+    return draft.place(Field.UNIT).isPresent() || !draft.unit(Field.VALUE).isEmpty();
+  }
+
+  private void find(Draft draft, boolean captions) {
+    CellAddress value = draft.place(Field.VALUE).orElseThrow();
+    Optional<TypedSheet> sheet = surroundings.sheet(value.sheet());
+    if (sheet.isEmpty() || sheet.get().at(value.column(), value.row()).filter(c -> !c.isText()).isEmpty()) {
+      return;
+    }
+    near(sheet.get(), value, draft.place(Field.UNCERTAINTY))
+        .or(() -> captions ? caption(sheet.get(), value) : Optional.empty())
+        .ifPresent(unit -> draft.unit(Field.VALUE, unit));
+  }
+
+  /** The unit right beside a value or its uncertainty, or in what names it. */
+  static Optional<String> near(
+      Surroundings surroundings, CellAddress value, CellAddress uncertainty) {
+    return surroundings
+        .sheet(value.sheet())
+        .flatMap(
+            sheet -> new NearbyUnits(surroundings).near(sheet, value, Optional.of(uncertainty)));
+  }
+
+  private Optional<String> near(
+      TypedSheet sheet, CellAddress value, Optional<CellAddress> uncertainty) {
+    return behind(sheet, value)
+        .or(
+            () ->
+                uncertainty
+                    .filter(cell -> cell.sheet().equals(sheet.name()))
+                    .flatMap(cell -> behind(sheet, cell)))
+        .or(() -> labels.left(value).map(Labels.Label::heading).flatMap(NearbyUnits::unit))
+        .or(() -> labels.above(value).map(Labels.Label::heading).flatMap(NearbyUnits::unit));
+  }
+
+  /** The unit in the text right behind a number, be it after a sign. */
+  private Optional<String> behind(TypedSheet sheet, CellAddress number) {
+    return sheet
+        .at(number.column() + 1, number.row())
+        .filter(TypedCell::isText)
+        .map(cell -> cell.text().replaceFirst("^±\\s*", ""))
+        .flatMap(surroundings.grammar()::leadingUnit);
+  }
+
+  private static Optional<String> unit(Heading heading) {
+    return Optional.of(heading.unit()).filter(unit -> !unit.isEmpty());
+  }
+
+  /** The unit in the line of text right above the rows that a value stands among. */
+  private Optional<String> caption(TypedSheet sheet, CellAddress value) {
+    for (int row = value.row() - 1; row >= Math.max(0, value.row() - FARTHEST_CAPTION); row--) {
+      NavigableMap<Integer, TypedCell> cells = sheet.row(row);
+      if (cells.isEmpty()) {
+        return Optional.empty();
+      }
+      Map.Entry<Integer, TypedCell> first = cells.firstEntry();
+      if (cells.size() == 1 && first.getValue().isText()) {
+        return surroundings
+            .grammar()
+            .read(first.getValue().text())
+            .flatMap(NearbyUnits::unit)
+            .filter(unit -> !HeadingGrammar.bare(first.getValue().text()).equals(unit));
+      }
+    }
+    return Optional.empty();
+  }
+}
