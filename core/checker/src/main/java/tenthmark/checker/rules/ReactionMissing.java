@@ -5,8 +5,8 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -76,8 +76,7 @@ public final class ReactionMissing implements RecordRule {
     Stream<Double> sizes =
         contributions.isEmpty() ? measurement.uncertainty().stream() : contributions.stream();
     return measurement.place(Field.TIMING).isEmpty()
-        && sizes.anyMatch(
-            size -> size >= expected || Numbers.agreesAsWritten(size, expected));
+        && sizes.anyMatch(size -> size >= expected || Numbers.agreesAsWritten(size, expected));
   }
 
   private static Message expected(HandTimingClaim claim, String unit) {

@@ -62,7 +62,10 @@ public final class UnitMissing implements AbsenceRule {
 
   /** What goes by the letter n is how often something was counted. */
   private static boolean isCount(MeasurementRecord measurement) {
-    return measurement.text(Field.SYMBOL).filter(symbol -> COUNT.matcher(symbol).matches()).isPresent();
+    return measurement
+        .text(Field.SYMBOL)
+        .filter(symbol -> COUNT.matcher(symbol).matches())
+        .isPresent();
   }
 
   /** Whether the value is the slope of a line through values without unit. */

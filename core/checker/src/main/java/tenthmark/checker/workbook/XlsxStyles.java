@@ -39,7 +39,10 @@ final class XlsxStyles {
         case "cellXfs" -> ofCells = true;
         case "xf" -> {
           if (ofCells
-              && attribute(xml, "numFmtId").map(Integer::valueOf).filter(formats::contains).isPresent()) {
+              && attribute(xml, "numFmtId")
+                  .map(Integer::valueOf)
+                  .filter(formats::contains)
+                  .isPresent()) {
             styles.add(style);
           }
           style += ofCells ? 1 : 0;

@@ -60,8 +60,7 @@ final class Likeness {
     if (left instanceof Expression.Call a && right instanceof Expression.Call b) {
       boolean same =
           a.function().name().equals(b.function().name())
-              || OF_SERIES.contains(a.function().name())
-                  && OF_SERIES.contains(b.function().name());
+              || OF_SERIES.contains(a.function().name()) && OF_SERIES.contains(b.function().name());
       return same && parts(a.arguments(), b.arguments());
     }
     return left.parts().isEmpty() && left.equals(right);

@@ -37,6 +37,7 @@ public final class Sums {
     boolean squares = formula.text().contains("^2") || functions.contains("SUMSQ");
     return adds
         && root == squares
-        && FUNCTIONS.containsAll(functions) && !PRODUCT.matcher(formula.text()).find();
+        && FUNCTIONS.containsAll(functions)
+        && !PRODUCT.matcher(formula.text()).find();
   }
 }

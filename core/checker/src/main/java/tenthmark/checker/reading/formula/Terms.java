@@ -159,8 +159,7 @@ final class Terms {
 
   static boolean isProduct(Expression.Chain chain) {
     return chain.rest().stream()
-        .allMatch(
-            link -> link.operator() == Binary.MULTIPLY || link.operator() == Binary.DIVIDE);
+        .allMatch(link -> link.operator() == Binary.MULTIPLY || link.operator() == Binary.DIVIDE);
   }
 
   static boolean isSum(Expression.Chain chain) {

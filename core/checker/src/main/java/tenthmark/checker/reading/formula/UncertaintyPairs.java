@@ -31,6 +31,7 @@ import tenthmark.measurement.formula.Formulas;
 public final class UncertaintyPairs {
 
   private static final Set<String> LOGARITHMS = Set.of("LN", "LOG10", "LOG");
+
   /** A relative uncertainty is smaller. */
   private static final double MOST_OF_ITSELF = 0.5;
 
@@ -252,7 +253,10 @@ public final class UncertaintyPairs {
     List<CellAddress> added = terms(cell).addedFactor(chain);
     for (CellAddress value : terms(cell).factors(chain)) {
       List<CellAddress> inputs =
-          behind(value).stream().filter(cells::containsKey).filter(of -> !of.equals(value)).toList();
+          behind(value).stream()
+              .filter(cells::containsKey)
+              .filter(of -> !of.equals(value))
+              .toList();
       boolean fits =
           formulas.containsKey(value)
               && added.size() > 1

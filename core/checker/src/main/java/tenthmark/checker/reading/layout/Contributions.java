@@ -135,8 +135,7 @@ public final class Contributions {
   private Optional<Field> scatter(TypedCell part) {
     boolean spread =
         Spreads.isOfSpread(part.cell(), surroundings.evaluation())
-            || NativeFunctions.of(part.cell()).stream()
-                .anyMatch(NativeFunctions.SPREADS::contains);
+            || NativeFunctions.of(part.cell()).stream().anyMatch(NativeFunctions.SPREADS::contains);
     return spread ? Optional.of(Field.REPEAT) : Optional.empty();
   }
 

@@ -128,10 +128,7 @@ final class FormItems {
   /** Whether words behind a unit lead on to a number that is an uncertainty. */
   private boolean leadsOn(TypedCell unit) {
     String rest = unit.text().substring(grammar.leadingUnit(unit.text()).orElse("").length());
-    return rest.length() > 1
-        && !rest.contains("(")
-        && at < row.size()
-        && row.get(at).mayBeNumber();
+    return rest.length() > 1 && !rest.contains("(") && at < row.size() && row.get(at).mayBeNumber();
   }
 
   private Optional<TypedCell> uncertainty(TypedCell value, Heading heading, boolean led) {

@@ -177,8 +177,7 @@ final class Forms implements Layout {
     /** A difference is a value if what formulas pair with it is called its uncertainty. */
     private boolean isPaired(FormItem item) {
       Optional<CellAddress> size = surroundings.pairs().uncertainty(item.value().address());
-      boolean plain =
-          !item.heading().can(Role.COMPARISON) && !item.heading().can(Role.ACCEPTED);
+      boolean plain = !item.heading().can(Role.COMPARISON) && !item.heading().can(Role.ACCEPTED);
       return size.isPresent()
           && (plain
               || items.stream()

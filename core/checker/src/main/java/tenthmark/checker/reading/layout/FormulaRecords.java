@@ -12,8 +12,8 @@ import tenthmark.measurement.formula.CellAddress;
 
 /**
  * Values and their uncertainties that formulas alone tell apart, in whatever layout: a label to the
- * left or above names them, and their unit stands there or beside them. What words tell stands above
- * this; where there is no unit, too little is known to call it missing.
+ * left or above names them, and their unit stands there or beside them. What words tell stands
+ * above this; where there is no unit, too little is known to call it missing.
  */
 final class FormulaRecords implements Layout {
 
@@ -39,8 +39,7 @@ final class FormulaRecords implements Layout {
     return drafts.isEmpty()
         ? List.of()
         : List.of(
-            new Proposal(
-                drafts, block.area(), Direction.ROWS, Map.of(), Map.of(), Map.of(), WEAK));
+            new Proposal(drafts, block.area(), Direction.ROWS, Map.of(), Map.of(), Map.of(), WEAK));
   }
 
   private static Optional<Draft> draft(

@@ -48,8 +48,7 @@ final class Group {
 
   /** Where a table has no total, the only contribution is the uncertainty. */
   void takeOnlyContribution() {
-    List<Field> contributions =
-        Field.CONTRIBUTIONS.stream().filter(attached::containsKey).toList();
+    List<Field> contributions = Field.CONTRIBUTIONS.stream().filter(attached::containsKey).toList();
     boolean numbers =
         contributions.size() == 1 && attached.get(contributions.get(0)).isSmallBeside(value);
     if (numbers) {

@@ -38,8 +38,7 @@ final class Groups {
   }
 
   /** The groups of a table, one for each column of values. */
-  static List<Group> of(
-      List<Column> columns, Map<Integer, Role> roles, Surroundings surroundings) {
+  static List<Group> of(List<Column> columns, Map<Integer, Role> roles, Surroundings surroundings) {
     Groups groups = new Groups(columns, roles, surroundings);
     groups.join();
     return groups.groups;
@@ -52,9 +51,7 @@ final class Groups {
     if (groups.isEmpty()) {
       return;
     }
-    with(Role.UNCERTAINTY)
-        .sorted(Comparator.comparing(this::weakness))
-        .forEach(this::uncertainty);
+    with(Role.UNCERTAINTY).sorted(Comparator.comparing(this::weakness)).forEach(this::uncertainty);
     for (Column column : columns) {
       Role role = roles.get(column.place());
       if (role != null && role != Role.UNCERTAINTY && !isOfValues(role)) {
@@ -86,9 +83,7 @@ final class Groups {
         .findFirst()
         .or(
             () ->
-                groups.stream()
-                    .filter(group -> column.isPartOf(group.value(), pairs))
-                    .findFirst());
+                groups.stream().filter(group -> column.isPartOf(group.value(), pairs)).findFirst());
   }
 
   private boolean isNamed(Column column) {

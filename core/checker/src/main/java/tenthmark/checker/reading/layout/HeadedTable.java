@@ -166,8 +166,7 @@ final class HeadedTable {
             column ->
                 column.texts().stream()
                         .flatMap(text -> grammar.read(text).stream())
-                        .filter(
-                            heading -> heading.mark() == Heading.Mark.SURE && isBare(heading))
+                        .filter(heading -> heading.mark() == Heading.Mark.SURE && isBare(heading))
                         .count()
                     > 1);
   }
@@ -456,8 +455,7 @@ final class HeadedTable {
     return Stream.of(Field.UNIT, Field.UNCERTAINTY)
         .flatMap(field -> group.column(field).stream())
         .flatMap(column -> Optional.ofNullable(column.cells().get(line)).stream())
-        .anyMatch(
-            cell -> cell.isText() && grammar.vocabulary().says(Notion.EXACT, cell.text()));
+        .anyMatch(cell -> cell.isText() && grammar.vocabulary().says(Notion.EXACT, cell.text()));
   }
 
   /** Whether a formula says what the uncertainty of a value is, wherever that stands. */

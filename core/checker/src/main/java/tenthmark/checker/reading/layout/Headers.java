@@ -157,10 +157,7 @@ final class Headers {
 
   /** A line of texts that say less than the line above them is a record that waits for numbers. */
   private boolean isData(int line, int above) {
-    return !isOfUnits(line)
-        && telling(line) == 0
-        && telling(above) > 1
-        && !isUnderOne(line, above);
+    return !isOfUnits(line) && telling(line) == 0 && telling(above) > 1 && !isUnderOne(line, above);
   }
 
   /** Whether one heading is merged across several texts of the line beneath. */

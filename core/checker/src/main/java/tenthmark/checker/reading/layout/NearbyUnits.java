@@ -45,7 +45,8 @@ public final class NearbyUnits {
   private void find(Draft draft, boolean captions) {
     CellAddress value = draft.place(Field.VALUE).orElseThrow();
     Optional<TypedSheet> sheet = surroundings.sheet(value.sheet());
-    if (sheet.isEmpty() || sheet.get().at(value.column(), value.row()).filter(c -> !c.isText()).isEmpty()) {
+    if (sheet.isEmpty()
+        || sheet.get().at(value.column(), value.row()).filter(c -> !c.isText()).isEmpty()) {
       return;
     }
     near(sheet.get(), value, draft.place(Field.UNCERTAINTY))

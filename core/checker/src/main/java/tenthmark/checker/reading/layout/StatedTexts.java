@@ -28,7 +28,7 @@ final class StatedTexts implements Layout {
     List<Draft> drafts = new ArrayList<>();
     Map<CellAddress, Field> headings = new HashMap<>();
     for (TypedCell cell : block.cells()) {
-      if (cell.isText() && isResult(cell)) {
+      if (cell.isText() && isResult(cell) && (!cell.isFormula() || tells(cell, surroundings))) {
         drafts.add(draft(cell, labels, headings));
       }
     }
@@ -36,6 +36,15 @@ final class StatedTexts implements Layout {
         ? List.of()
         : List.of(
             new Proposal(drafts, block.area(), Direction.ROWS, headings, Map.of(), Map.of(), 5));
+  }
+
+  /** A formula tells a result of its own if it computes it of cells and says the unit. */
+  private static boolean tells(TypedCell cell, Surroundings surroundings) {
+    return !surroundings.evaluation().references(cell.cell()).isEmpty()
+        && Amount.stated(cell.text())
+            .or(() -> Amount.inSentence(cell.text()))
+            .filter(text -> !text.unit().isEmpty())
+            .isPresent();
   }
 
   /** Whether a text states a result; a sentence does only if a formula makes it. */

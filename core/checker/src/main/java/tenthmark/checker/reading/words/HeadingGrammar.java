@@ -52,6 +52,7 @@ public final class HeadingGrammar {
               + "|\\p{IsGreek}[\\p{L}\\p{N}_]{0,4}|(?:ln|log|lg|sin|1/)\\s?\\(?\\p{L}[\\p{L}\\p{N}]?\\)?");
   private static final Pattern SUBSCRIPT =
       Pattern.compile("\\p{L}_.*|\\p{L}[\\p{N}₀-₉²³'′]*|\\p{IsGreek}.*|\\p{Ll}\\p{Lu}");
+
   /** A function at the start, be it behind a sign, is what the heading is about. */
   private static final int LATEST_FUNCTION = 2;
 
