@@ -7,38 +7,30 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.Optional;
+import tenthmark.checker.course.Course;
+import tenthmark.checker.report.Fingerprint;
 
 /**
- * What results rest on beside the file itself: where one of these differs, they are of no use.
+ * What findings rest on beside the file itself: where one of these differs, they are of no use.
+ * What a course makes of the rules, and how it is run, is applied to findings that are kept.
  *
  * @param checker the program and its version
- * @param profile the SHA-256 of the course's profile, or "none"
+ * @param course the fingerprint of what the course expects
  */
-public record Basis(String checker, String profile) {
+public record Basis(String checker, String course) {
 
-  /** The basis of results by this version with a profile, if there is one. */
-  public static Basis of(String version, Optional<Path> profile) throws IOException {
-    return new Basis(version, profile.isPresent() ? sha256(profile.get()) : "none");
+  /** The basis of findings by this version in a course. */
+  public static Basis of(String version, Course course) {
+    return new Basis(version, Fingerprint.of(course));
   }
 
   /** The SHA-256 of a file's content in hexadecimal digits. */
   public static String sha256(Path file) throws IOException {
-    MessageDigest digest = digest();
+    MessageDigest digest = Fingerprint.sha256();
     try (InputStream content = Files.newInputStream(file)) {
       content.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), digest));
     }
     return HexFormat.of().formatHex(digest.digest());
-  }
-
-  private static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException impossible) {
-      // Every Java platform has it.
-      throw new IllegalStateException(impossible);
-    }
   }
 }

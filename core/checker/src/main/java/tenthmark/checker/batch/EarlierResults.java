@@ -2,29 +2,34 @@ package tenthmark.checker.batch;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.BufferedReader;
-import java.io.BufferedWriter;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.workbook.Reason;
 
 /**
- * The results of earlier checks in a file: a line for what they rest on, then one for each workbook
- * that was checked. A line is added as soon as a workbook is done, so that a batch that was stopped
- * goes on where it stood.
+ * The findings of earlier checks in a file: a line for what they rest on, then one for each
+ * workbook that was checked, the last one of a workbook being its newest. A line is added as soon
+ * as a workbook is done, so that a batch that was stopped goes on where it stood, and nothing is
+ * written where nothing is new. The file belongs to one check at a time.
+ *
+ * <p>Findings are kept before a course grades them: another grading needs no workbook.
  */
 public final class EarlierResults implements AutoCloseable {
 
@@ -39,48 +44,94 @@ public final class EarlierResults implements AutoCloseable {
 
   private record Result(String sha256, FileReport report) {}
 
-  private final Path file;
-  private final Heading heading;
+  private final FileChannel file;
   private final ResultLines lines;
-  private final Map<Path, Result> earlier;
-  private final Map<Path, Result> results;
+  private final Map<Path, Result> earlier = new HashMap<>();
+  private final Map<Path, Result> made = new ConcurrentHashMap<>();
   private final Map<Path, String> hashes = new ConcurrentHashMap<>();
-  private BufferedWriter writer;
-  private int carriedOver;
+  private final AtomicInteger carriedOver = new AtomicInteger();
+  private final Map<Path, String> unkept = new TreeMap<>();
 
-  /** Why a result could not be kept; then none after it is. */
-  private IOException failure;
+  /** Whether the file takes no more lines. */
+  private boolean full;
 
-  private EarlierResults(Path file, Heading heading, ResultLines lines, Map<Path, Result> earlier) {
+  private EarlierResults(FileChannel file, RuleCatalogue rules) {
     this.file = file;
-    this.heading = heading;
-    this.lines = lines;
-    this.earlier = earlier;
-    this.results = new TreeMap<>(earlier);
+    this.lines = new ResultLines(rules);
   }
 
   /**
    * Opens a file of results, or begins one.
    *
    * @param keep whether earlier results may be used again; if not, all begins anew
-   * @throws IOException if the file cannot be read or written, or is some other file
+   * @throws IOException if the file cannot be read or written, is some other file or belongs to
+   *     another check
    */
   public static EarlierResults open(Path file, Basis basis, RuleCatalogue rules, boolean keep)
       throws IOException {
-    Heading heading = Heading.of(basis);
-    ResultLines lines = new ResultLines(rules);
-    boolean usable = Files.exists(file) && Files.size(file) > 0 && begins(file, heading, lines);
-    EarlierResults results =
-        new EarlierResults(file, heading, lines, usable && keep ? results(file, lines) : Map.of());
-    results.write();
-    return results;
+    Files.createDirectories(file.toAbsolutePath().getParent());
+    FileChannel channel =
+        FileChannel.open(
+            file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    EarlierResults results = new EarlierResults(channel, rules);
+    try {
+      results.lock();
+      results.begin(Heading.of(basis), keep);
+      return results;
+    } catch (IOException | RuntimeException problem) {
+      channel.close();
+      throw problem;
+    }
   }
 
-  private static boolean begins(Path file, Heading heading, ResultLines lines) throws IOException {
-    try (BufferedReader content = Files.newBufferedReader(file)) {
-      Heading found = lines.read(content.readLine(), Heading.class);
+  private void lock() throws IOException {
+    try {
+      if (file.tryLock() != null) {
+        return;
+      }
+    } catch (OverlappingFileLockException here) {
+      // Another check of this very process has it.
+    }
+    throw new IOException(
+        "another check keeps its results there; wait for its end, or name another file");
+  }
+
+  private void begin(Heading heading, boolean keep) throws IOException {
+    boolean usable = file.size() > 0 && read(heading, keep);
+    if (!usable || !keep) {
+      earlier.clear();
+      file.truncate(0);
+      append(lines.write(heading));
+      return;
+    }
+    file.position(file.size());
+    if (!endsWithLine()) {
+      append("");
+    }
+  }
+
+  /** Reads what the file holds; whether it rests on the same. */
+  private boolean read(Heading heading, boolean keep) throws IOException {
+    file.position(0);
+    // Not closed, for that would close the file.
+    BufferedReader content =
+        new BufferedReader(Channels.newReader(file, StandardCharsets.UTF_8.newDecoder(), -1));
+    Heading found = heading(content);
+    if (!found.equals(heading) || !keep) {
+      return false;
+    }
+    for (String line = content.readLine(); line != null; line = content.readLine()) {
+      result(line).ifPresent(result -> earlier.put(result.report().file(), result));
+    }
+    return true;
+  }
+
+  private Heading heading(BufferedReader content) throws IOException {
+    try {
+      String line = content.readLine();
+      Heading found = line == null ? null : lines.read(line, Heading.class);
       if (found != null && Heading.HOLDS.equals(found.holds())) {
-        return found.equals(heading);
+        return found;
       }
       throw otherKind(null);
     } catch (JsonProcessingException | CharacterCodingException other) {
@@ -92,36 +143,48 @@ public final class EarlierResults implements AutoCloseable {
     return new IOException("it is a file of another kind and is left as it is", cause);
   }
 
-  private static Map<Path, Result> results(Path file, ResultLines lines) throws IOException {
-    Map<Path, Result> results = new HashMap<>();
-    try (BufferedReader content = Files.newBufferedReader(file)) {
-      content.readLine();
-      for (String line = content.readLine(); line != null; line = content.readLine()) {
-        result(line, lines).ifPresent(result -> results.put(result.report().file(), result));
-      }
-    }
-    return results;
-  }
-
-  /** Nothing for the last line of a batch that was stopped: its workbook is checked again. */
-  private static Optional<Result> result(String line, ResultLines lines) {
+  /** Nothing for a line that was cut short or damaged: its workbook is checked again. */
+  private Optional<Result> result(String line) {
     try {
-      return Optional.of(lines.read(line, Result.class));
-    } catch (JsonProcessingException cutShort) {
+      return Optional.ofNullable(lines.read(line, Result.class))
+          .filter(result -> result.sha256() != null && result.report() != null);
+    } catch (JsonProcessingException | RuntimeException damaged) {
       return Optional.empty();
     }
   }
 
+  private boolean endsWithLine() throws IOException {
+    ByteBuffer last = ByteBuffer.allocate(1);
+    file.read(last, file.size() - 1);
+    return last.get(0) == '\n';
+  }
+
   /**
-   * The report on a workbook: the earlier one if its content is the same, else a new one. Any
+   * The findings in a workbook: the earlier ones if its content is the same, else new ones. Any
    * thread may call this.
    *
    * @param content the file that holds the workbook
+   * @param check finds them, before the course grades them
    */
   public FileReport report(Path workbook, Path content, Supplier<FileReport> check) {
     Optional<String> sha256 = sha256(content);
-    sha256.ifPresent(hash -> hashes.put(workbook, hash));
-    return sha256.flatMap(hash -> earlier(workbook, hash)).map(Result::report).orElseGet(check);
+    Optional<FileReport> known = sha256.flatMap(hash -> earlier(workbook, hash));
+    if (known.isPresent()) {
+      carriedOver.incrementAndGet();
+      hashes.put(workbook, sha256.get());
+      return known.get();
+    }
+    FileReport report = check.get();
+    if (sha256.isPresent() && report.problem().isEmpty()) {
+      hashes.put(workbook, sha256.get());
+      made.put(workbook, new Result(sha256.get(), report));
+    }
+    return report;
+  }
+
+  /** The SHA-256 of a workbook's content, once its report was made and it could be checked. */
+  public Optional<String> sha256OfReported(Path workbook) {
+    return Optional.ofNullable(hashes.get(workbook));
   }
 
   /** Nothing where the file cannot be read, which its check will report. */
@@ -133,71 +196,49 @@ public final class EarlierResults implements AutoCloseable {
     }
   }
 
-  private Optional<Result> earlier(Path workbook, String sha256) {
+  private Optional<FileReport> earlier(Path workbook, String sha256) {
     return Optional.ofNullable(earlier.get(workbook))
-        .filter(result -> result.sha256().equals(sha256));
+        .filter(result -> result.sha256().equals(sha256))
+        .map(Result::report);
   }
 
-  /** Keeps a report that was made here, if its workbook was checked. One thread calls this. */
-  public void keep(FileReport report) {
-    String sha256 = hashes.remove(report.file());
-    if (sha256 == null || report.problem().isPresent()) {
+  /**
+   * Keeps what was newly found in a workbook. What cannot be kept is checked anew the next time;
+   * the batch goes on. One thread calls this.
+   */
+  public void keep(Path workbook) {
+    Result result = made.remove(workbook);
+    if (result == null || full) {
       return;
     }
-    if (earlier(report.file(), sha256).isPresent()) {
-      carriedOver++;
-      return;
-    }
-    Result result = new Result(sha256, report);
-    results.put(report.file(), result);
-    if (failure == null) {
-      append(lines.write(result));
-    }
-  }
-
-  /** What cannot be kept is checked anew the next time; the batch goes on. */
-  private void append(String line) {
     try {
-      writer.write(line);
-      writer.newLine();
-      writer.flush();
-    } catch (IOException problem) {
-      failure = problem;
+      append(lines.write(result));
+    } catch (Throwable fault) {
+      full = fault instanceof IOException;
+      unkept.put(workbook, Reason.of(fault));
+    }
+  }
+
+  private void append(String line) throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap((line + "\n").getBytes(StandardCharsets.UTF_8));
+    while (bytes.hasRemaining()) {
+      file.write(bytes);
     }
   }
 
   /** How many reports were earlier ones. */
   public int carriedOver() {
-    return carriedOver;
+    return carriedOver.get();
   }
 
-  /** Writes all lines anew, in the order of the workbooks, and stays ready for further ones. */
-  private void write() throws IOException {
-    Files.createDirectories(file.toAbsolutePath().getParent());
-    Path whole = file.resolveSibling(".part-" + UUID.randomUUID());
-    List<String> content = new ArrayList<>(List.of(lines.write(heading)));
-    results.values().forEach(result -> content.add(lines.write(result)));
-    try {
-      Files.write(whole, content);
-      Files.move(whole, file, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(whole);
-    }
-    writer = Files.newBufferedWriter(file, StandardOpenOption.APPEND);
+  /** The workbooks whose findings could not be kept, and why; once the file is full, the first. */
+  public Map<Path, String> unkept() {
+    return unkept;
   }
 
-  /**
-   * Ends the file.
-   *
-   * @throws IOException if a result could not be kept
-   */
+  /** Lets another check have the file. */
   @Override
   public void close() throws IOException {
-    writer.close();
-    if (failure != null) {
-      throw failure;
-    }
-    write();
-    writer.close();
+    file.close();
   }
 }

@@ -29,6 +29,7 @@ import tenthmark.checker.profile.Profile;
 import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.Fingerprint;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.roster.Register;
 import tenthmark.checker.rules.RuleCatalogue;
@@ -129,9 +130,23 @@ final class CheckCommand implements Callable<Integer> {
       names = "--changed-only",
       description =
           "Takes over the results that were kept of workbooks whose content is the same, and checks"
-              + " the others; so a batch that was stopped goes on where it stood. All are checked"
-              + " if the version or the profile is another.")
+              + " the others; so a batch that was stopped goes on where it stood. What a profile"
+              + " makes of the rules is applied to results that were kept; all are checked if the"
+              + " version is another, or what the profile expects. Reports that are there already"
+              + " stay.")
   private boolean changedOnly;
+
+  /**
+   * Where findings come from.
+   *
+   * @param of the report on a workbook
+   * @param source the fingerprint of a workbook and of all that its findings rest on, if known
+   * @param keep keeps the findings in a workbook for later checks
+   */
+  private record Findings(
+      Function<HandedIn, FileReport> of,
+      Function<Path, Optional<String>> source,
+      Consumer<Path> keep) {}
 
   @Override
   public Integer call() throws IOException {
@@ -176,7 +191,7 @@ final class CheckCommand implements Callable<Integer> {
     Sentences texts = CheckerTexts.in(language.language().orElse(course.language()));
     try (Unpacked archives = Unpacked.in(ArchiveLimits.DEFAULT)) {
       List<HandedIn> found =
-          out.begin(submissions(archives), checker, texts, Provenances.now(profile));
+          out.begin(submissions(archives), checker, texts, Provenances.now(profile), changedOnly);
       found.stream().filter(file -> file.kind() == FileKind.STRAY).forEach(this::notChecked);
       Optional<Register> register = grading.register(found, course.administration().submissions());
       List<HandedIn> files =
@@ -186,10 +201,12 @@ final class CheckCommand implements Callable<Integer> {
           ? check(files, checker, texts, register, results.get())
           : check(
               files,
-              file -> checker.check(file.path(), file.content()),
+              new Findings(
+                  file -> checker.check(file.path(), file.content()),
+                  file -> Optional.empty(),
+                  file -> {}),
               texts,
-              register,
-              report -> {});
+              register);
     }
   }
 
@@ -223,23 +240,27 @@ final class CheckCommand implements Callable<Integer> {
       Sentences texts,
       Optional<Register> register,
       Path results) {
-    try {
-      Basis basis = Basis.of(new Version().getVersion()[0], Optional.ofNullable(profile));
-      try (EarlierResults earlier =
-          EarlierResults.open(results, basis, checker.rules(), changedOnly)) {
-        int status =
-            check(files, file -> report(file, checker, earlier), texts, register, earlier::keep);
-        if (changedOnly) {
-          spec.commandLine()
-              .getErr()
-              .println(earlier.carriedOver() + " unchanged since the last check");
-        }
-        return status;
+    PrintWriter err = spec.commandLine().getErr();
+    Basis basis = Basis.of(new Version().getVersion()[0], checker.profile().course());
+    try (EarlierResults earlier =
+        EarlierResults.open(results, basis, checker.rules(), changedOnly)) {
+      Findings findings =
+          new Findings(
+              file -> checker.graded(report(file, checker, earlier)),
+              file -> earlier.sha256OfReported(file).map(hash -> Fingerprint.of(hash, basis)),
+              earlier::keep);
+      int status = check(files, findings, texts, register);
+      if (changedOnly) {
+        err.println(earlier.carriedOver() + " unchanged since the last check");
       }
+      earlier
+          .unkept()
+          .forEach(
+              (file, reason) ->
+                  err.println(TextReport.line(file, "its results cannot be kept: " + reason)));
+      return earlier.unkept().isEmpty() ? status : Main.FAILED;
     } catch (IOException problem) {
-      spec.commandLine()
-          .getErr()
-          .println(results + ": cannot be read or written: " + Reason.of(problem));
+      err.println(results + ": cannot be read or written: " + Reason.of(problem));
       return Main.FAILED;
     }
   }
@@ -250,16 +271,12 @@ final class CheckCommand implements Callable<Integer> {
 
   private static FileReport report(HandedIn file, FileChecker checker, EarlierResults earlier) {
     return earlier.report(
-        file.path(), file.content(), () -> checker.check(file.path(), file.content()));
+        file.path(), file.content(), () -> checker.examine(file.path(), file.content()));
   }
 
   private int check(
-      List<HandedIn> files,
-      Function<HandedIn, FileReport> checker,
-      Sentences texts,
-      Optional<Register> register,
-      Consumer<FileReport> keep) {
-    List<Job> jobs = files.stream().map(file -> job(file, checker)).toList();
+      List<HandedIn> files, Findings findings, Sentences texts, Optional<Register> register) {
+    List<Job> jobs = files.stream().map(file -> job(file, findings, register.isEmpty())).toList();
     CheckOutput output = output(jobs.size(), texts);
     PrintWriter err = spec.commandLine().getErr();
     new Batch(threads)
@@ -269,26 +286,29 @@ final class CheckCommand implements Callable<Integer> {
               FileReport report = finished.report();
               output.file(report);
               out.unwritten(report.file(), finished.unwritten());
-              keep.accept(report);
+              findings.keep().accept(report.file());
             });
     boolean printed = output.end();
     boolean written = out.end(output.reports(), register.orElse(Register.NONE), err);
     if (register.isPresent()) {
       List<Grade> grades = grading.grades(register.get(), output.reports());
       grading.report(register.get(), grades, err);
-      written &= out.grades(output.reports(), grades, grading.unmatched(register.get()), err);
+      written &=
+          out.grades(
+              output.reports(), findings.source(), grades, grading.unmatched(register.get()), err);
     }
+    out.tidy(output.reports(), err);
     return printed && written ? status(output.reports()) : Main.FAILED;
   }
 
-  private Job job(HandedIn file, Function<HandedIn, FileReport> checker) {
+  private Job job(HandedIn file, Findings findings, boolean page) {
     return new Job(
         file.path(),
         () ->
             file.problem()
                 .map(problem -> FileReport.unchecked(file.path(), problem))
-                .orElseGet(() -> checker.apply(file)),
-        report -> out.write(report, file.content()));
+                .orElseGet(() -> findings.of().apply(file)),
+        report -> out.write(report, file.content(), findings.source().apply(file.path()), page));
   }
 
   private CheckOutput output(int files, Sentences texts) {

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -14,6 +16,8 @@ import picocli.CommandLine.Spec;
 import tenthmark.checker.grade.Grade;
 import tenthmark.checker.output.FolderLock;
 import tenthmark.checker.output.ReportFolder;
+import tenthmark.checker.output.Tidied;
+import tenthmark.checker.output.WrittenReports;
 import tenthmark.checker.remark.Remark;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
@@ -45,6 +49,7 @@ final class OutOption {
   private final Map<Path, List<Unwritten>> failures = new LinkedHashMap<>();
   private Optional<ReportFolder> reports = Optional.empty();
   private Optional<FolderLock> lock = Optional.empty();
+  private Optional<WrittenReports> written = Optional.empty();
 
   /** The file in the folder that keeps the results for later checks. */
   Optional<Path> results() {
@@ -54,10 +59,15 @@ final class OutOption {
   /**
    * Begins the reports on these workbooks; what already lies in the folder is left out.
    *
+   * @param keep whether reports that are there already stay
    * @throws ParameterException if that is all
    */
   List<HandedIn> begin(
-      List<HandedIn> entries, FileChecker checker, Sentences texts, Provenance provenance) {
+      List<HandedIn> entries,
+      FileChecker checker,
+      Sentences texts,
+      Provenance provenance,
+      boolean keep) {
     if (folder == null) {
       return entries;
     }
@@ -67,26 +77,29 @@ final class OutOption {
       throw new ParameterException(
           spec.commandLine(), "all that is to be checked lies in --out " + folder);
     }
-    lock = Optional.of(taken());
+    take(keep);
     List<Path> files =
         workbooks.stream()
             .filter(file -> file.kind() == FileKind.WORKBOOK)
             .map(HandedIn::path)
             .toList();
-    reports = Optional.of(new ReportFolder(folder, files, checker, texts, Optional.of(provenance)));
+    reports =
+        Optional.of(
+            new ReportFolder(folder, files, checker, texts, Optional.of(provenance), written));
     return workbooks;
   }
 
-  private FolderLock taken() {
+  private void take(boolean keep) {
     try {
-      return FolderLock.take(folder)
-          .orElseThrow(
-              () ->
-                  new ParameterException(
-                      spec.commandLine(),
-                      folder
-                          + ": another check writes its reports there; wait for its end, or name"
-                          + " another folder"));
+      lock = FolderLock.take(folder);
+      if (lock.isEmpty()) {
+        throw new ParameterException(
+            spec.commandLine(),
+            folder
+                + ": another check writes its reports there; wait for its end, or name"
+                + " another folder");
+      }
+      written = Optional.of(WrittenReports.in(folder, keep));
     } catch (IOException problem) {
       throw new ParameterException(
           spec.commandLine(), folder + ": cannot be read or written: " + Reason.of(problem));
@@ -95,6 +108,9 @@ final class OutOption {
 
   /** Lets another check have the folder. */
   void release() throws IOException {
+    if (written.isPresent()) {
+      written.get().close();
+    }
     if (lock.isPresent()) {
       lock.get().close();
     }
@@ -105,9 +121,14 @@ final class OutOption {
     return folder != null && ReportFolder.holds(folder, path);
   }
 
-  /** Writes the reports on one workbook and gives those that cannot be; any thread may do that. */
-  List<Unwritten> write(FileReport report, Path original) {
-    return reports.isPresent() ? reports.get().write(report, original) : List.of();
+  /**
+   * Writes the reports on one workbook and gives those that cannot be; any thread may do that.
+   *
+   * @param source the fingerprint of the workbook and of all that its findings rest on
+   * @param page whether its page is written now, and not with its grade
+   */
+  List<Unwritten> write(FileReport report, Path original, Optional<String> source, boolean page) {
+    return reports.isPresent() ? reports.get().write(report, original, source, page) : List.of();
   }
 
   /** Notes that reports on a workbook could not be written. */
@@ -129,11 +150,28 @@ final class OutOption {
     return failures.values().stream().flatMap(List::stream).noneMatch(Unwritten::incomplete);
   }
 
+  /** Takes away what earlier checks wrote about workbooks that are gone, and says so. */
+  void tidy(List<FileReport> all, PrintWriter err) {
+    reports.ifPresent(
+        folders -> {
+          Tidied tidied =
+              folders.tidy(all.stream().map(FileReport::file).collect(Collectors.toSet()));
+          tidied.gone().forEach(err::println);
+          tidied.unwritten().forEach(left -> err.println(TextReport.line(folder, left.line())));
+        });
+  }
+
   /** Writes what the newest workbooks give; whether all could be written. */
   boolean grades(
-      List<FileReport> all, List<Grade> grades, List<Remark> unmatched, PrintWriter err) {
+      List<FileReport> all,
+      Function<Path, Optional<String>> sources,
+      List<Grade> grades,
+      List<Remark> unmatched,
+      PrintWriter err) {
     List<Unwritten> missing =
-        reports.map(folders -> folders.writeGrades(all, grades, unmatched)).orElse(List.of());
+        reports
+            .map(folders -> folders.writeGrades(all, sources, grades, unmatched))
+            .orElse(List.of());
     missing.forEach(report -> err.println(TextReport.line(folder, report.line())));
     return missing.isEmpty();
   }

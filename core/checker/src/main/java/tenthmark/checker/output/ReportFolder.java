@@ -3,12 +3,20 @@ package tenthmark.checker.output;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenthmark.checker.copy.AnnotatedCopy;
 import tenthmark.checker.grade.Grade;
 import tenthmark.checker.grade.GradeTable;
@@ -20,11 +28,14 @@ import tenthmark.checker.page.StudentsPage;
 import tenthmark.checker.remark.Remark;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.Fingerprint;
 import tenthmark.checker.report.JsonReport;
 import tenthmark.checker.report.Provenance;
 import tenthmark.checker.report.Unwritten;
 import tenthmark.checker.roster.Register;
+import tenthmark.checker.rules.Grading;
 import tenthmark.checker.rules.RuleCatalogue;
+import tenthmark.checker.rules.RulePolicy;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
 import tenthmark.measurement.wording.Sentences;
@@ -47,12 +58,14 @@ public final class ReportFolder {
   private static final String GRADES = "grades.csv";
   private static final String SECTIONS = "sections";
   private static final String RESULTS = "results.jsonl";
+  private static final String GONE = "gone";
 
   private final Path folder;
   private final CommonFolder root;
   private final FileChecker checker;
   private final Sentences texts;
   private final Optional<Provenance> provenance;
+  private final Optional<WrittenReports> written;
 
   /**
    * @param folder is made if it does not exist
@@ -61,17 +74,23 @@ public final class ReportFolder {
    * @param texts what the reports say, in one language
    */
   public ReportFolder(Path folder, List<Path> files, FileChecker checker, Sentences texts) {
-    this(folder, files, checker, texts, Optional.empty());
+    this(folder, files, checker, texts, Optional.empty(), Optional.empty());
   }
 
-  /** The same for reports that say by what and when they were checked. */
+  /**
+   * The same for reports that say by what and when they were checked.
+   *
+   * @param written which reports lie there from earlier checks
+   */
   public ReportFolder(
       Path folder,
       List<Path> files,
       FileChecker checker,
       Sentences texts,
-      Optional<Provenance> provenance) {
+      Optional<Provenance> provenance,
+      Optional<WrittenReports> written) {
     this.provenance = provenance;
+    this.written = written;
     this.folder = folder.toAbsolutePath().normalize();
     this.root = CommonFolder.of(files);
     this.checker = checker;
@@ -103,7 +122,7 @@ public final class ReportFolder {
 
   /** Writes what the student gets about a workbook that lies where it is called. */
   public List<Unwritten> write(FileReport report) {
-    return write(report, report.file());
+    return write(report, report.file(), Optional.empty(), true);
   }
 
   /**
@@ -112,26 +131,104 @@ public final class ReportFolder {
    * that can be read and not be copied.
    *
    * @param original the file that holds the workbook
+   * @param source the fingerprint of the workbook and of all that its findings rest on, if known:
+   *     of the same source nothing is written that is there already
+   * @param page whether its page is written now, and not with its grade
    * @return those that could not be written
    */
-  public List<Unwritten> write(FileReport report, Path original) {
+  public List<Unwritten> write(
+      FileReport report, Path original, Optional<String> source, boolean page) {
     Writing writing = new Writing();
-    writePage(writing, report, Optional.empty());
+    if (page) {
+      writePage(writing, report, source, Optional.empty());
+    }
     Path copy = own(report.file()).resolve(report.name());
-    if (report.problem().isEmpty()) {
-      writing.copy("its annotated copy", copy, () -> annotated(report, original));
-    } else {
+    if (report.problem().isPresent()) {
       writing.none("its annotated copy", copy);
+      return writing.unwritten();
+    }
+    Optional<String> inputs =
+        source.map(same -> Fingerprint.of(same, texts.language(), grading(report)));
+    if (!isThere(copy, inputs)
+        && writing.copy("its annotated copy", copy, () -> annotated(report, original))) {
+      note(writing, copy, report.file(), inputs);
     }
     return writing.unwritten();
   }
 
-  private void writePage(Writing writing, FileReport report, Optional<Grade> grade) {
+  /** What the course makes of the rules that found something. */
+  private Map<String, RulePolicy> grading(FileReport report) {
+    Grading grading = checker.profile().grading();
+    return report.findings().stream()
+        .map(finding -> finding.rule().id())
+        .distinct()
+        .collect(Collectors.toMap(Function.identity(), grading::policy));
+  }
+
+  private void writePage(
+      Writing writing, FileReport report, Optional<String> source, Optional<Grade> grade) {
+    Path page = own(report.file()).resolve(PAGE);
+    Optional<String> inputs =
+        inputs(
+            writing,
+            source,
+            same ->
+                Fingerprint.of(
+                    same,
+                    texts.language(),
+                    checker.profile().grading(),
+                    provenance.flatMap(Provenance::profile),
+                    grade.map(ReportFolder::shown)));
+    if (isThere(page, inputs)) {
+      return;
+    }
     Feedback feedback = new Feedback(provenance, grade);
-    writing.text(
+    if (writing.text(
         "its page",
-        own(report.file()).resolve(PAGE),
-        () -> StudentPage.of(report, checker.profile(), checker.rules(), feedback, texts));
+        page,
+        () -> StudentPage.of(report, checker.profile(), checker.rules(), feedback, texts))) {
+      note(writing, page, report.file(), inputs);
+    }
+  }
+
+  /** All of a grade but the report on the workbook that counts, of which its file says which. */
+  private static List<Object> shown(Grade grade) {
+    return List.of(
+        grade.participant(),
+        grade.status(),
+        grade.reason(),
+        grade.report().map(FileReport::file),
+        grade.deductions(),
+        grade.stale(),
+        grade.maximum(),
+        grade.comparison());
+  }
+
+  /** Without a fingerprint a report is written anew each time. */
+  private static Optional<String> inputs(
+      Writing writing, Optional<String> source, UnaryOperator<String> fingerprint) {
+    List<String> inputs = new ArrayList<>();
+    source.ifPresent(
+        same -> writing.attempt("the list of reports", () -> inputs.add(fingerprint.apply(same))));
+    return inputs.stream().findFirst();
+  }
+
+  private boolean isThere(Path report, Optional<String> inputs) {
+    try {
+      return written.isPresent()
+          && inputs.isPresent()
+          && written.get().isThere(report, inputs.get());
+    } catch (IOException unknown) {
+      return false;
+    }
+  }
+
+  private void note(Writing writing, Path report, Path submission, Optional<String> inputs) {
+    if (written.isPresent()) {
+      writing.attempt(
+          "the list of reports",
+          () -> written.get().written(report, absolute(submission), inputs.orElse("")));
+    }
   }
 
   /**
@@ -139,18 +236,26 @@ public final class ReportFolder {
    * instructor a page about the students, the table of grades and an archive for each section.
    *
    * @param reports on all workbooks
+   * @param sources the fingerprint of each workbook and of all that its findings rest on
    * @param unmatched remarks on students whom nobody is
    * @return what could not be written
    */
   public List<Unwritten> writeGrades(
-      List<FileReport> reports, List<Grade> grades, List<Remark> unmatched) {
+      List<FileReport> reports,
+      Function<Path, Optional<String>> sources,
+      List<Grade> grades,
+      List<Remark> unmatched) {
     Map<Path, Grade> bySubmission = new HashMap<>();
     for (Grade grade : grades) {
       grade.participant().attempts().forEach(attempt -> bySubmission.put(attempt.file(), grade));
     }
     Writing writing = new Writing();
     for (FileReport report : reports) {
-      writePage(writing, report, Optional.ofNullable(bySubmission.get(report.file())));
+      writePage(
+          writing,
+          report,
+          sources.apply(report.file()),
+          Optional.ofNullable(bySubmission.get(report.file())));
     }
     String course = checker.profile().course().name();
     writing.text(
@@ -211,6 +316,76 @@ public final class ReportFolder {
     writing.text(
         TESTS, folder.resolve(TESTS), () -> TestReport.write(reports, rules(), texts, this::name));
     return writing.unwritten();
+  }
+
+  /**
+   * Takes reports of earlier checks away whose workbook is gone, into a folder of their own, for
+   * nobody could make them anew, and those that lie where a workbook has no reports any more. Only
+   * what this program wrote and nobody changed is touched.
+   *
+   * @param files all that were checked now
+   * @return what was taken away, in a line each, and what could not be
+   */
+  public Tidied tidy(Set<Path> files) {
+    Writing writing = new Writing();
+    List<String> gone = new ArrayList<>();
+    Set<Path> checked = files.stream().map(ReportFolder::absolute).collect(Collectors.toSet());
+    for (WrittenReports.Entry left : written.map(WrittenReports::left).orElse(List.of())) {
+      Path report = left.file();
+      if (checked.contains(left.workbook())) {
+        writing.attempt(report + ", which is of an earlier check,", () -> remove(report));
+      } else if (isGone(left.workbook(), checked)) {
+        writing.attempt(
+            report + ", whose workbook is gone,",
+            () -> {
+              gone.add(left.workbook() + ": is gone; its report is now " + moved(report));
+            });
+      } else {
+        writing.attempt("the list of reports", () -> written.get().keep(left));
+      }
+    }
+    return new Tidied(gone, writing.unwritten());
+  }
+
+  /** Of a workbook in an archive only an archive that was read now tells whether it is there. */
+  private static boolean isGone(Path workbook, Set<Path> checked) {
+    if (Files.exists(workbook)) {
+      return false;
+    }
+    for (Path step = workbook.getParent(); step != null; step = step.getParent()) {
+      if (Files.isRegularFile(step)) {
+        Path archive = step;
+        return checked.stream().anyMatch(file -> file.startsWith(archive));
+      }
+    }
+    return true;
+  }
+
+  private Path moved(Path report) throws IOException {
+    Path place = folder.resolve(GONE).resolve(folder.resolve(WORKBOOKS).relativize(report));
+    Files.createDirectories(place.getParent());
+    Files.move(report, place, StandardCopyOption.REPLACE_EXISTING);
+    removeEmpty(report.getParent());
+    return place;
+  }
+
+  private void remove(Path report) throws IOException {
+    Files.deleteIfExists(report);
+    removeEmpty(report.getParent());
+  }
+
+  private void removeEmpty(Path inner) throws IOException {
+    for (Path step = inner;
+        step.startsWith(folder.resolve(WORKBOOKS)) && isEmpty(step);
+        step = step.getParent()) {
+      Files.delete(step);
+    }
+  }
+
+  private static boolean isEmpty(Path inner) throws IOException {
+    try (Stream<Path> content = Files.list(inner)) {
+      return content.findAny().isEmpty();
+    }
   }
 
   /** The rules that the course applies. */

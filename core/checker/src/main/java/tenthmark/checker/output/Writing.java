@@ -18,30 +18,50 @@ final class Writing {
 
   private final List<Unwritten> unwritten = new ArrayList<>();
 
-  /** Writes a report without which the check is incomplete. */
-  void text(String what, Path file, Callable<String> report) {
-    bytes(what, file, () -> report.call().getBytes(StandardCharsets.UTF_8));
+  /** Some work on reports that may fail like the writing of one. */
+  interface Work {
+    void run() throws Exception;
+  }
+
+  /** Does what no check is incomplete without. */
+  void attempt(String what, Work work) {
+    try {
+      work.run();
+    } catch (Throwable fault) {
+      unwritten.add(new Unwritten(what, Reason.of(fault), false));
+    }
+  }
+
+  /** Writes a report without which the check is incomplete; whether it could be. */
+  boolean text(String what, Path file, Callable<String> report) {
+    return bytes(what, file, () -> report.call().getBytes(StandardCharsets.UTF_8));
   }
 
   /** The same for one that is no text. */
-  void bytes(String what, Path file, Callable<byte[]> report) {
+  boolean bytes(String what, Path file, Callable<byte[]> report) {
     try {
       WholeFile.write(file, report.call());
+      return true;
     } catch (Throwable fault) {
       unwritten.add(new Unwritten(what, Reason.of(fault), true));
+      return false;
     }
   }
 
   /**
    * Writes a copy, without which the check is incomplete only if it was made and has no place. None
    * of an earlier check stays in its place.
+   *
+   * @return whether it was written
    */
-  void copy(String what, Path file, Callable<byte[]> copy) {
+  boolean copy(String what, Path file, Callable<byte[]> copy) {
     try {
       Files.deleteIfExists(file);
       WholeFile.write(file, copy.call());
+      return true;
     } catch (Throwable fault) {
       unwritten.add(new Unwritten(what, Reason.of(fault), fault instanceof IOException));
+      return false;
     }
   }
 

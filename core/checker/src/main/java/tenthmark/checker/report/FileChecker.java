@@ -48,7 +48,17 @@ public record FileChecker(
    * @param content the file that holds its content
    */
   public FileReport check(Path file, Path content) {
-    return report(file, content, inspection -> rules.check(inspection, profile.grading()));
+    return graded(examine(file, content));
+  }
+
+  /** What all rules find, before the course grades it: the same whatever its grading is. */
+  public FileReport examine(Path file, Path content) {
+    return report(file, content, rules::examine);
+  }
+
+  /** The report on a file that was examined, as the course grades it. */
+  public FileReport graded(FileReport examined) {
+    return examined.withFindings(rules.grade(examined.findings(), profile.grading()));
   }
 
   /**

@@ -34,6 +34,11 @@ public record FileReport(
     return new FileReport(file, Optional.of(problem), Contents.NONE, List.of());
   }
 
+  /** The same report with other findings, such as a course's grading makes of them. */
+  public FileReport withFindings(List<Finding> other) {
+    return new FileReport(file, problem, contents, other);
+  }
+
   /** The file's name without its folders. */
   public String name() {
     return file.getFileName().toString();

@@ -8,4 +8,10 @@ import tenthmark.measurement.formula.CellAddress;
  * @param rule the id of its rule
  * @param cell where it is
  */
-public record Cause(String rule, CellAddress cell) {}
+public record Cause(String rule, CellAddress cell) {
+
+  /** What tells a finding from others of its workbook. */
+  static Cause of(Finding finding) {
+    return new Cause(finding.rule().id(), finding.cell());
+  }
+}

@@ -1,10 +1,7 @@
 package tenthmark.checker.rules;
 
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,9 +12,8 @@ import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.formula.CellAddress;
 
 /**
- * Which findings would not be there without another one: each is put right in turn, the workbook
- * read and recalculated with that, and what is then no longer found follows from it. Only findings
- * that are reported are causes.
+ * What would not be found without each finding: it is put right, the workbook read and recalculated
+ * with that, and what is then no longer found follows from it.
  */
 final class Causes {
 
@@ -32,39 +28,34 @@ final class Causes {
     this.inspection = inspection;
   }
 
-  /** The findings in their order, each that follows from another behind it. */
-  List<Finding> resolve(List<Finding> findings) {
-    Map<Finding, Set<Finding>> following = transitive(following(findings));
-    Map<Finding, Finding> origins = origins(findings, following);
-    List<Finding> resolved = new ArrayList<>();
-    for (Finding finding : findings) {
-      if (!origins.containsKey(finding)) {
-        List<Finding> followers =
-            findings.stream().filter(other -> finding.equals(origins.get(other))).toList();
-        resolved.add(finding.causing(followers));
-        followers.forEach(other -> resolved.add(other.following(finding)));
-      }
-    }
-    return resolved;
+  /** The findings, each with what follows from it. */
+  List<Finding> withEffects(List<Finding> findings) {
+    Map<Finding, Effects> effects = effects(findings);
+    return findings.stream()
+        .map(finding -> finding.withEffects(effects.getOrDefault(finding, Effects.NONE)))
+        .toList();
   }
 
-  /** By finding, those that mending it makes vanish. */
-  private Map<Finding, Set<Finding>> following(List<Finding> findings) {
-    Map<Finding, Set<Finding>> following = new HashMap<>();
+  private Map<Finding, Effects> effects(List<Finding> findings) {
+    Map<Finding, Effects> effects = new HashMap<>();
     if (findings.size() < 2) {
-      return following;
+      return effects;
     }
+    Set<CellAddress> cells = findings.stream().map(Finding::cell).collect(Collectors.toSet());
     RuleCatalogue concerned = concerned(findings);
-    long cells =
+    long size =
         inspection.workbook().sheets().stream().flatMap(Sheet::cells).limit(MOST_CELLS).count();
     long left = MOST_CELLS;
     for (Finding finding : findings) {
-      if (!finding.mends().isEmpty() && left >= cells) {
-        left -= cells;
-        following.put(finding, vanishing(finding, findings, concerned));
+      if (!finding.mends().isEmpty() && left >= size) {
+        left -= size;
+        List<Cause> vanishing = vanishing(finding, findings, concerned);
+        if (!vanishing.isEmpty()) {
+          effects.put(finding, new Effects(vanishing, behind(finding.cell(), cells)));
+        }
       }
     }
-    return following;
+    return effects;
   }
 
   private RuleCatalogue concerned(List<Finding> findings) {
@@ -73,7 +64,7 @@ final class Causes {
         rules.rules().stream().filter(rule -> ids.contains(rule.declaration().id())).toList());
   }
 
-  private Set<Finding> vanishing(Finding mended, List<Finding> all, RuleCatalogue concerned) {
+  private List<Cause> vanishing(Finding mended, List<Finding> all, RuleCatalogue concerned) {
     Map<CellAddress, Optional<Content>> contents =
         mended.mends().stream()
             .collect(
@@ -81,66 +72,28 @@ final class Causes {
                     Mend::cell, mend -> Optional.of(mend.content()), (one, other) -> one));
     Set<Cause> still =
         concerned.found(inspection.with(contents)).stream()
-            .map(Causes::key)
+            .map(Cause::of)
             .collect(Collectors.toSet());
-    Set<Finding> gone = new LinkedHashSet<>();
-    if (!still.contains(key(mended))) {
-      all.stream()
-          .filter(other -> !other.equals(mended) && !still.contains(key(other)))
-          .forEach(gone::add);
+    if (still.contains(Cause.of(mended))) {
+      return List.of();
     }
-    return gone;
+    return all.stream()
+        .filter(other -> !other.equals(mended))
+        .map(Cause::of)
+        .filter(other -> !still.contains(other))
+        .distinct()
+        .toList();
   }
 
-  private static Cause key(Finding finding) {
-    return new Cause(finding.rule().id(), finding.cell());
-  }
-
-  /** What follows from what follows from a finding follows from it too. */
-  private static Map<Finding, Set<Finding>> transitive(Map<Finding, Set<Finding>> direct) {
-    Map<Finding, Set<Finding>> all = new HashMap<>();
-    for (Finding finding : direct.keySet()) {
-      Set<Finding> reached = new LinkedHashSet<>();
-      List<Finding> open = new ArrayList<>(direct.get(finding));
-      while (!open.isEmpty()) {
-        Finding next = open.remove(open.size() - 1);
-        if (!next.equals(finding) && reached.add(next)) {
-          open.addAll(direct.getOrDefault(next, Set.of()));
-        }
-      }
-      all.put(finding, reached);
-    }
-    return all;
-  }
-
-  /**
-   * The cause of each finding that has one. Of findings that follow from one another the cause is
-   * what more follows from, then what others are calculated from, then the first.
-   */
-  private Map<Finding, Finding> origins(
-      List<Finding> findings, Map<Finding, Set<Finding>> following) {
-    List<Finding> causes =
-        findings.stream()
-            .filter(finding -> !following.getOrDefault(finding, Set.of()).isEmpty())
+  private List<CellAddress> behind(CellAddress cell, Set<CellAddress> cells) {
+    return inspection.evaluation().dependsOn(cell, cells)
+        ? cells.stream()
+            .filter(one -> inspection.evaluation().dependsOn(cell, Set.of(one)))
             .sorted(
-                Comparator.comparing((Finding finding) -> -following.get(finding).size())
-                    .thenComparing(finding -> calculatedFrom(finding, following.get(finding))))
-            .toList();
-    Map<Finding, Finding> origins = new HashMap<>();
-    Set<Finding> chosen = new LinkedHashSet<>();
-    for (Finding cause : causes) {
-      if (!origins.containsKey(cause)) {
-        chosen.add(cause);
-        following.get(cause).stream()
-            .filter(finding -> !chosen.contains(finding))
-            .forEach(finding -> origins.putIfAbsent(finding, cause));
-      }
-    }
-    return origins;
-  }
-
-  private long calculatedFrom(Finding finding, Collection<Finding> others) {
-    Set<CellAddress> cells = others.stream().map(Finding::cell).collect(Collectors.toSet());
-    return inspection.evaluation().dependsOn(finding.cell(), cells) ? 1 : 0;
+                Comparator.comparing(CellAddress::sheet)
+                    .thenComparing(CellAddress::row)
+                    .thenComparing(CellAddress::column))
+            .toList()
+        : List.of();
   }
 }

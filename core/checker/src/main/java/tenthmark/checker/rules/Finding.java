@@ -15,7 +15,9 @@ import tenthmark.measurement.wording.Message;
  * @param found what stands there
  * @param expected what should stand there and how that was computed
  * @param points what it costs, zero or greater
- * @param mends what would put it right, as far as the rule can tell; nothing once causes are found
+ * @param mends what would put it right, as far as the rule can tell; nothing once its effects are
+ *     known
+ * @param effects what follows from it; nothing once causes are found
  * @param cause the finding without which this one would not be there, if there is one
  */
 public record Finding(
@@ -25,7 +27,11 @@ public record Finding(
     Message expected,
     double points,
     List<Mend> mends,
+    Effects effects,
     Optional<Cause> cause) {
+
+  private static final String PERHAPS_THERE = "doubt.found";
+  private static final String PERHAPS_MISREAD = "doubt.misread";
 
   /** Copies the list. */
   public Finding {
@@ -34,12 +40,12 @@ public record Finding(
 
   /** A finding that costs nothing, of which nobody knows yet how to mend it or why it is there. */
   Finding(RuleDeclaration rule, CellAddress cell, Message found, Message expected) {
-    this(rule, cell, found, expected, 0, List.of(), Optional.empty());
+    this(rule, cell, found, expected, 0, List.of(), Effects.NONE, Optional.empty());
   }
 
   /** The same finding with what would put it right. */
   Finding mendedBy(List<Mend> contents) {
-    return new Finding(rule, cell, found, expected, points, contents, cause);
+    return new Finding(rule, cell, found, expected, points, contents, effects, cause);
   }
 
   /** The same finding with the number that a part of a record should be, if it has a place. */
@@ -53,10 +59,11 @@ public record Finding(
     return new Finding(
         rule.withSeverity(Severity.NOTE),
         cell,
-        Message.of("doubt.found", found, why),
+        Message.of(PERHAPS_THERE, found, why),
         Message.of("doubt.expected"),
         0,
         mends,
+        effects,
         cause);
   }
 
@@ -65,16 +72,23 @@ public record Finding(
     return new Finding(
         rule.withSeverity(Severity.NOTE),
         cell,
-        Message.of("doubt.misread", found, why),
+        Message.of(PERHAPS_MISREAD, found, why),
         Message.of("doubt.otherwise", expected),
         0,
         mends,
+        effects,
         cause);
+  }
+
+  /** Whether it is a note only because something was not understood. */
+  boolean isInDoubt() {
+    return found.key().equals(PERHAPS_THERE) || found.key().equals(PERHAPS_MISREAD);
   }
 
   /** The same finding under a rule with another severity, and what it costs. */
   Finding graded(Severity severity, double cost) {
-    return new Finding(rule.withSeverity(severity), cell, found, expected, cost, mends, cause);
+    return new Finding(
+        rule.withSeverity(severity), cell, found, expected, cost, mends, effects, cause);
   }
 
   /** The same finding as one that follows from another, which is charged alone. */
@@ -86,6 +100,7 @@ public record Finding(
         expected,
         0,
         List.of(),
+        Effects.NONE,
         Optional.of(new Cause(origin.rule.id(), origin.cell)));
   }
 
@@ -102,7 +117,13 @@ public record Finding(
         expected,
         rule.severity() == Severity.NOTE ? 0 : dearest,
         List.of(),
+        Effects.NONE,
         Optional.empty());
+  }
+
+  /** The same finding with what follows from it, of which it was put right to find that out. */
+  Finding withEffects(Effects known) {
+    return new Finding(rule, cell, found, expected, points, List.of(), known, cause);
   }
 
   /** What was found, and what that follows from, if it does. */

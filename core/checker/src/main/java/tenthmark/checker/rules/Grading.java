@@ -17,14 +17,24 @@ public record Grading(Map<String, RulePolicy> policies) {
     policies = Map.copyOf(policies);
   }
 
+  /** What the course makes of the rule with this id. */
+  public RulePolicy policy(String rule) {
+    return policies.getOrDefault(rule, RulePolicy.DECLARED);
+  }
+
   private RulePolicy policy(RuleDeclaration rule) {
-    return policies.getOrDefault(rule.id(), RulePolicy.DECLARED);
+    return policy(rule.id());
   }
 
   /** The rules that are applied. */
   public RuleCatalogue applied(RuleCatalogue rules) {
     return new RuleCatalogue(
         rules.rules().stream().filter(rule -> policy(rule.declaration()).applies()).toList());
+  }
+
+  /** Whether the course applies the rule of a finding. */
+  boolean applies(Finding finding) {
+    return policy(finding.rule()).applies();
   }
 
   /** The finding with the course's severity and points. */

@@ -2,13 +2,11 @@ package tenthmark.checker.rules;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.ServiceLoader;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tenthmark.measurement.wording.Message;
 
 /** All rules, by severity and id. */
 public record RuleCatalogue(List<Rule> rules) {
@@ -38,8 +36,7 @@ public record RuleCatalogue(List<Rule> rules) {
 
   /** What the rules that a course applies find in a workbook, with the course's severities. */
   public List<Finding> check(Inspection inspection, Grading grading) {
-    RuleCatalogue applied = grading.applied(this);
-    return new Causes(applied, inspection).resolve(applied.found(inspection, grading::graded));
+    return grade(examine(inspection), grading);
   }
 
   /** What all rules find in a workbook: sheet by sheet, from top to bottom. */
@@ -47,12 +44,43 @@ public record RuleCatalogue(List<Rule> rules) {
     return check(inspection, Grading.DECLARED);
   }
 
-  /** The same before it is known what follows from what. */
-  List<Finding> found(Inspection inspection) {
-    return found(inspection, UnaryOperator.identity());
+  /** What all rules find and what follows from it, before a course grades it. */
+  public List<Finding> examine(Inspection inspection) {
+    return new Causes(this, inspection).withEffects(found(inspection));
   }
 
-  private List<Finding> found(Inspection inspection, UnaryOperator<Finding> grade) {
+  /**
+   * What a course makes of findings: those of the rules that it applies, with its severities and
+   * points. It grades what is certain; what is in doubt stays a note whatever the course says. What
+   * follows from another of them is not charged once more.
+   */
+  public List<Finding> grade(List<Finding> findings, Grading grading) {
+    Map<String, Severity> declared =
+        rules.stream()
+            .map(Rule::declaration)
+            .collect(Collectors.toMap(RuleDeclaration::id, RuleDeclaration::severity));
+    return Consequences.resolve(
+        findings.stream()
+            .filter(grading::applies)
+            .map(
+                finding ->
+                    isInDoubt(finding, declared.get(finding.rule().id()))
+                        ? finding
+                        : grading.graded(finding))
+            .toList());
+  }
+
+  private static boolean isInDoubt(Finding finding, Severity declared) {
+    return finding.isInDoubt() || isNote(finding, declared);
+  }
+
+  /** A rule that is not sure makes a note of what it finds. */
+  private static boolean isNote(Finding finding, Severity declared) {
+    return finding.rule().severity() == Severity.NOTE && declared != Severity.NOTE;
+  }
+
+  /** The same before it is known what follows from what. */
+  List<Finding> found(Inspection inspection) {
     List<String> sheets =
         inspection.workbook().sheets().stream().map(sheet -> sheet.name()).toList();
     Doubts doubts = new Doubts(inspection);
@@ -60,34 +88,22 @@ public record RuleCatalogue(List<Rule> rules) {
         .flatMap(
             rule ->
                 rule instanceof AbsenceRule absence
-                    ? absences(absence, inspection, doubts, grade)
+                    ? absences(absence, inspection, doubts)
                     : rule.check(inspection).stream()
-                        .map(finding -> graded(rule, finding, doubts, grade)))
+                        .map(finding -> inDoubt(rule, finding, doubts)))
         .sorted(
             Comparator.comparing((Finding finding) -> sheets.indexOf(finding.cell().sheet()))
                 .thenComparing(PLACE))
         .toList();
   }
 
-  private static Finding graded(
-      Rule rule, Finding finding, Doubts doubts, UnaryOperator<Finding> grade) {
-    if (isInDoubt(finding, rule)) {
-      return finding;
-    }
-    return (rule.restsOnTables() ? doubts.about(finding) : Optional.<Message>empty())
-        .map(finding::perhapsMisread)
-        .orElseGet(() -> grade.apply(finding));
+  private static Finding inDoubt(Rule rule, Finding finding, Doubts doubts) {
+    return rule.restsOnTables() && !isNote(finding, rule.declaration().severity())
+        ? doubts.about(finding).map(finding::perhapsMisread).orElse(finding)
+        : finding;
   }
 
-  /** A rule that is not sure makes a note of what it finds. */
-  private static boolean isInDoubt(Finding finding, Rule rule) {
-    return finding.rule().severity() == Severity.NOTE
-        && rule.declaration().severity() != Severity.NOTE;
-  }
-
-  /** A course grades what is certain; what is in doubt stays a note whatever the course says. */
-  private static Stream<Finding> absences(
-      AbsenceRule rule, Inspection inspection, Doubts doubts, UnaryOperator<Finding> grade) {
+  private static Stream<Finding> absences(AbsenceRule rule, Inspection inspection, Doubts doubts) {
     return inspection.records().stream()
         .flatMap(
             measurement ->
@@ -97,6 +113,6 @@ public record RuleCatalogue(List<Rule> rules) {
                             doubts
                                 .about(measurement, rule.part())
                                 .map(finding::inDoubt)
-                                .orElseGet(() -> grade.apply(finding))));
+                                .orElse(finding)));
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,12 +14,18 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenthmark.checker.profile.Profile;
+import tenthmark.checker.profile.ProfileReader;
+import tenthmark.checker.profile.ProfileText;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.RuleCatalogue;
 import tenthmark.checker.workbook.Grid;
 import tenthmark.checker.workbook.Limits;
+import tenthmark.measurement.wording.Message;
 
 /** Students and numbers are invented. */
 class EarlierResultsTest {
@@ -58,7 +65,7 @@ class EarlierResultsTest {
     try (EarlierResults earlier = EarlierResults.open(state, basis, RuleCatalogue.load(), keep)) {
       for (Path file : files) {
         FileReport report = earlier.report(file, file, () -> count(file));
-        earlier.keep(report);
+        earlier.keep(file);
         reports.add(report);
       }
       assertThat(earlier.carriedOver()).isEqualTo(files.length - checked.size());
@@ -91,12 +98,24 @@ class EarlierResultsTest {
     }
 
     @Test
-    void resultsMakeTheSameFileWhateverTheirOrder() throws Exception {
+    void workbooksAddNothingToTheFile() throws Exception {
       run(BASIS, true, ada, ben);
-      String one = Files.readString(state);
-      run(BASIS, false, ben, ada);
+      byte[] before = Files.readAllBytes(state);
 
-      assertThat(state).hasContent(one.strip());
+      run(BASIS, true, ben, ada);
+
+      assertThat(state).hasBinaryContent(before);
+    }
+
+    @Test
+    void workbooksAreKnownBesideADamagedLine() throws Exception {
+      run(BASIS, true, ada);
+      Files.writeString(state, "null\n{}\n[1]\n", StandardOpenOption.APPEND);
+      run(BASIS, true, ben);
+
+      run(BASIS, true, ada, ben);
+
+      assertThat(checked).isEmpty();
     }
   }
 
@@ -150,14 +169,67 @@ class EarlierResultsTest {
 
     @Test
     void goesOnWhereItStood() throws Exception {
-      EarlierResults stopped = EarlierResults.open(state, BASIS, RuleCatalogue.load(), true);
-      stopped.keep(stopped.report(ada, ada, () -> count(ada)));
-      // Not closed: what a program that is killed leaves behind.
-      Files.writeString(state, Files.readString(state) + "{\"sha256\":\"12");
+      run(BASIS, true, ada);
+      // What a program that is killed leaves behind.
+      Files.writeString(state, "{\"sha256\":\"12", StandardOpenOption.APPEND);
 
       run(BASIS, true, ada, ben);
-
       assertThat(checked).containsExactly(ben);
+
+      run(BASIS, true, ada, ben);
+      assertThat(checked).isEmpty();
+    }
+  }
+
+  @Nested
+  class AResultThatCannotBeKept {
+
+    /** A sentence within so many others cannot be written down, for the stack or its depth. */
+    private FileReport unwritable(Path file) {
+      Message deep = Message.verbatim("deep");
+      for (int level = 0; level < 100_000; level++) {
+        deep = Message.of("found", deep);
+      }
+      FileReport report = checker.check(ben);
+      Finding finding = report.findings().get(0);
+      return new FileReport(
+          file,
+          Optional.empty(),
+          report.contents(),
+          List.of(new Finding(finding.rule(), finding.cell(), deep, finding.expected(), 0)));
+    }
+
+    @Test
+    void isNamedAndTheOthersAreKept() throws Exception {
+      try (EarlierResults earlier = EarlierResults.open(state, BASIS, RuleCatalogue.load(), true)) {
+        earlier.report(ada, ada, () -> unwritable(ada));
+        earlier.keep(ada);
+        earlier.report(ben, ben, () -> checker.check(ben));
+        earlier.keep(ben);
+
+        assertThat(earlier.unkept()).containsOnlyKeys(ada);
+      }
+
+      run(BASIS, true, ada, ben);
+      assertThat(checked).containsExactly(ada);
+    }
+  }
+
+  @Nested
+  class TheFile {
+
+    @Test
+    void belongsToOneCheckAtATime() throws Exception {
+      EarlierResults one = EarlierResults.open(state, BASIS, RuleCatalogue.load(), true);
+      try (one) {
+        assertThatThrownBy(() -> run(BASIS, true, ada))
+            .isInstanceOf(IOException.class)
+            .hasMessageStartingWith("another check keeps its results there");
+      }
+
+      run(BASIS, true, ada);
+
+      assertThat(checked).containsExactly(ada);
     }
   }
 
@@ -187,13 +259,48 @@ class EarlierResultsTest {
     }
   }
 
-  @Test
-  void theBasisHoldsTheHashOfTheProfile() throws Exception {
-    // FIPS 180-4, published example: SHA-256 of "abc" (from memory).
-    Path profile = Files.writeString(folder.resolve("course.yaml"), "abc");
+  @Nested
+  class TheBasis {
 
-    assertThat(Basis.of("1", Optional.of(profile)).profile())
+    private Basis of(String profile) {
+      ProfileText read = new ProfileReader(RuleCatalogue.load().ids()).read(profile);
+      return Basis.of("1", ((ProfileText.Usable) read).profile().course());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "rules: {unit-missing: {severity: note, points: 2}}",
+          "rules: {unit-missing: {severity: none}}",
+          "submissions: folder-per-student",
+          "roster: {id: Number}",
+          "grades: {maximum: 10}",
+          "language: de",
+          "# nothing but a remark"
+        })
+    void staysWithWhatIsAppliedToFindings(String profile) {
+      assertThat(of(profile)).isEqualTo(of(""));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "convention: standard",
+          "convention: {name: ours, wide: 0.5}",
+          "apparatus: [{name: steel rule, division: 1, unit: mm}]",
+          "quantities: [{name: Crank arm, unit: mm}]",
+          "headings: {uncertainty: [incertezza]}",
+          "tables: [{sheet: Bench, range: 'A2:C4', roles: {B: value}}]"
+        })
+    void changesWithWhatTheCourseExpects(String profile) {
+      assertThat(of(profile)).isNotEqualTo(of("")).isEqualTo(of(profile));
+    }
+  }
+
+  @Test
+  void aFileIsToldByItsCheckSum() throws Exception {
+    // FIPS 180-4, published example: SHA-256 of "abc" (from memory).
+    assertThat(Basis.sha256(Files.writeString(folder.resolve("abc"), "abc")))
         .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
-    assertThat(Basis.of("1", Optional.empty()).profile()).isEqualTo("none");
   }
 }
