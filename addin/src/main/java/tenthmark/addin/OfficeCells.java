@@ -33,6 +33,7 @@ import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
 import tenthmark.measurement.formula.Effort;
 import tenthmark.measurement.formula.NamedFormula;
+import tenthmark.measurement.formula.OfficeNotation;
 import tenthmark.measurement.formula.SheetSize;
 
 /**
@@ -280,7 +281,7 @@ public final class OfficeCells implements Cells {
 
   private CellContent formula(String text, CellAddress address) {
     return new CellContent.Formula(
-        text,
+        OfficeNotation.asInFiles(text),
         sheet(address.sheet())
             .filter(sheet -> text.startsWith("{"))
             .map(sheet -> array(sheet, address)));
@@ -323,7 +324,7 @@ public final class OfficeCells implements Cells {
       com.sun.star.table.CellAddress base = named.getReferencePosition();
       return Optional.of(
           new NamedFormula(
-              named.getContent(),
+              OfficeNotation.asInFiles(named.getContent()),
               new CellAddress(sheetNames()[base.Sheet], base.Column, base.Row),
               SheetSize.LARGE));
     } catch (NoSuchElementException removed) {

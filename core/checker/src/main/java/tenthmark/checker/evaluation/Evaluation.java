@@ -436,7 +436,7 @@ public final class Evaluation {
     if (problem instanceof StackOverflowError) {
       return NotCheckableException.tooDeep().said();
     }
-    return Message.of("reason.formula", String.valueOf(problem.getMessage()));
+    return Message.of("reason.formula");
   }
 
   private static String place(CellAddress address, String from) {

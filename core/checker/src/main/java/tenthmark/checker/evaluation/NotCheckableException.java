@@ -26,8 +26,9 @@ final class NotCheckableException extends RuntimeException {
     return of("reason.function", name);
   }
 
+  /** Without the words of the library that reads formulas, which are no one's language. */
   static NotCheckableException unreadable(RuntimeException cause) {
-    return because(cause, "reason.unreadable", String.valueOf(cause.getMessage()));
+    return because(cause, "reason.unreadable");
   }
 
   static NotCheckableException tooDeep() {

@@ -52,7 +52,7 @@ final class AdministrationSection {
   private static Optional<PathPattern> pattern(String text, Section profile) {
     try {
       return Optional.of(PathPattern.of(text));
-    } catch (IllegalArgumentException wrong) {
+    } catch (PathPattern.MalformedException wrong) {
       profile.valueProblem(SUBMISSIONS, "the pattern " + text + ": " + wrong.getMessage());
       return Optional.empty();
     }

@@ -88,6 +88,6 @@ public final class ProfileReader {
           before.length() - before.lastIndexOf('\n'),
           "a control character stands here");
     }
-    return new Problem(1, 1, "this is not YAML: " + noYaml.getMessage());
+    return new Problem(1, 1, "this is not YAML, or more nested or repeated than a profile can be");
   }
 }

@@ -25,6 +25,16 @@ public final class PathPattern {
   /** One piece of a pattern: a part, or text that stands for itself. */
   private record Piece(Part part, String text) {}
 
+  /** What is wrong with a pattern, in a line of our own. */
+  public static final class MalformedException extends IllegalArgumentException {
+
+    private static final long serialVersionUID = 1L;
+
+    private MalformedException(String line) {
+      super(line);
+    }
+  }
+
   private static final Pattern BRACES = Pattern.compile("\\{([^{}]*)\\}|([^{}]+)|[{}]");
 
   /** No name of a file is longer; what is longer is not searched. */
@@ -41,7 +51,7 @@ public final class PathPattern {
   /**
    * Reads a pattern.
    *
-   * @throws IllegalArgumentException with a line that says what is wrong
+   * @throws MalformedException with a line that says what is wrong
    */
   public static PathPattern of(String text) {
     List<Piece> pieces = new ArrayList<>();
@@ -60,7 +70,7 @@ public final class PathPattern {
     }
     Part part = braces.group(1) == null ? null : Part.of(braces.group(1));
     if (part == null) {
-      throw new IllegalArgumentException(
+      throw new MalformedException(
           braces.group()
               + " is no part of a name; parts are "
               + Stream.of(Part.values())
@@ -74,18 +84,18 @@ public final class PathPattern {
     Set<Part> found = EnumSet.noneOf(Part.class);
     for (Piece piece : pieces) {
       if (piece.part() != null && piece.part() != Part.ANY && !found.add(piece.part())) {
-        throw new IllegalArgumentException("{" + piece.part().word() + "} stands there twice");
+        throw new MalformedException("{" + piece.part().word() + "} stands there twice");
       }
     }
     if (!found.contains(Part.ID) && !found.contains(Part.NAME) && !found.contains(Part.LAST)) {
-      throw new IllegalArgumentException("it tells no student: {id}, {name} or {last} is missing");
+      throw new MalformedException("it tells no student: {id}, {name} or {last} is missing");
     }
   }
 
   private static void requireApart(List<Piece> pieces) {
     for (int next = 1; next < pieces.size(); next++) {
       if (pieces.get(next).part() != null && pieces.get(next - 1).part() != null) {
-        throw new IllegalArgumentException("nothing stands between two parts");
+        throw new MalformedException("nothing stands between two parts");
       }
     }
   }

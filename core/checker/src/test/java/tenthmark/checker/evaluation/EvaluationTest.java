@@ -165,6 +165,16 @@ class EvaluationTest {
           .isEqualTo("the checker does not know the function no_such_function");
     }
 
+    /** What the libraries say is in their words, in English and about their own insides. */
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+*2", "=2*nowhere", "=A1:", "=SUM(A1", "=SUM(1 2)", "=A1 B1 2"})
+    void isAFormulaThatCannotBeReadWithoutTheWordsOfALibrary(String formula) {
+      assertThat(reason(evaluated(Grid.sheet("Wheel").row(1, 2, formula)), 2, 0))
+          .isEqualTo(
+              "the checker cannot read the formula: a name in it stands for nothing, or it is"
+                  + " written as no formula that the checker knows");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"=LARGE((A1:B1,C1),1)", "=SUM((A1:B1,C1),2)", "=LARGE(A1:B1~C1,1)"})
     void isAUnionOfRangesThatIsNoListOfArguments(String formula) {

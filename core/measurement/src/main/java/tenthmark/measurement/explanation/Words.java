@@ -75,6 +75,9 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
     if (expression instanceof Union union) {
       return sentences.say("words.together", list(union.parts().stream().map(this::of).toList()));
     }
+    if (expression instanceof Expression.Array array) {
+      return "{" + list(array.rows().stream().flatMap(List::stream).map(this::of).toList()) + "}";
+    }
     if (expression instanceof Call call) {
       return call(call.function().name(), call.arguments());
     }

@@ -91,7 +91,9 @@ public final class Evaluator<T> {
     if (expression instanceof Call call) {
       return IntStream.range(0, call.arguments().size()).noneMatch(call.function()::takesOne);
     }
-    return expression instanceof Reference || expression instanceof ForeignCall;
+    return expression instanceof Reference
+        || expression instanceof ForeignCall
+        || expression instanceof Expression.Array;
   }
 
   private Operand<T> outright(Expression expression) {
@@ -107,6 +109,9 @@ public final class Evaluator<T> {
     if (expression instanceof Expression.Omitted) {
       return new Operand.Blank<>();
     }
+    if (expression instanceof Expression.Array array) {
+      return written(array);
+    }
     if (expression instanceof Compared compared) {
       return new Operand.Number<>(
           compared(compared.operator(), operand(compared.left()), operand(compared.right())));
@@ -121,6 +126,13 @@ public final class Evaluator<T> {
       throw FormulaException.of("formula.union");
     }
     return new Operand.Number<>(number(expression));
+  }
+
+  private Operand<T> written(Expression.Array array) {
+    return new Operand.Block<>(
+        array.rows().size(),
+        array.rows().get(0).size(),
+        array.rows().stream().map(row -> row.stream().map(this::outright).toList()).toList());
   }
 
   /** The number of an operand that must be single; a blank cell is 0. */

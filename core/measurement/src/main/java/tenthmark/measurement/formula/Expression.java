@@ -23,6 +23,19 @@ public sealed interface Expression {
   /** A text written in the formula. */
   record Text(String text) implements Expression {}
 
+  /**
+   * An array written in the formula.
+   *
+   * @param rows of one length, of constants and texts
+   */
+  record Array(List<List<Expression>> rows) implements Expression {
+
+    /** Copies the rows. */
+    public Array {
+      rows = rows.stream().map(List::copyOf).toList();
+    }
+  }
+
   /** An argument left empty between two separators. */
   record Omitted() implements Expression {}
 

@@ -208,6 +208,9 @@ final class FormulaParser {
         if (first.isSign("(")) {
           yield parenthesised();
         }
+        if (first.isSign("{") && cells) {
+          yield array();
+        }
         throw unexpected();
       }
     };
@@ -224,6 +227,41 @@ final class FormulaParser {
       throw FormulaException.of("formula.number.large", first.text());
     }
     return new Expression.Constant(value);
+  }
+
+  /** As files write it: commas between columns, semicolons between rows. */
+  private Expression array() {
+    List<List<Expression>> rows = new ArrayList<>();
+    do {
+      advance();
+      List<Expression> row = new ArrayList<>(List.of(element()));
+      while (token.isSign(",")) {
+        advance();
+        row.add(element());
+      }
+      rows.add(row);
+      if (row.size() != rows.get(0).size()) {
+        throw unexpected();
+      }
+    } while (token.isSign(";"));
+    expect("}");
+    return new Expression.Array(rows);
+  }
+
+  private Expression element() {
+    boolean negative = token.isSign("-");
+    if (negative || token.isSign("+")) {
+      advance();
+    }
+    boolean logical =
+        token.text().equalsIgnoreCase("TRUE") || token.text().equalsIgnoreCase("FALSE");
+    if (token.kind() != Kind.NUMBER && token.kind() != Kind.TEXT && !logical) {
+      throw unexpected();
+    }
+    Expression element = primary();
+    return negative && element instanceof Expression.Constant constant
+        ? new Expression.Constant(-constant.value())
+        : element;
   }
 
   private Expression parenthesised() {

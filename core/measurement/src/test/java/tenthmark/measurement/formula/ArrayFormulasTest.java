@@ -43,6 +43,15 @@ class ArrayFormulasTest {
       delimiter = '|',
       value = {
         "{=SUM(A1:A4*B1:B4)} | 37 | 7",
+        "{=SUM(A1:A2*{3;4})} | 11 | 4",
+        "{=SUM(A1:A2*{3,4})} | 21 | 7",
+        "=SUMPRODUCT(A1:A2,{3;4}) | 11 | 4",
+        "=SUMPRODUCT(A1:A2*{-3;4}) | 5 | 4",
+        "=INDEX({10,20;30,40},2,1)*A2 | 60 | 30",
+        "=VLOOKUP(2,{1,5;2,7},2)*A2 | 14 | 7",
+        "=SUM({1,2,+3})*A2 | 12 | 6",
+        "=MATCH(\"b\",{\"a\",\"b\"},0)*A2 | 4 | 2",
+        "=AVERAGE({TRUE,3})*A2 | 4 | 2",
         "{=SUM((A1:A4-AVERAGE(A1:A4))^2)} | 5 | -1",
         "{=SUM(IF(A1:A4>1.5;A1:A4;0))} | 9 | 1",
         "{=MAX(A1:A3*B1:B3)} | 14 | 7",
@@ -153,12 +162,15 @@ class ArrayFormulasTest {
           "=A2*(A1:A2~A4) | several ranges taken together stand where one is needed.",
           "=SUM(A1:A2!B1:B4)*A2 | the two ranges have no cell in common.",
           "=A2*VLOOKUP(9;A1:B4;2;0) | VLOOKUP does not find what it searches for.",
-          "=A2*VLOOKUP(6;B1:B4;1) | VLOOKUP searches in numbers that are not in order; sort them, or search for equal ones.",
+          "=A2*VLOOKUP(6;B1:B4;1) | VLOOKUP searches in numbers that are not in order; sort them,"
+              + " or search for equal ones.",
           "=A2*INDEX(A1:A4;7) | place 7 is asked for, but there are 4.",
           "=A2*IFS(A1>5;1) | none of the conditions of IFS holds.",
-          "=A2*SUMIF(B1:B5;\"*\") | the text \"*\" may stand for other texts in a search, which depends on the document.",
+          "=A2*SUMIF(B1:B5;\"*\") | the text \"*\" may stand for other texts in a search, which"
+              + " depends on the document.",
           "=A2*LARGE(A1:A4;5) | LARGE with 5 is not defined for 4 numbers.",
-          "=CONVERT(A2;\"lbm\";\"g\") | CONVERT with the unit lbm cannot be followed, because programs differ in it; multiply by a number instead.",
+          "=CONVERT(A2;\"lbm\";\"g\") | CONVERT with the unit lbm cannot be followed, because"
+              + " programs differ in it; multiply by a number instead.",
           "=CONVERT(A2;\"m\";\"s\") | m cannot be converted to s: they measure different things.",
           "=A2*Nowhere.A1 | the workbook has no sheet Nowhere."
         })

@@ -234,15 +234,22 @@ class FormulaParserTest {
           "= | the formula ends too early.",
           "=(B4 | the formula ends too early.",
           "=2B4 | the formula cannot be read at place 3, before \"B4\".",
-          "=1,5*B4 | the formula cannot be read at place 3, before \",\"; write decimals with a point.",
+          "=1,5*B4 | the formula cannot be read at place 3, before \",\"; write decimals with a"
+              + " point.",
           "=B4)*2 | the formula cannot be read at place 4, before \")\".",
           "=B4×2 | the character × at place 4 has no meaning in a formula.",
           "=\"abc | the quote at place 2 is not closed.",
           "=[.B4 | the bracket at place 2 is not closed.",
-          "=SUM({1;2}) | the formula cannot be read at place 6, before \"{\"; an array written in a formula is not supported.",
-          "=#REF!+1 | the formula cannot be read at place 2, before \"#\"; the formula holds an error or a lost reference.",
+          "=SUM({1;2,3}) | the formula cannot be read at place 12, before \"}\".",
+          "=SUM({A1;2}) | the formula cannot be read at place 7, before \"A1\".",
+          "=SUM({}) | the formula cannot be read at place 7, before \"}\".",
+          "=SUM({1;{2}}) | the formula cannot be read at place 9, before \"{\"; an array here is"
+              + " not supported.",
+          "=#REF!+1 | the formula cannot be read at place 2, before \"#\"; the formula holds an"
+              + " error or a lost reference.",
           "of:=[.#REF!]*2 | a reference is lost (#REF!).",
-          "='file:///a.ods'#$Sheet1.A1 | a reference to another file is not supported: file:///a.ods.",
+          "='file:///a.ods'#$Sheet1.A1 | a reference to another file is not supported:"
+              + " file:///a.ods.",
           "of:=['file:///a.ods'#$Sheet1.A1] | a reference to another file is not supported.",
           "=[1]Sheet1!A1 | [1] is not a cell or range of this file.",
           "=Records[mass] | a reference to a part of a table is not supported: Records."
