@@ -196,7 +196,7 @@ class EarlierResultsTest {
           file,
           Optional.empty(),
           report.contents(),
-          List.of(new Finding(finding.rule(), finding.cell(), deep, finding.expected(), 0)));
+          List.of(finding.rule().finding(finding.cell(), deep, finding.expected())));
     }
 
     @Test

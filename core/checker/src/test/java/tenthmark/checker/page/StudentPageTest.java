@@ -80,6 +80,7 @@ class StudentPageTest {
               first.expected(),
               0.5,
               List.of(),
+              first.effects(),
               Optional.empty());
 
       Element finding =
