@@ -66,6 +66,20 @@ class LocaleIT {
     }
   }
 
+  /** A German Calc takes 2.5 for a name. */
+  @Test
+  void aPointInAFormulaIsToldWhereNumbersHaveCommas() throws Exception {
+    try (Office office = Office.start(Profile.withExtension().inLocale("de-DE"));
+        Workbook workbook = office.create()) {
+      workbook.type("A1", "=LAB_READING(2.5)").set("B1", "=TENTHMARK.LAB.WHY(A1)");
+      assertThat(workbook.shown("A1")).isEqualTo("#NAME?");
+      assertThat(workbook.shown("B1"))
+          .isEqualTo(
+              "A number in the formula has a decimal point, which this office takes for part of a"
+                  + " name; here numbers are written with a comma.");
+    }
+  }
+
   @Test
   void aTextWithACommaIsNoNumber(Office office) throws Exception {
     try (Workbook workbook = office.create()) {

@@ -51,16 +51,23 @@ class WhyIT {
         "=A1/A9 | Division by zero: A9 is blank, which counts as 0.",
         "=SQRT(-A1) | the square root of minus A1 has no value: SQRT(-5) is not defined.",
         "=A1+E2 | E2 holds the text \"soft grip\" where a number belongs.",
-        "=A1+nowhere | nowhere is not a name that this workbook defines. If it is meant as a text, it needs"
-            + " quotation marks.",
+        "=A1+nowhere | nowhere is not a name that this workbook defines. If it is meant as a text,"
+            + " it needs quotation marks.",
         "=NOSUCHFUNCTION(A1) | This office does not know the function NOSUCHFUNCTION.",
+        "=LAB_HANDTIMD(2) | This office does not know the function LAB_HANDTIMD. Did you mean"
+            + " LAB_HANDTIMED?",
+        "=TENTHMARK.LAB.READING(1;fine) | fine is not a name that this workbook defines. If it is"
+            + " meant as a text, it needs quotation marks.",
+        "=TENTHMARK.LAB.READING(0;5) | LAB_READING: division is 0; it must be a number greater than"
+            + " zero. Is a decimal number meant? The comma stands between arguments here; write the"
+            + " number with a point, as in 0.5.",
         "=A3*2 | Cell A3 holds the error #DIV/0!. The reason there: Division by zero: A9 is blank,"
             + " which counts as 0.",
-        "=TENTHMARK.LAB.TOTAL(A1:A3) | Cell A3 holds the error #DIV/0!. The reason there: Division by"
-            + " zero: A9 is blank, which counts as 0.",
-        "=VLOOKUP(99;A1:A1;1;0) | what stands beside the value that is looked for in a table (VLOOKUP"
-            + " of 99, the cells A1:A1, 1 and 0) has no value: VLOOKUP does not find what it searches"
-            + " for.",
+        "=TENTHMARK.LAB.TOTAL(A1:A3) | Cell A3 holds the error #DIV/0!. The reason there: Division"
+            + " by zero: A9 is blank, which counts as 0.",
+        "=VLOOKUP(99;A1:A1;1;0) | what stands beside the value that is looked for in a table"
+            + " (VLOOKUP of 99, the cells A1:A1, 1 and 0) has no value: VLOOKUP does not find what"
+            + " it searches for.",
         "=B1+1 | cells refer to each other in a circle: B1, B1.",
         "=A1^2 | no error: B1 is A1 squared."
       })

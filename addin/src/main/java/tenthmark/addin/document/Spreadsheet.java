@@ -43,6 +43,11 @@ public final class Spreadsheet {
     this.model = controller.getModel();
   }
 
+  /** The document itself, for what this class does not offer. */
+  public XModel model() {
+    return model;
+  }
+
   /** A change of the spreadsheet. */
   @FunctionalInterface
   public interface Change {

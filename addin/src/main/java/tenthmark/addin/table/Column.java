@@ -1,5 +1,6 @@
 package tenthmark.addin.table;
 
+import java.util.List;
 import java.util.Optional;
 
 /** The columns of the record table, from left to right. */
@@ -16,9 +17,11 @@ enum Column {
   READING(22, "=IF({DIVISION}=\"\";\"\";LAB_READING({DIVISION};{SPACING};{ENDS}))"),
   PHYSICAL(26, "=IF({EXTENT}=\"\";\"\";LAB_FUZZY({EXTENT}))"),
   INSTRUMENT(28, "=IF({LAST_DIGIT}=\"\";\"\";LAB_DISPLAY({LAST_DIGIT}))"),
-  UNCERTAINTY(32, "=IF(COUNT({READING}:{INSTRUMENT})=0;\"\";LAB_TOTAL({READING}:{INSTRUMENT}))"),
+  UNCERTAINTY(
+      32, "=IF({READING}&{PHYSICAL}&{INSTRUMENT}=\"\";\"\";LAB_TOTAL({READING}:{INSTRUMENT}))"),
   RESULT(
-      56, "=IF(COUNT({VALUE};{UNCERTAINTY})<2;\"\";LAB_RESULT({VALUE};{UNCERTAINTY};{UNIT}&\"\"))"),
+      56,
+      "=IF(OR({VALUE}=\"\";{UNCERTAINTY}=\"\");\"\";LAB_RESULT({VALUE};{UNCERTAINTY};{UNIT}&\"\"))"),
   KIND(24),
   DUE_TO(50),
   SIZE(20);
@@ -46,6 +49,11 @@ enum Column {
   /** What a new record holds in its first row; a name in braces stands for a cell of that row. */
   Optional<String> content() {
     return Optional.ofNullable(content);
+  }
+
+  /** The columns into which numbers are typed. */
+  static List<Column> ofTypedNumbers() {
+    return List.of(VALUE, DIVISION, ENDS, EXTENT, LAST_DIGIT);
   }
 
   /** Whether a cell of the column is calculated. */

@@ -71,9 +71,12 @@ record RecordTable(SheetCells sheet, int left, int top, int records) {
   }
 
   /** Writes the last record, with its formulas and nothing measured yet. */
-  void writeLastRecord(TableWords words) throws Exception {
+  void writeLastRecord(TableWords words, TypedNumbers numbers) throws Exception {
     int row = bottom() - RECORD_HEIGHT + 1;
     look(row);
+    for (Column column : Column.ofTypedNumbers()) {
+      numbers.mark(sheet, place(column), row);
+    }
     Formulas formulas = new Formulas(this, row);
     for (Column column : Column.values()) {
       if (column.content().isPresent()) {

@@ -47,7 +47,7 @@ public final class RecordTables {
         () -> {
           setWidths(table);
           table.writeHeadings(words);
-          table.writeLastRecord(words);
+          table.writeLastRecord(words, new TypedNumbers(document, words));
           new TableNames(document).add(table);
           if (!notice.isThere()) {
             notice.addBelow(sheet, table.left(), table.right(), table.bottom(), language);
@@ -73,7 +73,7 @@ public final class RecordTables {
         workplace.title(),
         () -> {
           makeRoom(longer);
-          longer.writeLastRecord(words);
+          longer.writeLastRecord(words, new TypedNumbers(document, words));
           names.set(longer, found.ending());
         });
     selectLastRecord(longer);

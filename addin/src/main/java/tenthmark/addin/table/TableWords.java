@@ -34,6 +34,11 @@ record TableWords(Language language) {
     return say("RATIONALE");
   }
 
+  /** What stands behind a text in place of a number. */
+  String noNumber() {
+    return say("NO_NUMBER");
+  }
+
   private String say(String word) {
     String key = "table." + word.toLowerCase(Locale.ROOT).replace('_', '-');
     return texts().say(key);

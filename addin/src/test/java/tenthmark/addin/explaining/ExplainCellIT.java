@@ -58,6 +58,16 @@ class ExplainCellIT {
   }
 
   @Test
+  void tellsANumberThatIsTextInItsCellAndInAFormulaThatPassesItOver() throws Exception {
+    workbook.type("B5", "0,318 m").set("B6", "=AVERAGE(B3;B5)");
+    String said =
+        "which looks like a number but is a text: no formula calculates with it. As a number it is"
+            + " typed 0.318.";
+    assertThat(explained("B5")).startsWith("What is wrong:\nB5 holds \"0,318 m\", " + said);
+    assertThat(explained("B6")).startsWith("What is wrong:\nB5 (value) holds \"0,318 m\", " + said);
+  }
+
+  @Test
   void namesEveryControlOfItsWindowForScreenReaders() throws Exception {
     workbook.select("C4").choose("tenthmark:explain");
     WindowOnScreen window = WindowOnScreen.await(office, "Explain cell C4");

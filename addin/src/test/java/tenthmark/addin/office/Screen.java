@@ -29,7 +29,7 @@ public final class Screen implements AutoCloseable {
     this.server =
         start(
             new ProcessBuilder(
-                "Xvfb", "-displayfd", "1", "-noreset", "-screen", "0", "1400x900x24"));
+                "Xvfb", "-displayfd", "1", "-noreset", "-screen", "0", "1366x768x24"));
     this.display = ":" + free(server.inputReader());
     start(on("openbox", "--config-file", "/etc/xdg/openbox/rc.xml"));
     Patience.until("the window manager", () -> output(on("xdotool", "get_desktop")).isPresent());

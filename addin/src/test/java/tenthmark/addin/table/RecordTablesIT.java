@@ -9,10 +9,15 @@ import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.DispatchResultState;
 import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSheetConditionalEntries;
 import com.sun.star.util.XProtectable;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -86,6 +91,41 @@ class RecordTablesIT {
       workbook.set("A2", "Tyre gauge").set("C2", 2.41).set("I2", 0.02);
       assertThat(workbook.number("M2")).isEqualTo(0.02);
       assertThat(workbook.shown("N2")).isEqualTo("2.41 ± 0.02");
+    }
+
+    /** What a cell shows by a condition is seen on the screen only: no interface gives it. */
+    @Test
+    void marksTextsInPlaceOfNumbersByAConditionOfTheSheet() throws Exception {
+      at("A1").done("new-table");
+      for (String cell : List.of("C2", "E2", "G2", "H2", "I2")) {
+        XSheetConditionalEntries conditions =
+            queryInterface(
+                XSheetConditionalEntries.class,
+                properties(cell).getPropertyValue("ConditionalFormat"));
+        XSheetCondition condition = queryInterface(XSheetCondition.class, conditions.getByIndex(0));
+        assertThat(condition.getFormula1()).isEqualTo("ISTEXT(" + cell + ")");
+      }
+      assertThat(part("styles.xml", workbook.save("marked", Workbook.Format.ODS)))
+          .contains("<number:text> is text, no number</number:text>");
+    }
+
+    private String part(String name, Path file) throws Exception {
+      try (ZipFile zip = new ZipFile(file.toFile())) {
+        byte[] content = zip.getInputStream(zip.getEntry(name)).readAllBytes();
+        return new String(content, StandardCharsets.UTF_8);
+      }
+    }
+
+    @Test
+    void saysInTheResultWhatIsNoNumber() throws Exception {
+      at("A1").done("new-table");
+      workbook.type("C2", "24,6").set("E2", 1);
+      assertThat(workbook.shown("N2"))
+          .isEqualTo("LAB_RESULT: value is the text \"24,6\"; it must be a number.");
+      workbook.set("C2", 24.6).type("E2", "1 mm");
+      assertThat(workbook.shown("N2")).isEqualTo("Err:502");
+      assertThat(workbook.set("A20", "=TENTHMARK.LAB.WHY(N2)").shown("A20"))
+          .contains("LAB_READING: division is the text \"1 mm\"");
     }
 
     @Test

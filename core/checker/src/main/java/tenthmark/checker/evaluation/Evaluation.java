@@ -31,10 +31,14 @@ import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.explanation.Unknown;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
 import tenthmark.measurement.formula.Effort;
+import tenthmark.measurement.formula.FormulaException;
+import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
@@ -57,6 +61,8 @@ public final class Evaluation {
   private static final Value CIRCLE = Values.single(ErrorEval.CIRCULAR_REF_ERROR);
 
   /** Cells of a circle that POI, which follows it by recursion, is let into. */
+  private static final Value NO_SUCH_NAME = new Value.Fault("#NAME?");
+
   private static final int LONGEST_CIRCLE = 200;
 
   private final Workbook workbook;
@@ -126,6 +132,28 @@ public final class Evaluation {
   /** The sentence of a LAB function in this cell about arguments that are hardly meant. */
   public Optional<Message> doubt(CellAddress address) {
     return Optional.ofNullable(doubts.get(address));
+  }
+
+  /** The word in the formula of a cell for which it shows #NAME?, if it can be told. */
+  public Optional<Unknown> unknown(CellAddress address) {
+    try {
+      return cells.at(address) instanceof CellContent.Formula formula
+          ? Unknown.in(new Formulas().inCell(formula.text()).tree(), address, cells, catalogue)
+          : Optional.empty();
+    } catch (FormulaException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Whether a program showed #NAME? for a word that nobody knows: a name that is not defined, or a
+   * function that resembles one of ours. Any other function may be known elsewhere.
+   */
+  public boolean isMisspelt(Cell cell) {
+    return stored(cell.content()).filter(NO_SUCH_NAME::equals).isPresent()
+        && unknown(cell.address())
+            .filter(word -> !word.isFunction() || word.meant().isPresent())
+            .isPresent();
   }
 
   /** The value that the program which saved the file stored with a formula. */

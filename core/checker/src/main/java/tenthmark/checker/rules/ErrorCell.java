@@ -10,6 +10,7 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.explanation.Unknown;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Message;
 
@@ -17,15 +18,24 @@ import tenthmark.measurement.wording.Message;
 @AutoService(Rule.class)
 public final class ErrorCell implements Rule {
 
+  private static final String NO_SUCH_NAME = "#NAME?";
+
   private static final Map<String, String> MEANINGS =
       Map.of(
-          "#DIV/0!", "error-cell.division",
-          "#VALUE!", "error-cell.kind",
-          "#REF!", "error-cell.reference",
-          "#NAME?", "error-cell.name",
-          "#NUM!", "error-cell.number",
-          "#N/A", "error-cell.missing",
-          "~CIRCULAR~REF~", "error-cell.circle");
+          "#DIV/0!",
+          "error-cell.division",
+          "#VALUE!",
+          "error-cell.kind",
+          "#REF!",
+          "error-cell.reference",
+          NO_SUCH_NAME,
+          "error-cell.name",
+          "#NUM!",
+          "error-cell.number",
+          "#N/A",
+          "error-cell.missing",
+          "~CIRCULAR~REF~",
+          "error-cell.circle");
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("error-cell", Severity.ERROR);
@@ -51,7 +61,9 @@ public final class ErrorCell implements Rule {
   /** The error's name, or the sentence that stands in the cell instead of a result. */
   private static Optional<Message> problem(Cell cell, Evaluation evaluation) {
     if (!(evaluation.at(cell.address()) instanceof Outcome.Known known)) {
-      return Optional.empty();
+      return evaluation.isMisspelt(cell)
+          ? Optional.of(Message.verbatim(NO_SUCH_NAME))
+          : Optional.empty();
     }
     if (known.value() instanceof Value.Fault fault) {
       return Optional.of(Message.verbatim(fault.reason()));
@@ -97,13 +109,28 @@ public final class ErrorCell implements Rule {
                     () -> Message.of(MEANINGS.getOrDefault(error.toString(), "error-cell.other"))));
   }
 
-  /** The cells behind an error that hold no number. */
+  /** The cells behind an error that hold no number, or the word that nobody knows. */
   private static Optional<Message> cause(Cell cell, String error, Inspection inspection) {
     return switch (error) {
       case "#VALUE!" -> text(cell, inspection.evaluation());
       case "#DIV/0!" -> blank(cell, inspection);
+      case NO_SUCH_NAME -> unknown(cell, inspection.evaluation());
       default -> Optional.empty();
     };
+  }
+
+  private static Optional<Message> unknown(Cell cell, Evaluation evaluation) {
+    return evaluation.unknown(cell.address()).map(ErrorCell::expected);
+  }
+
+  private static Message expected(Unknown unknown) {
+    if (!unknown.isFunction()) {
+      return Message.of("error-cell.name.text", unknown.word());
+    }
+    return unknown
+        .meant()
+        .map(meant -> Message.of("error-cell.name.meant", meant, unknown.word()))
+        .orElseGet(() -> Message.of("error-cell.name.function", unknown.word()));
   }
 
   private static Optional<Message> text(Cell cell, Evaluation evaluation) {

@@ -40,6 +40,7 @@ public final class NotCheckable implements Rule {
                 cell ->
                     uncheckable(cell, inspection).stream()
                         .filter(outcome -> outcome.origin().equals(cell.address()))
+                        .filter(outcome -> !inspection.evaluation().isMisspelt(cell))
                         .map(
                             outcome ->
                                 finding(cell, outcome.reason(), counts.get(cell.address()) - 1)));

@@ -11,10 +11,13 @@ import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.evaluation.StoredResults;
+import tenthmark.checker.unit.UnitReader;
+import tenthmark.checker.unit.UnitText;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.result.TextualNumber;
 import tenthmark.measurement.wording.Message;
 
 /**
@@ -24,8 +27,6 @@ import tenthmark.measurement.wording.Message;
  */
 @AutoService(Rule.class)
 public final class NumberAsText implements Rule {
-
-  private static final Pattern SPACE = Pattern.compile("[\\p{Z}\\s]+");
 
   private static final Pattern DECIMAL =
       Pattern.compile("[\\p{Z}\\s]*[-+−]?\\d+[.,]\\d+(?:[eE][-+]?\\d+)?[\\p{Z}\\s]*");
@@ -78,7 +79,18 @@ public final class NumberAsText implements Rule {
                 range ->
                     inspection.workbook().sheet(range.sheet()).stream()
                         .flatMap(sheet -> sheet.cells(range)))
-            .filter(cell -> isNumber(cell, inspection.evaluation()));
+            .filter(cell -> isTextualNumber(cell, inspection.evaluation()));
+  }
+
+  /** One with its unit is a text in every program; what is no unit may be a word about a count. */
+  private static boolean isTextualNumber(Cell cell, Evaluation evaluation) {
+    return isNumber(cell, evaluation)
+        || text(cell, evaluation)
+            .flatMap(TextualNumber::in)
+            .filter(number -> !number.unit().isEmpty())
+            .filter(
+                number -> !(UnitReader.STANDARD.read(number.unit()) instanceof UnitText.Unknown))
+            .isPresent();
   }
 
   private static boolean isNumber(Cell cell, Evaluation evaluation) {
@@ -129,8 +141,8 @@ public final class NumberAsText implements Rule {
   }
 
   private static Mend asNumber(Cell cell, Evaluation evaluation) {
-    String text = text(cell, evaluation).orElseThrow();
-    String plain = SPACE.matcher(text).replaceAll("").replace(',', '.').replace('−', '-');
-    return Mend.number(cell.address(), Double.parseDouble(plain));
+    TextualNumber typed =
+        text(cell, evaluation).map(String::strip).flatMap(TextualNumber::in).orElseThrow();
+    return Mend.number(cell.address(), typed.number().doubleValue());
   }
 }

@@ -9,7 +9,10 @@ import tenthmark.checker.record.Rationale;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 
-/** A measured value without a rationale; a calculated one needs none. */
+/**
+ * A measured value without a rationale, or with one that says itself that a cause is not given; a
+ * calculated one needs none.
+ */
 @AutoService(Rule.class)
 public final class RationaleMissing implements AbsenceRule {
 
@@ -32,7 +35,8 @@ public final class RationaleMissing implements AbsenceRule {
         measurement.number(Field.VALUE).isPresent()
             && !isExplainedByFormula(measurement)
             && !measurement.isSlope();
-    return owed && hasNone(measurement) && !measurement.isCalculatedFrom(inspection.recordValues())
+    boolean lacking = hasNone(measurement) || lacksCause(measurement);
+    return owed && lacking && !measurement.isCalculatedFrom(inspection.recordValues())
         ? Optional.of(finding(measurement))
         : Optional.empty();
   }
@@ -60,11 +64,17 @@ public final class RationaleMissing implements AbsenceRule {
     return measurement.rationale().map(Rationale::text).orElse("").isEmpty();
   }
 
+  private static boolean lacksCause(MeasurementRecord measurement) {
+    String text = measurement.rationale().map(Rationale::text).orElse("");
+    return tenthmark.measurement.recording.Rationale.lacksCause(text);
+  }
+
   private static Finding finding(MeasurementRecord measurement) {
     Optional<CellAddress> place = measurement.rationale().map(Rationale::address);
+    String found = lacksCause(measurement) ? "rationale-missing.cause" : "rationale-missing.found";
     return DECLARATION.finding(
         place.orElseGet(() -> measurement.placeOrValue(Field.VALUE)),
-        Message.of("rationale-missing.found", measurement.name()),
+        Message.of(found, measurement.name()),
         Message.of("rationale-missing.expected"));
   }
 }

@@ -68,6 +68,27 @@ class CellsAndFilesTest {
       assertThat(Findings.expected(finding)).isEqualTo(expected);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+      "'=LAB_READING(1,fine)', 'a name that the workbook defines instead of fine, or \"fine\" in"
+          + " quotation marks if a text is meant'",
+      "=LAB_HANDTIMD(2), LAB_HANDTIMED instead of LAB_HANDTIMD",
+      "=Reading(1)*2, LAB_READING instead of READING"
+    })
+    void namesTheWordThatNobodyKnows(String formula, String expected) {
+      Finding finding = Findings.only(Grid.sheet("Data").row(new Stored(formula, "#NAME?")));
+
+      assertThat(finding.rule().id()).isEqualTo("error-cell");
+      assertThat(Findings.expected(finding)).isEqualTo(expected);
+    }
+
+    /** Another program may know it. */
+    @Test
+    void isNotSaidOfAnUnknownFunctionThatResemblesNoneOfOurs() {
+      assertThat(Findings.in(Grid.sheet("Data").row(new Stored("=NOSUCHFUNCTION(2)", "#NAME?"))))
+          .containsExactly("A1 not-checkable");
+    }
+
     @Test
     void partsArgumentsAsTheGuidesDo() {
       Finding finding =
@@ -118,6 +139,13 @@ class CellsAndFilesTest {
     @ValueSource(strings = {"soft", "2 ends", "1.2.3", "gauge 2,5"})
     void isNoWordBesideTheNumbers(String word) {
       assertThat(Findings.in(Grid.sheet("Data").row(172.5, word, 172, "=SUM(A1:C1)"))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=SUM(A1:B1)", "=AVERAGE(A1,B1)", "=MAX(A1:B1)"})
+    void isToldWithItsUnitWhereAFormulaPassesItOver(String formula) {
+      assertThat(Findings.in(Grid.sheet("Data").row("172.5 mm", 0.25, formula)))
+          .containsExactly("A1 number-as-text");
     }
 
     @Test

@@ -109,6 +109,19 @@ class CompletenessTest {
           .containsExactly("E2 rationale-missing");
     }
 
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "The reading uncertainty is 0.5 mm (cause not given). The total is 0.5 mm.",
+          "Die Ableseunsicherheit ist 0,5 mm (Ursache nicht angegeben)."
+        })
+    void isFoundWhereTheTextSaysThatACauseIsNotGiven(String text) {
+      Finding finding = Findings.only(small().row("Arm", 172.5, "mm", 0.5, text));
+
+      assertThat(finding.rule().id()).isEqualTo("rationale-missing");
+      assertThat(Findings.found(finding)).contains("cause is not given");
+    }
+
     @Test
     void isFoundUnderARecordWhereOnlyTheWordStands() {
       assertThat(

@@ -15,6 +15,8 @@ public final class Catalogue {
       Comparator.comparing((WorksheetFunction function) -> function.declaration().family())
           .thenComparing(function -> function.declaration().name());
 
+  private static final int MOST_SLIPS = 2;
+
   private final List<WorksheetFunction> functions;
   private final Map<String, WorksheetFunction> byName = new HashMap<>();
 
@@ -43,5 +45,20 @@ public final class Catalogue {
   /** The function with this display or stored name, in any letter case. */
   public Optional<WorksheetFunction> find(String name) {
     return Optional.ofNullable(byName.get(name.toUpperCase(Locale.ROOT)));
+  }
+
+  /** The function whose name somebody may have meant who left out its LAB_ or misspelt it. */
+  public Optional<WorksheetFunction> resembling(String name) {
+    String typed = name.toUpperCase(Locale.ROOT);
+    return find("LAB_" + typed)
+        .or(
+            () ->
+                functions.stream()
+                    .filter(function -> slips(typed, function) <= MOST_SLIPS)
+                    .min(Comparator.comparingInt(function -> slips(typed, function))));
+  }
+
+  private static int slips(String typed, WorksheetFunction function) {
+    return Spelling.slips(typed, function.declaration().displayName());
   }
 }

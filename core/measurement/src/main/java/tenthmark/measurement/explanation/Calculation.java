@@ -180,6 +180,11 @@ final class Calculation implements Scope<Double> {
         : reference.range(cell.sheet());
   }
 
+  /** What was typed into the cells of a range; formulas stay formulas. */
+  List<List<CellContent>> contents(CellRange range) {
+    return cells.rows(range);
+  }
+
   /** What a cell shows: never a formula. */
   CellContent shown(CellAddress cell, CellContent content) {
     return content instanceof CellContent.Formula

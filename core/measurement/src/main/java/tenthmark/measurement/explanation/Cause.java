@@ -2,6 +2,7 @@ package tenthmark.measurement.explanation;
 
 import java.util.Optional;
 import tenthmark.measurement.catalogue.Declaration;
+import tenthmark.measurement.result.TextualNumber;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -23,6 +24,8 @@ record Cause(Kind kind, String sentence, Optional<Declaration> function) {
     CELL,
     NAME,
     FUNCTION,
+    /** A number in the formula has another decimal sign than the office's. */
+    DECIMAL,
     CIRCLE,
     /** The formula cannot be read. */
     UNREADABLE,
@@ -36,6 +39,13 @@ record Cause(Kind kind, String sentence, Optional<Declaration> function) {
 
   static Cause of(Kind kind, String sentence) {
     return new Cause(kind, sentence, Optional.empty());
+  }
+
+  /** That a text looks like a number, if it does. */
+  static Optional<Cause> ofTextualNumber(String place, String text, Sentences sentences) {
+    return TextualNumber.in(text)
+        .map(number -> number.typed(sentences.decimalSign()))
+        .map(typed -> of(Kind.TEXT, sentences.say("why.text.number", place, text, typed)));
   }
 
   /** The sentence with the advice for its kind. */

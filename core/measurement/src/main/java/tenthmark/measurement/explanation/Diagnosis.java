@@ -218,7 +218,9 @@ final class Diagnosis {
     WorksheetFunction function = calculation.function(call).orElseThrow();
     String sentence = function.sentence(refused, sentences);
     String where = where(function, call, refused.getMessage());
-    return new Cause(Cause.Kind.ARGUMENT, sentence + where, Optional.of(function.declaration()));
+    String hint = new SplitNumbers(calculation, sentences).hint(call);
+    return new Cause(
+        Cause.Kind.ARGUMENT, sentence + where + hint, Optional.of(function.declaration()));
   }
 
   /**
@@ -271,10 +273,9 @@ final class Diagnosis {
 
   private Cause text(CellReference reference) {
     String held = ((Operand.Text<Double>) calculation.value(reference)).text();
-    boolean looksLikeNumber = held.strip().matches("[-+]?\\d*[.,]?\\d+\\s*\\p{L}*.*");
-    return Cause.of(
-        Cause.Kind.TEXT,
-        sentences.say(looksLikeNumber ? "why.text.number" : "why.text", words.of(reference), held));
+    return Cause.ofTextualNumber(words.of(reference), held, sentences)
+        .orElseGet(
+            () -> Cause.of(Cause.Kind.TEXT, sentences.say("why.text", words.of(reference), held)));
   }
 
   private Optional<Expression> zeroDivisor(Expression expression) {

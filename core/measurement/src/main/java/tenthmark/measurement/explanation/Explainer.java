@@ -44,7 +44,11 @@ public final class Explainer {
           cell, sentences.say("cell.number", cell, Words.number(number.value(), sentences)));
     }
     if (content instanceof CellContent.Text text) {
-      return typedIn(cell, sentences.say("cell.text", cell, text.text()));
+      Optional<Cause> cause = Cause.ofTextualNumber(cell, text.text(), sentences);
+      return Explanation.typedIn(
+          cell,
+          List.of(sentences.say("cell.text", cell, text.text())),
+          cause.map(known -> known.problem(sentences)));
     }
     if (content instanceof CellContent.Fault fault) {
       String error = sentences.say(new ErrorName(fault.name()).shown());

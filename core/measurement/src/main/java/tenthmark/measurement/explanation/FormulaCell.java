@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Declaration;
@@ -22,6 +21,7 @@ import tenthmark.measurement.formula.Follower;
 import tenthmark.measurement.formula.Formula;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
+import tenthmark.measurement.rounding.DecimalSign;
 import tenthmark.measurement.wording.ErrorName;
 import tenthmark.measurement.wording.Sentences;
 
@@ -41,6 +41,8 @@ record FormulaCell(
   /** Functions that deal with the errors of their arguments. */
   private static final Set<String> DEALING_WITH_ERRORS =
       Set.of("IFERROR", "IFNA", "ISERROR", "ISERR", "ISNA", "ERROR.TYPE", "ERRORTYPE");
+
+  private static final Pattern DECIMAL = Pattern.compile("\\d\\.\\d");
 
   private static final Pattern STORED_NAME =
       Pattern.compile("TENTHMARK\\.LAB\\.", Pattern.CASE_INSENSITIVE);
@@ -80,7 +82,10 @@ record FormulaCell(
 
   private Optional<Cause> doubt(Expression tree, Diagnosis diagnosis) {
     Doubts doubts = new Doubts(diagnosis.calculation(), diagnosis.words(), sentences);
-    return calls(tree).flatMap(call -> doubts.about(call).stream()).findFirst();
+    return calls(tree)
+        .flatMap(call -> doubts.about(call).stream())
+        .findFirst()
+        .or(() -> doubts.textualNumber(tree));
   }
 
   /** With the names that a user types. */
@@ -117,7 +122,7 @@ record FormulaCell(
       CellContent.Fault error, Optional<Cause> found, Expression tree, Diagnosis diagnosis) {
     return circle()
         .or(() -> found)
-        .or(() -> unknownFunction(error, tree))
+        .or(() -> unknownWord(error, tree))
         .orElseGet(() -> unexplained(error, diagnosis.notComputable()));
   }
 
@@ -133,16 +138,32 @@ record FormulaCell(
     }
   }
 
-  private Optional<Cause> unknownFunction(CellContent.Fault error, Expression tree) {
-    String unknown =
-        calls(tree)
-            .map(ForeignCall::name)
-            .filter(name -> catalogue.find(name).isEmpty())
-            .distinct()
-            .collect(Collectors.joining(", "));
+  private Optional<Cause> unknownWord(CellContent.Fault error, Expression tree) {
     boolean named = ErrorKind.named(error.name()).filter(ErrorKind.NAME::equals).isPresent();
-    return named && !unknown.isEmpty()
-        ? Optional.of(Cause.of(Cause.Kind.FUNCTION, sentences.say("why.function", unknown)))
+    return named
+        ? Unknown.in(tree, cell, cells, catalogue)
+            .filter(Unknown::isFunction)
+            .map(this::ofFunction)
+            .or(this::foreignDecimalSign)
+        : Optional.empty();
+  }
+
+  private Cause ofFunction(Unknown function) {
+    String sentence =
+        function
+            .meant()
+            .map(meant -> sentences.say("why.function.meant", function.word(), meant))
+            .orElseGet(() -> sentences.say("why.function", function.word()));
+    return Cause.of(Cause.Kind.FUNCTION, sentence);
+  }
+
+  /**
+   * An office with a decimal comma takes 2.5 for a name; among the numbers of the formula, which
+   * all have points here, is such a one, since every name and function is known.
+   */
+  private Optional<Cause> foreignDecimalSign() {
+    return sentences.decimalSign() == DecimalSign.COMMA && DECIMAL.matcher(text).find()
+        ? Optional.of(Cause.of(Cause.Kind.DECIMAL, sentences.say("why.point")))
         : Optional.empty();
   }
 

@@ -41,6 +41,9 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
     if (expression instanceof Constant constant) {
       return number(constant.value(), sentences);
     }
+    if (isNothing(expression)) {
+      return sentences.say("words.nothing");
+    }
     if (expression instanceof Expression.Text text) {
       return sentences.say("words.text", text.text());
     }
@@ -64,10 +67,15 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
       return chain(chain);
     }
     if (expression instanceof Compared compared) {
-      return operation(compared.operator(), part(compared.left()), part(compared.right()));
+      String blank = "words.blank." + compared.operator().name();
+      return isNothing(compared.right()) && sentences.knows(blank)
+          ? sentences.say(blank, part(compared.left()))
+          : operation(compared.operator(), part(compared.left()), part(compared.right()));
     }
     if (expression instanceof Joined joined) {
-      return sentences.say("words.joined", part(joined.left()), part(joined.right()));
+      return isNothing(joined.right())
+          ? of(joined.left())
+          : sentences.say("words.joined", part(joined.left()), part(joined.right()));
     }
     if (expression instanceof Intersection common) {
       return sentences.say("words.common", part(common.left()), part(common.right()));
@@ -82,6 +90,11 @@ record Words(Catalogue catalogue, Headings headings, Sentences sentences, String
       return call(call.function().name(), call.arguments());
     }
     return expression instanceof ForeignCall call ? foreign(call) : sentences.say("words.omitted");
+  }
+
+  /** The empty text, which a formula gives where it is to show nothing. */
+  private static boolean isNothing(Expression expression) {
+    return expression instanceof Expression.Text text && text.text().isEmpty();
   }
 
   /** A number as the office writes it. */

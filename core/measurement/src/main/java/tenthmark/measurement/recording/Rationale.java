@@ -26,6 +26,19 @@ public record Rationale(Budget budget, String unit, Sentences sentences) {
 
   private static final int DIGITS_SHOWN = 4;
 
+  private static final String WITHOUT_CAUSE = "rationale.contribution.unexplained";
+
+  /** What stands in a text of any language behind a contribution whose cause is not given. */
+  private static final List<String> NO_CAUSE =
+      Sentences.inEveryLanguage(WITHOUT_CAUSE).stream()
+          .map(phrase -> phrase.replace("{0}", "").strip())
+          .toList();
+
+  /** Whether a text says itself that it does not give the cause of a contribution. */
+  public static boolean lacksCause(String text) {
+    return NO_CAUSE.stream().anyMatch(text::contains);
+  }
+
   /** The whole text, one sentence for each kind and one for the total. */
   public String text() {
     return Stream.concat(
@@ -61,7 +74,7 @@ public record Rationale(Budget budget, String unit, Sentences sentences) {
   private String phrase(Contribution contribution) {
     String size = quantity(Written.shown(contribution.size()));
     return contribution.dueTo().isEmpty()
-        ? sentences.say("rationale.contribution.unexplained", size)
+        ? sentences.say(WITHOUT_CAUSE, size)
         : sentences.say("rationale.contribution", size, withoutFullStop(contribution.dueTo()));
   }
 

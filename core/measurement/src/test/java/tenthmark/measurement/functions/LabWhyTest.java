@@ -56,10 +56,13 @@ class LabWhyTest {
         value = {
           "=LAB_AGREE(172.4;172.5;0.5;0.2) | LAB_AGREE: v1 and v2 lie more than tenfold apart",
           "=LAB_GAP(172.4;172.5;0.5;0.2)   | LAB_GAP: v1 and v2 lie more than tenfold apart",
-          "=LAB_DISPLAY(412.6;0.1;0.1;2)   | LAB_DISPLAY: resolution is 412.6, but reading only 0.1",
+          "=LAB_DISPLAY(412.6;0.1;0.1;2)   | LAB_DISPLAY: resolution is 412.6, but reading only"
+              + " 0.1",
           "=LAB_RESULT(2;82.5)             | LAB_RESULT: uncertainty is 82.5, but value only 2",
-          "=LAB_ROUNDEDVALUE(0.5;-C3*291.5) | LAB_ROUNDEDVALUE: uncertainty is 29.15, but value only",
-          "=LAB_RESULT(B2;B4)              | LAB_RESULT: Here uncertainty is B4 (laps, value), which",
+          "=LAB_ROUNDEDVALUE(0.5;-C3*291.5) | LAB_ROUNDEDVALUE: uncertainty is 29.15, but value"
+              + " only",
+          "=LAB_RESULT(B2;B4)              | LAB_RESULT: Here uncertainty is B4 (laps, value),"
+              + " which",
           "=2*LAB_HANDTIMED(1;0.2)+LAB_DISPLAY(412.6;0.1;0.1;2) | LAB_DISPLAY: resolution is 412.6"
         })
     void isTold(String formula, String said) {
@@ -97,6 +100,103 @@ class LabWhyTest {
         })
     void isNotSeenInWhatMayBeMeant(String formula) {
       assertThat(whyOf(formula)).doesNotContain("changed places", "tenfold", "blank");
+    }
+  }
+
+  /**
+   * Whether a text is a number depends on the office: 4,2 is one only where numbers have commas.
+   */
+  @Nested
+  class ANumberTypedAsText {
+
+    private static final String SAID =
+        " holds \"%s\", which looks like a number but is a text: no formula calculates with it. As"
+            + " a number it is typed %s.";
+
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "24,6 | 24.6",
+          "24.6 mm | 24.6",
+          "-3 °C | -3",
+          "6.5% | 6.5",
+          "1.25·10^8 m/s | 1.25×10^8"
+        })
+    void isToldOfItsCell(String text, String number) {
+      sheet.put("B9", text);
+      assertThat(why("B9")).isEqualTo("B9" + SAID.formatted(text, number));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"laps", "24.6 ± 0.5 mm", "2 of the rear spokes", "A4", "12.5.2026"})
+    void isNotSeenInOtherTexts(String text) {
+      sheet.put("B9", text);
+      assertThat(why("B9")).isEqualTo("no error: B9 holds the text \"" + text + "\", typed in.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=SUM(B2:B4)", "=AVERAGE(B2;B3)", "=IF(COUNT(B3)=0;0;LAB_READING(B3))"})
+    void isToldOfAFormulaThatPassesItOver(String formula) {
+      assertThat(whyOf(formula))
+          .isEqualTo("B3 (tyre pressure / bar, value)" + SAID.formatted("4,2 bar", "4.2"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LAB_READBACK(B3;\"value\")",
+          "=IF(B3=\"\";0;1)",
+          "=\"p = \"&B3",
+          "=SUM(B2;C2)"
+        })
+    void isNotToldWhereATextMayStand(String formula) {
+      assertThat(whyOf(formula)).startsWith("no error: ");
+    }
+  }
+
+  /** Where numbers have points, a comma stands between arguments. */
+  @Nested
+  class ADecimalComma {
+
+    private static final String COMMA =
+        " Is a decimal number meant? The comma stands between arguments here; write the number with"
+            + " a point, as in 0.5.";
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LAB_READING(0;5)",
+          "=LAB_READING(0;5;\"fine\")",
+          "=LAB_READING(0;5;\"fine\";2)",
+          "=LAB_HANDTIMED(10;0;2)"
+        })
+    void isSuspectedInARefusedCall(String formula) {
+      assertThat(whyOfError(formula, "Err:502")).endsWith("." + COMMA);
+    }
+
+    @Test
+    void isSuspectedWhereANumberStandsForAText() {
+      assertThat(whyOf("=LAB_RESULT(24;6;0;5)"))
+          .isEqualTo("LAB_RESULT: Here unit is 0, a number where a text belongs." + COMMA);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "=LAB_READING(0)",
+          "=LAB_READING(-1;5)",
+          "=LAB_READING(1;fine)",
+          "=LAB_READING(C3;5)"
+        })
+    void isNotSuspectedWhereItExplainsNothing(String formula) {
+      assertThat(whyOfError(formula, "Err:502")).doesNotContain("comma");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=LAB_DISPLAY(1;412;1)", "=LAB_RESULT(24;6;\"mm\")"})
+    void isNotSuspectedInACallThatMayBeMeant(String formula) {
+      assertThat(whyOf(formula)).startsWith("no error: ");
     }
   }
 
@@ -179,7 +279,7 @@ class LabWhyTest {
       assertThat(whyOfError("=2*B3", "#VALUE!"))
           .isEqualTo(
               "B3 (tyre pressure / bar, value) holds \"4,2 bar\", which looks like a number but is"
-                  + " a text.");
+                  + " a text: no formula calculates with it. As a number it is typed 4.2.");
       assertThat(whyOfError("=SQRT(A4)", "#VALUE!"))
           .isEqualTo("A4 (quantity) holds the text \"laps\" where a number belongs.");
     }
@@ -214,10 +314,11 @@ class LabWhyTest {
     void isAnUnknownName() {
       assertThat(whyOfError("=LAB_READING(1;fine)", "#NAME?"))
           .isEqualTo(
-              "fine is not a name that this workbook defines. If it is meant as a text, it needs quotation"
-                  + " marks.");
+              "fine is not a name that this workbook defines. If it is meant as a text, it needs"
+                  + " quotation marks.");
       assertThat(whyOfError("=LAB_READNG(1)", "#NAME?"))
-          .isEqualTo("This office does not know the function LAB_READNG.");
+          .isEqualTo(
+              "This office does not know the function LAB_READNG. Did you mean LAB_READING?");
     }
 
     @Test
@@ -264,10 +365,10 @@ class LabWhyTest {
     @CsvSource(
         delimiter = '|',
         value = {
-          "=VLOOKUP(\"rim\";A1:B3;2) | #N/A | Tenthmark cannot compute VLOOKUP itself, so look there"
-              + " first.",
-          "=B2*2 | Err:999 | an error of the spreadsheet program. Tenthmark finds no reason for it in"
-              + " the formula."
+          "=VLOOKUP(\"rim\";A1:B3;2) | #N/A | Tenthmark cannot compute VLOOKUP itself, so look"
+              + " there first.",
+          "=B2*2 | Err:999 | an error of the spreadsheet program. Tenthmark finds no reason for it"
+              + " in the formula."
         })
     void maybeOnlyTheOfficeCanTell(String formula, String error, String end) {
       assertThat(whyOfError(formula, error)).startsWith("D9 shows " + error + ": ").endsWith(end);
@@ -290,9 +391,9 @@ class LabWhyTest {
     void saysWhatALabFunctionGives() {
       assertThat(whyOf("=LAB_READING(C2;\"fine\";2)"))
           .isEqualTo(
-              "no error: D9 is LAB_READING with division = C2 (spoke length / mm, division), spacing"
-                  + " = \"fine\" and ends = 2. LAB_READING: Gives the uncertainty of reading a scale"
-                  + " by eye.");
+              "no error: D9 is LAB_READING with division = C2 (spoke length / mm, division),"
+                  + " spacing = \"fine\" and ends = 2. LAB_READING: Gives the uncertainty of"
+                  + " reading a scale by eye.");
     }
 
     @Test
