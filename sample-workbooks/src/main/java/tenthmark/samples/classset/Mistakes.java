@@ -154,12 +154,11 @@ final class Mistakes {
           "range-short");
   static final Mistake SLOPE_TOO_SURE =
       in(
-              "stated the spring rate to a thousandth although the points scatter",
-              "k",
-              UNCERTAINTY,
-              0.001,
-              "slope-too-sure")
-          .and("k", UNCERTAINTY, "typed-over");
+          "stated the spring rate to a thousandth although the points scatter",
+          "k",
+          UNCERTAINTY,
+          0.001,
+          "slope-too-sure");
   static final Mistake MASS_AS_TEXT =
       in(
           "typed the mass with a decimal comma, which is a text where programs write a point",

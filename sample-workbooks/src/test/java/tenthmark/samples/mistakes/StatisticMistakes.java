@@ -92,17 +92,17 @@ final class StatisticMistakes {
         new Mistake(
             "decimal point slipped in one of several readings",
             FAMILY,
-            Set.of("stray-value"),
+            Set.of("factor-slip"),
             subject -> series(subject).flatMap(range -> scaled(subject, range).stream())),
         new Mistake(
             "one stray among repeats",
             FAMILY,
-            Set.of("stray-value"),
+            Set.of("scatter-unlikely"),
             subject -> series(subject).flatMap(range -> stray(subject, range).stream())),
         new Mistake(
             "repeats all equal",
             FAMILY,
-            Set.of("repeats-equal"),
+            Set.of("scatter-unlikely"),
             subject -> series(subject).flatMap(range -> equal(subject, range).stream())));
   }
 

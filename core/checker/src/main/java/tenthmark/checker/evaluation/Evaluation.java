@@ -233,6 +233,18 @@ public final class Evaluation {
     return tokens(cell).map(tokens -> relativeForm(tokens, cell));
   }
 
+  /**
+   * The same token by token, each with what it is before a blank: {@code NumberPtg 9.81}; operands
+   * come before what is done to them. Empty where there is no formula or none that can be read.
+   */
+  public List<String> relativeTokens(Cell cell) {
+    return tokens(cell)
+        .map(
+            tokens ->
+                RelativeForm.parts(tokens, cell.address(), name -> model.defined(name).name()))
+        .orElse(List.of());
+  }
+
   private Optional<Ptg[]> tokens(Cell cell) {
     try {
       return cell.content() instanceof Content.Formula formula

@@ -1,5 +1,7 @@
 package tenthmark.checker.evaluation;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.Function;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
@@ -28,12 +30,15 @@ final class RelativeForm {
    * @param names what a token of a name is called
    */
   static String of(Ptg[] tokens, CellAddress home, Function<NamePtg, String> names) {
+    return String.join("", parts(tokens, home, names));
+  }
+
+  /** The same token by token, operands before what is done to them. */
+  static List<String> parts(Ptg[] tokens, CellAddress home, Function<NamePtg, String> names) {
     RelativeForm relative = new RelativeForm(home, names);
-    StringBuilder form = new StringBuilder();
-    for (Ptg token : tokens) {
-      form.append(token.getClass().getSimpleName()).append(' ').append(relative.part(token));
-    }
-    return form.toString();
+    return Arrays.stream(tokens)
+        .map(token -> token.getClass().getSimpleName() + " " + relative.part(token))
+        .toList();
   }
 
   private String part(Ptg token) {

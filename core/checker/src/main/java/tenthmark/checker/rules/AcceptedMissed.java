@@ -29,7 +29,10 @@ public final class AcceptedMissed implements ExpectedRecordRule {
     Optional<AcceptedValue> accepted = expected.quantity().accepted();
     Optional<Double> value = expected.value();
     Optional<Double> uncertainty = expected.uncertainty();
-    if (accepted.isEmpty() || value.isEmpty() || uncertainty.isEmpty()) {
+    if (accepted.isEmpty()
+        || value.isEmpty()
+        || uncertainty.isEmpty()
+        || expected.slip().isPresent()) {
       return Optional.empty();
     }
     Combine combine = inspection.convention().combine();

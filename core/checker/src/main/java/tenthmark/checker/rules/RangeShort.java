@@ -1,9 +1,11 @@
 package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
@@ -12,7 +14,7 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Message;
 
-/** A range that ends one row before its data do. */
+/** A range that ends one row before its data do, or a line that leaves out a point. */
 @AutoService(Rule.class)
 public final class RangeShort implements Rule {
 
@@ -35,6 +37,8 @@ public final class RangeShort implements Rule {
           "COUNT",
           "LAB_REPEATS");
 
+  private static final Set<String> OF_LINE = Set.of("SLOPE", "INTERCEPT", "LINEST", "STEYX");
+
   private static final Set<String> BESIDE = Set.of("SQRT", "ROUND");
 
   private static final RuleDeclaration DECLARATION =
@@ -47,6 +51,65 @@ public final class RangeShort implements Rule {
 
   @Override
   public List<Finding> check(Inspection inspection) {
+    return Stream.concat(ofSeries(inspection), ofLines(inspection)).toList();
+  }
+
+  /** Points may be left out on purpose, so that a line is only asked about, once for its ranges. */
+  private static Stream<Finding> ofLines(Inspection inspection) {
+    Set<List<CellRange>> told = new HashSet<>();
+    return inspection
+        .formulas()
+        .filter(
+            cell ->
+                ((Content.Formula) cell.content()).functions().stream().anyMatch(OF_LINE::contains))
+        .flatMap(
+            cell ->
+                inspection.evaluation().references(cell).stream()
+                    .filter(RangeShort::isLong)
+                    .distinct()
+                    .collect(Collectors.collectingAndThen(Collectors.toList(), Stream::of))
+                    .filter(ranges -> ranges.size() == 2)
+                    .filter(told::add)
+                    .flatMap(ranges -> pointLeftOut(ranges, inspection).stream())
+                    .map(missed -> note(cell, missed)));
+  }
+
+  /** The cell of y in the row next to both ranges, if a further point stands there. */
+  private static Optional<CellAddress> pointLeftOut(List<CellRange> ranges, Inspection inspection) {
+    CellRange one = ranges.get(0);
+    CellRange other = ranges.get(1);
+    Optional<Sheet> sheet = inspection.workbook().sheet(one.sheet());
+    return sheet.isEmpty() || one.top() != other.top() || one.bottom() != other.bottom()
+        ? Optional.empty()
+        : Stream.of(one.bottom() + 1, one.top() - 1)
+            .filter(
+                row ->
+                    Stream.of(one, other)
+                        .allMatch(
+                            range -> isSameKind(sheet.get(), range.left(), range.bottom(), row)))
+            .map(row -> new CellAddress(one.sheet(), one.left(), row))
+            .findFirst();
+  }
+
+  /** Whether a further cell of a column holds what the last one of the range does. */
+  private static boolean isSameKind(Sheet sheet, int column, int last, int next) {
+    Optional<Cell> inside = sheet.at(column, last);
+    Optional<Cell> outside = sheet.at(column, next);
+    return inside.isPresent()
+        && outside.isPresent()
+        && inside.get().content().getClass() == outside.get().content().getClass()
+        && (inside.get().content() instanceof Content.Number
+            || inside.get().content() instanceof Content.Formula);
+  }
+
+  private static Finding note(Cell cell, CellAddress missed) {
+    Finding finding = finding(cell, missed);
+    return DECLARATION
+        .withSeverity(Severity.NOTE)
+        .finding(finding.cell(), finding.found(), Message.of("range-short.point", missed.place()));
+  }
+
+  private static Stream<Finding> ofSeries(Inspection inspection) {
     Set<CellAddress> recorded = inspection.recordPlaces();
     return inspection
         .formulas()
@@ -61,8 +124,7 @@ public final class RangeShort implements Rule {
                     .flatMap(range -> missed(range, inspection).stream())
                     .filter(missed -> !missed.equals(cell.address()))
                     .limit(1)
-                    .map(missed -> finding(cell, missed)))
-        .toList();
+                    .map(missed -> finding(cell, missed)));
   }
 
   private static boolean isLong(CellRange range) {

@@ -3,12 +3,15 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.RecordTable;
@@ -40,20 +43,25 @@ public final class TypedOver implements Rule {
   @Override
   public List<Finding> check(Inspection inspection) {
     List<Finding> findings = new ArrayList<>();
+    Set<CellAddress> computed = new HashSet<>();
     for (RecordTable table : inspection.tables()) {
       for (Field field : COMPUTED) {
         columns(table, field)
             .forEach(records -> findings.addAll(inColumn(records, field, inspection)));
       }
+      table
+          .records()
+          .forEach(
+              record ->
+                  Arrays.stream(Field.values())
+                      .filter(field -> field != Field.VALUE)
+                      .flatMap(field -> record.place(field).stream())
+                      .forEach(computed::add));
     }
-    List<Cell> holes =
-        inspection
-            .sheets()
-            .flatMap(sheet -> sheet.cells().filter(cell -> isHole(sheet, cell, inspection)))
-            .toList();
-    Set<CellAddress> inTables = holes.isEmpty() ? Set.of() : inspection.recordPlaces();
-    holes.stream()
-        .filter(cell -> !inTables.contains(cell.address()))
+    inspection
+        .sheets()
+        .flatMap(sheet -> sheet.cells().filter(cell -> isHole(sheet, cell, inspection)))
+        .filter(cell -> !computed.contains(cell.address()))
         .forEach(cell -> findings.add(finding(cell, Message.of("typed-over.sides"))));
     return findings;
   }
@@ -71,18 +79,36 @@ public final class TypedOver implements Rule {
         .values();
   }
 
-  /** At least two others must have copies of one formula there, and most of them. */
+  /** At least two others of the same kind must have copies of one formula there, and most. */
   private static List<Finding> inColumn(
       List<MeasurementRecord> filled, Field field, Inspection inspection) {
-    List<MeasurementRecord> typed = filled.stream().filter(r -> !r.isFormula(field)).toList();
-    int formulas = typed.isEmpty() ? 0 : mostCopies(filled, field, inspection);
-    if (formulas < 2 || formulas <= typed.size()) {
-      return List.of();
+    List<MeasurementRecord> typed =
+        filled.stream()
+            .filter(record -> !record.isFormula(field))
+            .filter(record -> field == Field.RESULT || record.number(field).isPresent())
+            .toList();
+    List<Finding> findings = new ArrayList<>();
+    for (MeasurementRecord record : typed) {
+      List<MeasurementRecord> alike =
+          filled.stream().filter(other -> isOfSameKind(record, other)).toList();
+      int formulas = mostCopies(alike, field, inspection);
+      if (formulas >= 2 && formulas > alike.stream().filter(r -> !r.isFormula(field)).count()) {
+        findings.add(
+            finding(
+                record.cell(field).orElseThrow(),
+                Message.of("typed-over.column", field.inWords(), formulas)));
+      }
     }
-    return typed.stream()
-        .flatMap(record -> record.cell(field).stream())
-        .map(cell -> finding(cell, Message.of("typed-over.column", field.inWords(), formulas)))
-        .toList();
+    return findings;
+  }
+
+  /**
+   * A measured value's uncertainty may be typed where a calculated one's is a formula, and one
+   * without contributions where others are totals.
+   */
+  private static boolean isOfSameKind(MeasurementRecord one, MeasurementRecord other) {
+    return one.isFormula(Field.VALUE) == other.isFormula(Field.VALUE)
+        && one.contributions().isEmpty() == other.contributions().isEmpty();
   }
 
   /** How often one formula stands there, copied from record to record. */
@@ -104,8 +130,17 @@ public final class TypedOver implements Rule {
     }
     int column = cell.address().column();
     int row = cell.address().row();
-    return sameForm(sheet.at(column, row - 1), sheet.at(column, row + 1), inspection)
-        || sameForm(sheet.at(column - 1, row), sheet.at(column + 1, row), inspection);
+    return isBetweenCopies(cell, sheet.at(column, row - 1), sheet.at(column, row + 1), inspection)
+        || isBetweenCopies(cell, sheet.at(column - 1, row), sheet.at(column + 1, row), inspection);
+  }
+
+  /** What one of the copies is computed from is an input beside them. */
+  private static boolean isBetweenCopies(
+      Cell cell, Optional<Cell> one, Optional<Cell> other, Inspection inspection) {
+    return sameForm(one, other, inspection)
+        && Stream.of(one, other)
+            .flatMap(copy -> inspection.evaluation().precedents(copy.orElseThrow()).stream())
+            .noneMatch(precedent -> precedent.address().equals(cell.address()));
   }
 
   private static boolean sameForm(Optional<Cell> one, Optional<Cell> other, Inspection inspection) {

@@ -86,8 +86,17 @@ class RangesAndLinesTest {
     }
 
     @Test
-    void isNotSaidOfALineThroughAPartNorOfRecords() {
-      assertThat(Findings.in(times().row().row("slope", "=SLOPE(B2:B5,A2:A5)"))).isEmpty();
+    void isANoteOfALineThroughAPart() {
+      Finding finding = Findings.only(times().row().row("slope", "=SLOPE(B2:B5,A2:A5)"));
+
+      assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+      assertThat(Findings.expected(finding))
+          .isEqualTo("a range that takes B6 in, or a word why this point is left out");
+      assertThat(Findings.in(times().row().row("slope", "=SLOPE(B2:B6,A2:A6)"))).isEmpty();
+    }
+
+    @Test
+    void isNotSaidOfRecords() {
       assertThat(
               Findings.in(
                   Grid.sheet("Records")

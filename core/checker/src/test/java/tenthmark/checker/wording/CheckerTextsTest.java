@@ -67,9 +67,11 @@ class CheckerTextsTest extends TextsInEveryLanguage {
                   "reason.line",
                   "refusal",
                   "text.file");
-          case FRENCH -> Set.of("field.cycles", "field.instrument", "heading.contributions");
+          case FRENCH ->
+              Set.of("factor.turn", "field.cycles", "field.instrument", "heading.contributions");
           case SPANISH ->
               Set.of(
+                  "factor.turn",
                   "list.further",
                   "page.finding",
                   "page.following",
