@@ -58,8 +58,7 @@ public final class FactorSlip implements Rule {
               double reading = series.readings().get(slip.getKey());
               return DECLARATION.finding(
                   slip.getKey(),
-                  Message.of(
-                      "factor-slip.reading", Numbers.show(reading), slip.getValue().shown()),
+                  Message.of("factor-slip.reading", Numbers.show(reading), slip.getValue().shown()),
                   Message.of(
                       "factor-slip.reading.expected",
                       Numbers.show(reading / slip.getValue().size())));

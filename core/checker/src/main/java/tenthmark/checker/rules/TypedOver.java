@@ -2,8 +2,8 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -134,13 +134,20 @@ public final class TypedOver implements Rule {
         || isBetweenCopies(cell, sheet.at(column - 1, row), sheet.at(column + 1, row), inspection);
   }
 
-  /** What one of the copies is computed from is an input beside them. */
+  /**
+   * What one of the copies is computed from is an input beside them, and copies that are computed
+   * from nothing, as the root of three, are numbers too.
+   */
   private static boolean isBetweenCopies(
       Cell cell, Optional<Cell> one, Optional<Cell> other, Inspection inspection) {
-    return sameForm(one, other, inspection)
-        && Stream.of(one, other)
-            .flatMap(copy -> inspection.evaluation().precedents(copy.orElseThrow()).stream())
-            .noneMatch(precedent -> precedent.address().equals(cell.address()));
+    List<CellAddress> inputs =
+        sameForm(one, other, inspection)
+            ? Stream.of(one, other)
+                .flatMap(copy -> inspection.evaluation().precedents(copy.orElseThrow()).stream())
+                .map(Cell::address)
+                .toList()
+            : List.of();
+    return !inputs.isEmpty() && !inputs.contains(cell.address());
   }
 
   private static boolean sameForm(Optional<Cell> one, Optional<Cell> other, Inspection inspection) {

@@ -87,6 +87,13 @@ class CopiesTest {
     }
 
     @Test
+    void isNotSaidBetweenFormulasThatFollowFromNothing() {
+      Grid grid = Grid.sheet("Data").row("a", "=SQRT(3)").row("b", 2).row("c", "=SQRT(3)");
+
+      assertThat(Findings.in(grid)).isEmpty();
+    }
+
+    @Test
     void isNotSaidOfInputsBetweenCopiesThatAreComputedFromThem() {
       assertThat(Findings.in(Grid.sheet("Data").row(1, "=A1*2", 7, "=C1*2", 9, "=E1*2"))).isEmpty();
     }
