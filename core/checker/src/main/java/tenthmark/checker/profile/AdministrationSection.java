@@ -1,11 +1,8 @@
 package tenthmark.checker.profile;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import tenthmark.checker.grade.GradeColumn;
 import tenthmark.checker.grade.GradeTableColumns;
 import tenthmark.checker.roster.RosterColumns;
 import tenthmark.checker.submission.Naming;
@@ -18,14 +15,11 @@ final class AdministrationSection {
 
   private AdministrationSection() {}
 
-  static Administration read(Section profile) {
+  static Administration read(Section profile, GradeTableColumns grades) {
     return new Administration(
         naming(profile),
         profile.section("roster").map(AdministrationSection::roster).orElse(RosterColumns.STANDARD),
-        profile
-            .section("grades")
-            .map(AdministrationSection::grades)
-            .orElse(GradeTableColumns.STANDARD));
+        grades);
   }
 
   /** A preset by its word, or patterns, which have braces. */
@@ -70,24 +64,5 @@ final class AdministrationSection {
 
   private static List<String> orStandard(List<String> headings, List<String> standard) {
     return headings.isEmpty() ? standard : headings;
-  }
-
-  private static GradeTableColumns grades(Section section) {
-    Optional<Double> maximum = section.number("maximum", Range.POSITIVE);
-    Map<String, GradeColumn> columns =
-        section.section("columns").map(AdministrationSection::columns).orElse(Map.of());
-    section.close();
-    return columns.isEmpty()
-        ? GradeTableColumns.standard(maximum)
-        : new GradeTableColumns(maximum, columns);
-  }
-
-  private static Map<String, GradeColumn> columns(Section section) {
-    Map<String, GradeColumn> columns = new LinkedHashMap<>();
-    Map<String, GradeColumn> words = Words.of(GradeColumn.values());
-    for (String heading : section.keys()) {
-      section.choice(heading, words).ifPresent(column -> columns.put(heading, column));
-    }
-    return columns;
   }
 }

@@ -40,7 +40,12 @@ record ProfileSection(Set<String> ruleIds) {
     Vocabulary headings =
         section.section("headings").map(HeadingsSection::read).orElse(Vocabulary.STANDARD);
     List<TableGuide> tables = section.list("tables", TablesSection::read);
-    Administration administration = AdministrationSection.read(section);
+    GradesSection grades =
+        section
+            .section("grades")
+            .map(entry -> GradesSection.read(entry, ruleIds))
+            .orElse(GradesSection.STANDARD);
+    Administration administration = AdministrationSection.read(section, grades.table());
     section.close();
     return new Profile(
         new Course(
@@ -51,7 +56,7 @@ record ProfileSection(Set<String> ruleIds) {
             quantities,
             headings,
             tables),
-        grading,
+        grading.within(grades.limits()),
         language,
         administration);
   }

@@ -27,11 +27,15 @@ final class RulesSection {
     Map<String, RulePolicy> policies = new HashMap<>();
     for (String id : section.keys()) {
       if (!ruleIds.contains(id)) {
-        section.keyProblem(id, "there is no rule " + id + "; the command rules prints them all");
+        section.keyProblem(id, unknown(id));
       }
       section.section(id).map(RulesSection::policy).ifPresent(policy -> policies.put(id, policy));
     }
     return new Grading(policies);
+  }
+
+  static String unknown(String id) {
+    return "there is no rule " + id + "; the command rules prints them all";
   }
 
   private static RulePolicy policy(Section section) {

@@ -18,6 +18,7 @@ import tenthmark.measurement.wording.Message;
  * @param mends what would put it right, as far as the rule can tell; nothing once its effects are
  *     known
  * @param effects what follows from it; nothing once causes are found
+ * @param record where the value of the measurement record stands in which it is, if it is in one
  * @param cause the finding without which this one would not be there, if there is one
  */
 public record Finding(
@@ -28,6 +29,7 @@ public record Finding(
     double points,
     List<Mend> mends,
     Effects effects,
+    Optional<CellAddress> record,
     Optional<Cause> cause) {
 
   private static final String PERHAPS_THERE = "doubt.found";
@@ -40,12 +42,21 @@ public record Finding(
 
   /** A finding that costs nothing, of which nobody knows yet how to mend it or why it is there. */
   Finding(RuleDeclaration rule, CellAddress cell, Message found, Message expected) {
-    this(rule, cell, found, expected, 0, List.of(), Effects.NONE, Optional.empty());
+    this(
+        rule,
+        cell,
+        found,
+        expected,
+        0,
+        List.of(),
+        Effects.NONE,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** The same finding with what would put it right. */
   Finding mendedBy(List<Mend> contents) {
-    return new Finding(rule, cell, found, expected, points, contents, effects, cause);
+    return new Finding(rule, cell, found, expected, points, contents, effects, record, cause);
   }
 
   /** The same finding with the number that a part of a record should be, if it has a place. */
@@ -64,6 +75,7 @@ public record Finding(
         0,
         mends,
         effects,
+        record,
         cause);
   }
 
@@ -77,6 +89,7 @@ public record Finding(
         0,
         mends,
         effects,
+        record,
         cause);
   }
 
@@ -88,7 +101,7 @@ public record Finding(
   /** The same finding under a rule with another severity, and what it costs. */
   Finding graded(Severity severity, double cost) {
     return new Finding(
-        rule.withSeverity(severity), cell, found, expected, cost, mends, effects, cause);
+        rule.withSeverity(severity), cell, found, expected, cost, mends, effects, record, cause);
   }
 
   /** The same finding as one that follows from another, which is charged alone. */
@@ -101,6 +114,7 @@ public record Finding(
         0,
         List.of(),
         Effects.NONE,
+        record,
         Optional.of(new Cause(origin.rule.id(), origin.cell)));
   }
 
@@ -118,12 +132,18 @@ public record Finding(
         rule.severity() == Severity.NOTE ? 0 : dearest,
         List.of(),
         Effects.NONE,
+        record,
         Optional.empty());
   }
 
   /** The same finding with what follows from it, of which it was put right to find that out. */
   Finding withEffects(Effects known) {
-    return new Finding(rule, cell, found, expected, points, List.of(), known, cause);
+    return new Finding(rule, cell, found, expected, points, List.of(), known, record, cause);
+  }
+
+  /** The same finding as one in a record, told by where its value stands. */
+  Finding inRecord(Optional<CellAddress> value) {
+    return new Finding(rule, cell, found, expected, points, mends, effects, value, cause);
   }
 
   /** What was found, and what that follows from, if it does. */

@@ -1,12 +1,17 @@
 package tenthmark.checker.rules;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenthmark.checker.record.Field;
+import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.formula.CellAddress;
 
 /** All rules, by severity and id. */
 public record RuleCatalogue(List<Rule> rules) {
@@ -46,28 +51,41 @@ public record RuleCatalogue(List<Rule> rules) {
 
   /** What all rules find and what follows from it, before a course grades it. */
   public List<Finding> examine(Inspection inspection) {
-    return new Causes(this, inspection).withEffects(found(inspection));
+    return inRecords(new Causes(this, inspection).withEffects(found(inspection)), inspection);
+  }
+
+  private static List<Finding> inRecords(List<Finding> findings, Inspection inspection) {
+    Map<CellAddress, CellAddress> records = new HashMap<>();
+    for (MeasurementRecord measurement : inspection.records()) {
+      CellAddress value = measurement.placeOrValue(Field.VALUE);
+      measurement.places().forEach(place -> records.putIfAbsent(place, value));
+    }
+    return findings.stream()
+        .map(finding -> finding.inRecord(Optional.ofNullable(records.get(finding.cell()))))
+        .toList();
   }
 
   /**
    * What a course makes of findings: those of the rules that it applies, with its severities and
    * points. It grades what is certain; what is in doubt stays a note whatever the course says. What
-   * follows from another of them is not charged once more.
+   * follows from another of them is not charged once more, and nothing beyond the course's limits.
    */
   public List<Finding> grade(List<Finding> findings, Grading grading) {
     Map<String, Severity> declared =
         rules.stream()
             .map(Rule::declaration)
             .collect(Collectors.toMap(RuleDeclaration::id, RuleDeclaration::severity));
-    return Consequences.resolve(
-        findings.stream()
-            .filter(grading::applies)
-            .map(
-                finding ->
-                    isInDoubt(finding, declared.get(finding.rule().id()))
-                        ? finding
-                        : grading.graded(finding))
-            .toList());
+    List<Finding> resolved =
+        Consequences.resolve(
+            findings.stream()
+                .filter(grading::applies)
+                .map(
+                    finding ->
+                        isInDoubt(finding, declared.get(finding.rule().id()))
+                            ? finding
+                            : grading.graded(finding))
+                .toList());
+    return grading.limits().applied(resolved);
   }
 
   private static boolean isInDoubt(Finding finding, Severity declared) {

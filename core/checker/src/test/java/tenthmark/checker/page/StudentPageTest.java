@@ -81,6 +81,7 @@ class StudentPageTest {
               0.5,
               List.of(),
               first.effects(),
+              first.record(),
               Optional.empty());
 
       Element finding =

@@ -456,6 +456,19 @@ class ProfileReaderTest {
       assertThat(problems("submissions: \"{id}{any}\""))
           .containsExactly(
               "course.yaml:1:14: the pattern {id}{any}: nothing stands between two parts");
+      assertThat(
+              problems(
+                  """
+                  grades:
+                    maximum: 10
+                    parts:
+                      - {part: readings, share: 6, rules: [reading-differs, reading-differ]}
+                      - {part: results, share: 5, sheets: Results}
+                  """))
+          .containsExactly(
+              "course.yaml:4:40: there is no rule reading-differ; the command rules prints them"
+                  + " all",
+              "course.yaml:4:5: the shares of all parts are more than the maximum together");
       assertThat(problems("grades: {columns: {Lab 1: mark}}"))
           .containsExactly(
               "course.yaml:1:27: Lab 1 must be one of id, name, section, score, maximum,"

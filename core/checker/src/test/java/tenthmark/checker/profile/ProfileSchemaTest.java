@@ -79,6 +79,7 @@ class ProfileSchemaTest {
         "/$defs/table/properties| tables: [{unknown: 1}]",
         "/properties/roster/properties| roster: {unknown: 1}",
         "/$defs/grades/properties| grades: {unknown: 1}",
+        "/$defs/part/properties| grades: {parts: [{unknown: 1}]}",
         "/$defs/rule/properties| rules: {unit-missing: {unknown: 1}}"
       })
   void hasTheKeysOfTheReader(String place, String yaml) {
@@ -132,6 +133,10 @@ class ProfileSchemaTest {
         "quantities: [{name: a, unit: mm, accepted: 1, gap: 0}]",
         "quantities: [{name: a, unit: mm, required: yes}]",
         "quantities: [{name: a, unit: mm, origin: typed}]",
+        "grades: {most-per-rule: -1}",
+        "grades: {parts: [{part: a, share: 0, sheets: Bench}]}",
+        "grades: {parts: [{part: a, share: 1}]}",
+        "grades: {parts: [{share: 1, sheets: Bench}]}",
         "tables: [{range: 'A2:B3', roles: {A: value}}]",
         "tables: [{sheet: a, roles: {A: value}}]",
         "tables: [{sheet: a, range: 'A2:B3'}]",
