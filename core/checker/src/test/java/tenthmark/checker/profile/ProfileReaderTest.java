@@ -270,7 +270,7 @@ class ProfileReaderTest {
           .containsExactly(
               "course.yaml:1:9: course must be a text",
               "course.yaml:2:1: colour is no key here; keys are course, language, convention,"
-                  + " apparatus, quantities, rules, headings, tables, submissions, roster, grades",
+                  + " apparatus, quantities, rules, headings, tables, grades, submissions, roster",
               "course.yaml:4:9: wide is 2 but must be greater than 0 and at most 1",
               "course.yaml:5:12: combine must be one of straight, quadrature",
               "course.yaml:8:15: division is -1 but must be greater than 0",
@@ -466,9 +466,9 @@ class ProfileReaderTest {
                       - {part: results, share: 5, sheets: Results}
                   """))
           .containsExactly(
-              "course.yaml:4:40: there is no rule reading-differ; the command rules prints them"
-                  + " all",
-              "course.yaml:4:5: the shares of all parts are more than the maximum together");
+              "course.yaml:4:5: the shares of all parts are more than the maximum together",
+              "course.yaml:4:41: there is no rule reading-differ; the command rules prints them"
+                  + " all");
       assertThat(problems("grades: {columns: {Lab 1: mark}}"))
           .containsExactly(
               "course.yaml:1:27: Lab 1 must be one of id, name, section, score, maximum,"
