@@ -52,8 +52,8 @@ public final class EarlierResults implements AutoCloseable {
   private final AtomicInteger carriedOver = new AtomicInteger();
   private final Map<Path, String> unkept = new TreeMap<>();
 
-  /** Whether the file takes no more lines. */
-  private boolean full;
+  /** Why the file takes no more lines, if it does not. */
+  private Optional<IOException> full = Optional.empty();
 
   private EarlierResults(FileChannel file, RuleCatalogue rules) {
     this.file = file;
@@ -208,13 +208,14 @@ public final class EarlierResults implements AutoCloseable {
    */
   public void keep(Path workbook) {
     Result result = made.remove(workbook);
-    if (result == null || full) {
+    if (result == null || full.isPresent()) {
       return;
     }
     try {
       append(lines.write(result));
+    } catch (IOException problem) {
+      full = Optional.of(problem);
     } catch (Throwable fault) {
-      full = fault instanceof IOException;
       unkept.put(workbook, Reason.of(fault));
     }
   }
@@ -231,14 +232,21 @@ public final class EarlierResults implements AutoCloseable {
     return carriedOver.get();
   }
 
-  /** The workbooks whose findings could not be kept, and why; once the file is full, the first. */
+  /** The workbooks whose findings could not be kept though the file takes them, and why. */
   public Map<Path, String> unkept() {
     return unkept;
   }
 
-  /** Lets another check have the file. */
+  /**
+   * Lets another check have the file.
+   *
+   * @throws IOException if the file took not all findings
+   */
   @Override
   public void close() throws IOException {
     file.close();
+    if (full.isPresent()) {
+      throw full.get();
+    }
   }
 }

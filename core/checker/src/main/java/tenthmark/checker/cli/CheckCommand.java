@@ -30,6 +30,7 @@ import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Fingerprint;
+import tenthmark.checker.report.LeftOut;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.roster.Register;
 import tenthmark.checker.rules.RuleCatalogue;
@@ -136,6 +137,8 @@ final class CheckCommand implements Callable<Integer> {
               + " stay.")
   private boolean changedOnly;
 
+  private LeftOut leftOut = LeftOut.NOTHING;
+
   /**
    * Where findings come from.
    *
@@ -224,13 +227,19 @@ final class CheckCommand implements Callable<Integer> {
                     file.kind() != FileKind.STRAY
                         || !named.contains(WorkbookPaths.identity(file.path())))
             .toList();
-    found.skipped().stream()
-        .filter(folder -> !out.holds(folder))
-        .forEach(
-            folder ->
-                spec.commandLine()
-                    .getErr()
-                    .println(TextReport.line(folder, "skipped: it holds reports of a check")));
+    List<Path> skipped = found.skipped().stream().filter(folder -> !out.holds(folder)).toList();
+    skipped.forEach(
+        folder ->
+            spec.commandLine()
+                .getErr()
+                .println(TextReport.line(folder, "skipped: it holds reports of a check")));
+    leftOut =
+        new LeftOut(
+            skipped,
+            files.stream()
+                .filter(file -> file.kind() == FileKind.STRAY && !out.holds(file.path()))
+                .map(HandedIn::path)
+                .toList());
     return files;
   }
 
@@ -288,8 +297,9 @@ final class CheckCommand implements Callable<Integer> {
               out.unwritten(report.file(), finished.unwritten());
               findings.keep().accept(report.file());
             });
-    boolean printed = output.end();
-    boolean written = out.end(output.reports(), register.orElse(Register.NONE), err);
+    boolean printed = output.end(leftOut);
+    boolean written =
+        out.end(output.reports(), findings.source(), register.orElse(Register.NONE), leftOut, err);
     if (register.isPresent()) {
       List<Grade> grades = grading.grades(register.get(), output.reports());
       grading.report(register.get(), grades, err);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.JsonReport;
+import tenthmark.checker.report.LeftOut;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.workbook.Reason;
 import tenthmark.measurement.wording.Sentences;
@@ -64,9 +65,9 @@ final class CheckOutput {
   }
 
   /** Prints what is to be said about all files; whether all that was to be printed was. */
-  boolean end() {
+  boolean end(LeftOut leftOut) {
     progress.ifPresent(Progress::clear);
-    print("", () -> List.of(all()));
+    print("", () -> List.of(all(leftOut)));
     if (out.checkError()) {
       complete = false;
       err.println("the results cannot all be written to standard output");
@@ -74,8 +75,10 @@ final class CheckOutput {
     return complete;
   }
 
-  private String all() {
-    return format == Format.JSON ? JsonReport.write(reports, text.texts()) : text.summary(reports);
+  private String all(LeftOut leftOut) {
+    return format == Format.JSON
+        ? JsonReport.write(reports, leftOut, text.texts())
+        : text.summary(reports);
   }
 
   /** Whatever goes wrong with some lines, the others and the reports follow. */

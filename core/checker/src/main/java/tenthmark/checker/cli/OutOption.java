@@ -21,6 +21,7 @@ import tenthmark.checker.output.WrittenReports;
 import tenthmark.checker.remark.Remark;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.LeftOut;
 import tenthmark.checker.report.Provenance;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.report.Unwritten;
@@ -142,8 +143,14 @@ final class OutOption {
    * Writes the reports on all workbooks and says which reports could not be written; whether the
    * check is complete without them.
    */
-  boolean end(List<FileReport> all, Register register, PrintWriter err) {
-    reports.ifPresent(folders -> unwritten(folder, folders.writeClass(all, register)));
+  boolean end(
+      List<FileReport> all,
+      Function<Path, Optional<String>> sources,
+      Register register,
+      LeftOut leftOut,
+      PrintWriter err) {
+    reports.ifPresent(
+        folders -> unwritten(folder, folders.writeClass(all, sources, register, leftOut)));
     failures.forEach(
         (file, missing) ->
             missing.forEach(report -> err.println(TextReport.line(file, report.line()))));

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -30,6 +32,8 @@ import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Fingerprint;
 import tenthmark.checker.report.JsonReport;
+import tenthmark.checker.report.LeftOut;
+import tenthmark.checker.report.Program;
 import tenthmark.checker.report.Provenance;
 import tenthmark.checker.report.Unwritten;
 import tenthmark.checker.roster.Register;
@@ -172,13 +176,7 @@ public final class ReportFolder {
         inputs(
             writing,
             source,
-            same ->
-                Fingerprint.of(
-                    same,
-                    texts.language(),
-                    checker.profile().grading(),
-                    provenance.flatMap(Provenance::profile),
-                    grade.map(ReportFolder::shown)));
+            same -> Fingerprint.of(same, ofCourse(), grade.map(ReportFolder::shown)));
     if (isThere(page, inputs)) {
       return;
     }
@@ -258,20 +256,46 @@ public final class ReportFolder {
           Optional.ofNullable(bySubmission.get(report.file())));
     }
     String course = checker.profile().course().name();
-    writing.text(
+    Optional<String> inputs =
+        inputs(
+            writing,
+            Optional.of(""),
+            same ->
+                Fingerprint.of(
+                    grades.stream().map(ReportFolder::shown).toList(),
+                    unmatched,
+                    List.copyOf(checker.profile().administration().grades().columns().entrySet()),
+                    ofCourse()));
+    ofClass(
+        writing,
         STUDENTS,
-        folder.resolve(STUDENTS),
+        inputs,
         () -> StudentsPage.of(course, grades, unmatched, provenance, texts, this::link));
     GradeTableColumns columns = checker.profile().administration().grades();
-    writing.text(GRADES, folder.resolve(GRADES), () -> GradeTable.write(grades, columns));
-    SectionArchive.of(grades)
-        .forEach(
-            archive ->
-                writing.bytes(
-                    SECTIONS + "/" + archive.name(),
-                    folder.resolve(SECTIONS).resolve(archive.name()),
-                    () -> archive.content(this::ownFiles)));
+    ofClass(writing, GRADES, inputs, () -> GradeTable.write(grades, columns));
+    SectionArchive.of(grades).forEach(archive -> write(archive, writing));
     return writing.unwritten();
+  }
+
+  private void write(SectionArchive archive, Writing writing) {
+    String name = SECTIONS + "/" + archive.name();
+    Path file = folder.resolve(SECTIONS).resolve(archive.name());
+    Optional<String> inputs =
+        written.flatMap(
+            reports ->
+                inputs(
+                    writing,
+                    Optional.of(""),
+                    same ->
+                        Fingerprint.of(
+                            archive.reports().stream()
+                                .map(this::ownFiles)
+                                .map(files -> reports.traces(files.values()))
+                                .toList())));
+    if (!isThere(file, inputs)
+        && writing.bytes(name, file, () -> archive.content(this::ownFiles))) {
+      note(writing, file, folder, inputs);
+    }
   }
 
   /** What a student gets, by the name that each file has in an archive. */
@@ -285,37 +309,83 @@ public final class ReportFolder {
 
   /** Writes what the instructor gets about workbooks of which nothing tells whose they are. */
   public List<Unwritten> writeClass(List<FileReport> reports) {
-    return writeClass(reports, Register.NONE);
+    return writeClass(reports, file -> Optional.empty(), Register.NONE, LeftOut.NOTHING);
   }
 
   /**
    * Writes what the instructor gets about all workbooks, given in their order, each report whatever
    * becomes of the others. The page is about the newest workbook of each student alone.
    *
+   * @param sources the fingerprint of each workbook and of all that its findings rest on
    * @param register who handed them in
+   * @param leftOut what lay among them and was not checked
    * @return those that could not be written
    */
-  public List<Unwritten> writeClass(List<FileReport> reports, Register register) {
+  public List<Unwritten> writeClass(
+      List<FileReport> reports,
+      Function<Path, Optional<String>> sources,
+      Register register,
+      LeftOut leftOut) {
     List<FileReport> newest =
         reports.stream().filter(report -> !register.isSuperseded(report.file())).toList();
     Writing writing = new Writing();
-    writing.text(
+    Optional<String> inputs =
+        inputs(
+            writing,
+            Optional.of(""),
+            same -> Fingerprint.of(known(reports, sources), register, leftOut, ofCourse()));
+    ofClass(
+        writing,
         CLASS,
-        folder.resolve(CLASS),
+        inputs,
         () ->
             ClassPage.of(
                 newest,
+                leftOut,
                 checker.profile().course(),
                 register,
                 provenance,
                 texts,
                 this::name,
                 this::link));
-    writing.text(GRADEBOOK, folder.resolve(GRADEBOOK), () -> Gradebook.write(reports, this::name));
-    writing.text(FINDINGS, folder.resolve(FINDINGS), () -> JsonReport.write(reports, texts));
-    writing.text(
-        TESTS, folder.resolve(TESTS), () -> TestReport.write(reports, rules(), texts, this::name));
+    ofClass(writing, GRADEBOOK, inputs, () -> Gradebook.write(reports, this::name));
+    ofClass(writing, FINDINGS, inputs, () -> JsonReport.write(reports, leftOut, texts));
+    ofClass(writing, TESTS, inputs, () -> TestReport.write(reports, rules(), texts, this::name));
     return writing.unwritten();
+  }
+
+  /** What each report was made of; of a workbook that could not be checked, why not. */
+  private static List<Object> known(
+      List<FileReport> reports, Function<Path, Optional<String>> sources) {
+    return reports.stream()
+        .<Object>map(
+            report ->
+                List.of(
+                    report.file(),
+                    sources
+                        .apply(report.file())
+                        .or(report::problem)
+                        .orElseGet(() -> UUID.randomUUID().toString())))
+        .toList();
+  }
+
+  /** All that a course and a command line make of findings. */
+  private List<Object> ofCourse() {
+    return List.of(
+        Program.stamp(),
+        root.path(),
+        texts.language(),
+        checker.profile().grading(),
+        checker.profile().course().name(),
+        provenance.flatMap(Provenance::profile));
+  }
+
+  private void ofClass(
+      Writing writing, String name, Optional<String> inputs, Callable<String> report) {
+    Path file = folder.resolve(name);
+    if (!isThere(file, inputs) && writing.text(name, file, report)) {
+      note(writing, file, folder, inputs);
+    }
   }
 
   /**
@@ -332,7 +402,7 @@ public final class ReportFolder {
     Set<Path> checked = files.stream().map(ReportFolder::absolute).collect(Collectors.toSet());
     for (WrittenReports.Entry left : written.map(WrittenReports::left).orElse(List.of())) {
       Path report = left.file();
-      if (checked.contains(left.workbook())) {
+      if (checked.contains(left.workbook()) || left.workbook().equals(folder)) {
         writing.attempt(report + ", which is of an earlier check,", () -> remove(report));
       } else if (isGone(left.workbook(), checked)) {
         writing.attempt(
@@ -376,7 +446,7 @@ public final class ReportFolder {
 
   private void removeEmpty(Path inner) throws IOException {
     for (Path step = inner;
-        step.startsWith(folder.resolve(WORKBOOKS)) && isEmpty(step);
+        step.startsWith(folder) && !step.equals(folder) && isEmpty(step);
         step = step.getParent()) {
       Files.delete(step);
     }

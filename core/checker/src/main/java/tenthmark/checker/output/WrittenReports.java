@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -110,6 +111,15 @@ public final class WrittenReports implements AutoCloseable {
   /** Notes that a report was written. */
   synchronized void written(Path report, Path submission, String inputs) throws IOException {
     add(Entry.of(report, submission, inputs));
+  }
+
+  /**
+   * What tells whether reports are still those that were written; nothing of one that is not there.
+   */
+  synchronized List<Object> traces(Collection<Path> reports) {
+    return reports.stream()
+        .<Object>map(report -> Optional.ofNullable(now.get(report.toString())))
+        .toList();
   }
 
   private void add(Entry entry) throws IOException {

@@ -33,6 +33,7 @@ import tenthmark.checker.classroom.Distribution;
 import tenthmark.checker.classroom.SharedData;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.LeftOut;
 import tenthmark.checker.report.Provenance;
 import tenthmark.checker.report.TextReport;
 import tenthmark.checker.roster.Register;
@@ -48,6 +49,7 @@ public final class ClassPage {
   private static final int PAIRS = 1000;
 
   private final List<FileReport> reports;
+  private final LeftOut leftOut;
   private final Course course;
   private final Register register;
   private final Wording wording;
@@ -56,12 +58,14 @@ public final class ClassPage {
 
   private ClassPage(
       List<FileReport> reports,
+      LeftOut leftOut,
       Course course,
       Register register,
       Wording wording,
       Function<Path, String> name,
       Function<Path, String> link) {
     this.reports = reports;
+    this.leftOut = leftOut;
     this.course = course;
     this.register = register;
     this.wording = wording;
@@ -73,6 +77,7 @@ public final class ClassPage {
    * The page as one HTML file.
    *
    * @param reports on all workbooks, in their order
+   * @param leftOut what lay among them and was not checked
    * @param register who handed them in
    * @param provenance by what and when they were checked
    * @param texts what the page says, in one language
@@ -81,13 +86,15 @@ public final class ClassPage {
    */
   public static String of(
       List<FileReport> reports,
+      LeftOut leftOut,
       Course course,
       Register register,
       Optional<Provenance> provenance,
       Sentences texts,
       Function<Path, String> name,
       Function<Path, String> link) {
-    ClassPage page = new ClassPage(reports, course, register, new Wording(texts), name, link);
+    ClassPage page =
+        new ClassPage(reports, leftOut, course, register, new Wording(texts), name, link);
     return Page.of(texts.say("class.title"), page.top(), page.main(), provenance, texts);
   }
 
@@ -164,6 +171,8 @@ public final class ClassPage {
     return section(
             h2(wording.say("class.workbooks")),
             nothingRead(),
+            leftOut("class.skipped", leftOut.skipped()),
+            leftOut("class.strays", leftOut.strays()),
             Tables.scrolling(
                 wording.say("class.workbooks.caption"),
                 wording.sayAll(
@@ -189,6 +198,15 @@ public final class ClassPage {
             each(
                 IntStream.range(0, unread.size()).boxed().toList(),
                 index -> span(text(index == 0 ? "" : ", "), toPage(unread.get(index).file())))));
+  }
+
+  private DomContent leftOut(String line, List<Path> paths) {
+    return iff(
+        !paths.isEmpty(),
+        p(
+            wording.say(Message.counted(line, paths.size()))
+                + " "
+                + paths.stream().map(Path::toString).collect(Collectors.joining(", "))));
   }
 
   private DomContent workbook(FileReport report) {

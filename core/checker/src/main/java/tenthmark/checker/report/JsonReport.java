@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +21,12 @@ public final class JsonReport {
 
   private JsonReport() {}
 
-  private record Document(int format, String program, List<File> files) {}
+  private record Document(
+      int format,
+      String program,
+      List<File> files,
+      List<String> skippedFolders,
+      List<String> notWorkbooks) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   private record File(
@@ -51,6 +57,11 @@ public final class JsonReport {
    * @param texts what is said, in one language; words that programs look for stay English
    */
   public static String write(List<FileReport> reports, Sentences texts) {
+    return write(reports, LeftOut.NOTHING, texts);
+  }
+
+  /** The whole document, with what was not checked. */
+  public static String write(List<FileReport> reports, LeftOut leftOut, Sentences texts) {
     try {
       return new ObjectMapper()
           .enable(SerializationFeature.INDENT_OUTPUT)
@@ -58,7 +69,9 @@ public final class JsonReport {
               new Document(
                   1,
                   Program.stamp(),
-                  reports.stream().map(report -> file(report, texts)).toList()));
+                  reports.stream().map(report -> file(report, texts)).toList(),
+                  leftOut.skipped().stream().map(Path::toString).toList(),
+                  leftOut.strays().stream().map(Path::toString).toList()));
     } catch (JsonProcessingException impossible) {
       throw new IllegalStateException(impossible);
     }

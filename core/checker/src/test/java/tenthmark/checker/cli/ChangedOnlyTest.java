@@ -65,14 +65,29 @@ class ChangedOnlyTest {
     }
   }
 
+  /** What the instructor gets. */
+  private List<Path> ofTheClass() throws IOException {
+    try (Stream<Path> files = Files.walk(reports)) {
+      return files
+          .filter(file -> !file.startsWith(reports.resolve("workbooks")))
+          .filter(file -> file.toString().matches(".*\\.(html|csv|json|xml|zip)"))
+          .sorted()
+          .toList();
+    }
+  }
+
   private String page(String workbook) throws IOException {
     return Files.readString(reports.resolve("workbooks").resolve(workbook + "/feedback.html"));
   }
 
   /** What tells a file that was written anew: another time. */
   private List<Object> keys() throws IOException {
+    return keys(reports());
+  }
+
+  private List<Object> keys(List<Path> all) throws IOException {
     List<Object> keys = new ArrayList<>();
-    for (Path report : reports()) {
+    for (Path report : all) {
       keys.add(List.of(reports.relativize(report), Files.getLastModifiedTime(report)));
     }
     return keys;
@@ -99,11 +114,38 @@ class ChangedOnlyTest {
       String profile = profile("submissions: '{name}'\n");
       check("--profile", profile, "--roster", roster);
       List<Object> before = keys();
+      List<Object> ofTheClass = keys(ofTheClass());
       assertThat(page("ada.xlsx")).contains("id=\"grade\"");
 
       check("--changed-only", "--profile", profile, "--roster", roster);
 
       assertThat(keys()).isEqualTo(before).hasSize(4);
+      assertThat(keys(ofTheClass())).isEqualTo(ofTheClass).hasSize(7);
+    }
+
+    @Test
+    void theReportsOnTheClassAreWrittenAnewWhereOneWorkbookIsNew() throws Exception {
+      check();
+      List<Object> before = keys(ofTheClass());
+      workbook("cy.xlsx", "mm", "Fine marks, two ends.");
+
+      check("--changed-only");
+
+      assertThat(keys(ofTheClass())).doesNotContainAnyElementsOf(before).hasSize(4);
+    }
+
+    @Test
+    void gradesOfACheckWithARosterDoNotStayBehind() throws Exception {
+      String roster =
+          Files.writeString(folder.resolve("roster.csv"), "id,name\n1,Ada\n").toString();
+      check("--roster", roster);
+      assertThat(reports.resolve("grades.csv")).exists();
+
+      check("--changed-only");
+
+      assertThat(reports.resolve("grades.csv")).doesNotExist();
+      assertThat(reports.resolve("students.html")).doesNotExist();
+      assertThat(reports.resolve("sections")).doesNotExist();
     }
 
     @Test

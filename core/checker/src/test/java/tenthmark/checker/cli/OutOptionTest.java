@@ -2,6 +2,8 @@ package tenthmark.checker.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -170,6 +172,28 @@ class OutOptionTest {
     assertThat(out.toString()).contains("1 file checked");
     assertThat(err.toString())
         .contains(folder.resolve("monday") + ": skipped: it holds reports of a check");
+    assertThat(Files.readString(folder.resolve("tuesday/class.html")))
+        .contains("1 folder was skipped, for it holds reports of a check: ")
+        .contains(folder.resolve("monday").toString());
+  }
+
+  @Test
+  void countsWhatWasLeftOutInJsonAndOnTheClassPage() throws Exception {
+    check(folder.resolve("monday"));
+    Files.writeString(folder.resolve("ben.pdf"), "no workbook");
+
+    check(folder.resolve("tuesday"));
+
+    JsonNode json =
+        new ObjectMapper().readTree(Files.readString(folder.resolve("tuesday/findings.json")));
+    assertThat(json.get("skippedFolders"))
+        .extracting(JsonNode::asText)
+        .containsExactly(folder.resolve("monday").toString());
+    assertThat(json.get("notWorkbooks"))
+        .extracting(JsonNode::asText)
+        .containsExactly(folder.resolve("ben.pdf").toString());
+    assertThat(Files.readString(folder.resolve("tuesday/class.html")))
+        .contains("1 file is no workbook and was not checked: ");
   }
 
   @Test

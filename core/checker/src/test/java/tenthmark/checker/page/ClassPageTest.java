@@ -18,6 +18,7 @@ import tenthmark.checker.course.AcceptedValue;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.LeftOut;
 import tenthmark.checker.roster.Register;
 import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
@@ -40,6 +41,7 @@ class ClassPageTest {
     return Jsoup.parse(
         ClassPage.of(
             reports,
+            LeftOut.NOTHING,
             Course.PLAIN,
             Register.NONE,
             Optional.empty(),
