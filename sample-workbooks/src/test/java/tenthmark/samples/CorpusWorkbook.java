@@ -185,7 +185,9 @@ final class CorpusWorkbook {
                       .uncertainty()
                       .filter(n -> same(Math.abs(n), Math.abs(size.get())))
                       .isPresent()
-                  || absolute.filter(n -> same(n, Math.abs(size.get()))).isPresent());
+                  || absolute
+                      .filter(n -> same(n, Math.abs(size.get())) || roundsTo(n, text))
+                      .isPresent());
       if (!fits) {
         wrong.add("uncertainty " + found.uncertainty() + " for " + text + " = " + size);
       }
@@ -201,6 +203,17 @@ final class CorpusWorkbook {
               }
             });
     return wrong;
+  }
+
+  /** Whether a size is, to the digits that are written, the one that a truth file states. */
+  private static boolean roundsTo(double exact, String text) {
+    return number(text)
+        .filter(
+            stated -> {
+              double half = 0.5 * Math.pow(10, -new BigDecimal(text).scale());
+              return Math.abs(exact - stated) <= half * (1 + SAME);
+            })
+        .isPresent();
   }
 
   /** A truth file states what a formula gives to the digits that its uncertainty asks for. */

@@ -130,6 +130,16 @@ public final class FormulaUnits {
     return List.copyOf(faults);
   }
 
+  /** Whether the formula of a record's value is known to give something in a unit. */
+  public boolean givesUnit(MeasurementRecord record) {
+    return record
+        .cell(Field.VALUE)
+        .filter(held -> held.content() instanceof Content.Formula)
+        .flatMap(this::ofFormula)
+        .filter(term -> !term.measure().dimensions().isEmpty())
+        .isPresent();
+  }
+
   private void compare(Term computed, Term stated, Cell cell) {
     if (!computed.measure().isLike(stated.measure())) {
       fault(

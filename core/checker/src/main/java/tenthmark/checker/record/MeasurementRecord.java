@@ -231,9 +231,13 @@ public final class MeasurementRecord {
     return text(Field.UNIT)
         .or(() -> Optional.ofNullable(parts.units().get(Field.VALUE)))
         .or(() -> amount(Field.VALUE).map(Amount::unit).filter(unit -> !unit.isEmpty()))
-        .or(() -> Optional.ofNullable(parts.units().get(Field.UNCERTAINTY)))
+        .or(() -> Optional.ofNullable(parts.units().get(Field.UNCERTAINTY)).filter(u -> !isPart(u)))
         .or(() -> stated().map(result -> result.text().unit()).filter(unit -> !unit.isEmpty()))
         .orElse("");
+  }
+
+  private static boolean isPart(String unit) {
+    return unit.equals(PERCENT) || unit.equals(PURE);
   }
 
   /** The unit that a part's own cell or heading states; empty for none. */

@@ -11,9 +11,12 @@ import tenthmark.checker.carried.Derivations;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.course.Course;
+import tenthmark.checker.dimension.FormulaUnits;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.reading.CoverageSummary;
+import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.reading.Reading;
+import tenthmark.checker.reading.Taken;
 import tenthmark.checker.record.Display;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -77,6 +80,20 @@ public record Inspection(
   /** What the course makes of uncertainties before they are stated. */
   Expansion expansion() {
     return new Expansion(convention().coverageFactor());
+  }
+
+  /** The units that the formulas of the workbook give. */
+  FormulaUnits formulaUnits() {
+    return new FormulaUnits(workbook, evaluation, records(), counts());
+  }
+
+  private Set<CellAddress> counts() {
+    return reading.coverage().cells().entrySet().stream()
+        .filter(
+            taken ->
+                taken.getValue() instanceof Taken.Other other && other.role() == NumberRole.COUNT)
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
   }
 
   /** All records. */

@@ -4,13 +4,9 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import tenthmark.checker.dimension.FormulaUnits;
 import tenthmark.checker.dimension.UnitFault;
-import tenthmark.checker.reading.NumberRole;
-import tenthmark.checker.reading.Taken;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
@@ -31,12 +27,7 @@ public final class UnitUnlikeFormula implements Rule {
 
   @Override
   public List<Finding> check(Inspection inspection) {
-    FormulaUnits units =
-        new FormulaUnits(
-            inspection.workbook(),
-            inspection.evaluation(),
-            inspection.records(),
-            counts(inspection));
+    FormulaUnits units = inspection.formulaUnits();
     Doubts doubts = new Doubts(inspection);
     List<Finding> findings = new ArrayList<>();
     Set<String> told = new HashSet<>();
@@ -53,15 +44,6 @@ public final class UnitUnlikeFormula implements Rule {
   /** Copies of one formula have one fault, which is told once. */
   private static String form(Cell cell, Inspection inspection) {
     return cell.address().sheet() + "!" + inspection.evaluation().relativeForm(cell).orElseThrow();
-  }
-
-  private static Set<CellAddress> counts(Inspection inspection) {
-    return inspection.reading().coverage().cells().entrySet().stream()
-        .filter(
-            taken ->
-                taken.getValue() instanceof Taken.Other other && other.role() == NumberRole.COUNT)
-        .map(Map.Entry::getKey)
-        .collect(Collectors.toSet());
   }
 
   /** A number written in the formula may have a unit that nobody states. */

@@ -20,7 +20,7 @@ public final class UnitReader {
   private static final Pattern POWER_OF_TEN =
       Pattern.compile(
           "10\\s*(?:\\^\\s*\\(?(?<plain>[-−]?\\d{1,2})\\)?|(?<raised>⁻?[⁰¹²³⁴-⁹]{1,2}))"
-              + "\\s*[·*×]?\\s*(?<unit>\\p{L}.*)");
+              + "\\s*[·*×]?\\s*(?<unit>[/\\p{L}].*)");
 
   private final UnitSymbols symbols = new UnitSymbols();
 
@@ -55,9 +55,10 @@ public final class UnitReader {
   private UnitText scaled(String text, Matcher power) {
     String raised = power.group("plain") == null ? power.group("raised") : power.group("plain");
     int exponent = Integer.parseInt(Spelling.uniform(raised));
-    return read(power.group("unit"))
-        .known()
-        .map(unit -> (UnitText) new UnitText.Known(text, unit.scaled(exponent)))
-        .orElseGet(() -> read(power.group("unit")));
+    String rest = power.group("unit");
+    UnitText unit = read(rest.startsWith("/") ? "1" + rest : rest);
+    return unit.known()
+        .map(known -> (UnitText) new UnitText.Known(text, known.scaled(exponent)))
+        .orElse(unit);
   }
 }

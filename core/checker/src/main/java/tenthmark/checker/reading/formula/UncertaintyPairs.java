@@ -46,6 +46,7 @@ public final class UncertaintyPairs {
   private final Map<CellAddress, CellAddress> values = new LinkedHashMap<>();
   private final Map<CellAddress, CellAddress> uncertainties = new HashMap<>();
   private final Map<CellAddress, CellAddress> parts = new HashMap<>();
+  private final Set<CellAddress> shared = new HashSet<>();
   private final Set<CellAddress> contributions = new HashSet<>();
   private final Deque<CellAddress> open = new ArrayDeque<>();
 
@@ -162,6 +163,22 @@ public final class UncertaintyPairs {
     }
   }
 
+  /** One uncertainty that formulas take for several values belongs to each of them. */
+  private void share(CellAddress uncertainty, CellAddress value) {
+    boolean another = values.containsKey(uncertainty) && !values.get(uncertainty).equals(value);
+    if (another && !uncertainties.containsKey(value) && !values.containsKey(value)) {
+      uncertainties.put(value, uncertainty);
+      shared.add(uncertainty);
+    } else {
+      pair(uncertainty, value);
+    }
+  }
+
+  /** Whether a cell is the uncertainty of several values. */
+  public boolean isShared(CellAddress uncertainty) {
+    return shared.contains(uncertainty);
+  }
+
   private void byFunction(CellAddress cell, Expression tree) {
     for (Call call : evaluation.calls(cells.get(cell).cell())) {
       if (call.function().equals("LAB_CARRY")) {
@@ -239,7 +256,7 @@ public final class UncertaintyPairs {
               .filter(ratio -> isSmaller(ratio.part(), ratio.whole()))
               .toList();
       if (!fitting.isEmpty() && isSmaller(cell, value)) {
-        fitting.forEach(ratio -> pair(ratio.part(), ratio.whole()));
+        fitting.forEach(ratio -> share(ratio.part(), ratio.whole()));
         pair(cell, value);
       }
     }

@@ -213,7 +213,9 @@ final class ColumnRoles {
     if (role.isPresent()) {
       return role;
     }
-    if (heading.can(Role.VALUE) || !heading.canBeOneOf(CONTRIBUTIONS)) {
+    if (heading.can(Role.VALUE)
+        || !heading.canBeOneOf(CONTRIBUTIONS)
+        || column.texts().stream().noneMatch(Column::isAmount)) {
       return units(column);
     }
     return first(heading, CONTRIBUTIONS);
@@ -262,9 +264,13 @@ final class ColumnRoles {
       return Optional.of(uncertain(column, heading));
     }
     if (heading.mark() == Heading.Mark.DELTA) {
-      return Optional.of(isOfAnother(column, heading) ? Role.UNCERTAINTY : Role.VALUE);
+      return Optional.of(
+          isOfAnother(column, heading) && !hasOwnUncertainty(column)
+              ? Role.UNCERTAINTY
+              : Role.VALUE);
     }
-    if (heading.canBeOneOf(CONTRIBUTIONS) && isNamedByDelta(column, heading)) {
+    if (isNamedByDelta(column, heading)
+        || heading.can(Role.COMPARISON) && isInUnit(heading) && hasOwnUncertainty(column)) {
       return Optional.of(Role.VALUE);
     }
     if (heading.roles().isEmpty()) {
@@ -282,8 +288,7 @@ final class ColumnRoles {
         && hasPlain(column, heading)) {
       return Optional.of(Role.CONSTANT);
     }
-    boolean dimensional =
-        !heading.unit().isEmpty() && !heading.unit().equals("%") && !heading.unit().equals("1");
+    boolean dimensional = isInUnit(heading);
     if (dimensional && WITHOUT_UNIT.containsAll(heading.roles())) {
       return Optional.of(Role.VALUE);
     }
@@ -291,6 +296,21 @@ final class ColumnRoles {
       return Optional.of(single(column, heading));
     }
     return Optional.of(oneOf(column, heading, dimensional));
+  }
+
+  private static boolean isInUnit(Heading heading) {
+    return !heading.unit().isEmpty() && !heading.unit().equals("%") && !heading.unit().equals("1");
+  }
+
+  /** Whether the column right behind is an uncertainty, of this one or of what this one names. */
+  private boolean hasOwnUncertainty(Column column) {
+    return columns.stream()
+        .filter(other -> other.place() == column.place() + 1)
+        .flatMap(other -> other.heading().stream())
+        .anyMatch(
+            next ->
+                next.mark() == Heading.Mark.SURE
+                    && (next.name().isEmpty() || next.can(Role.COMPARISON)));
   }
 
   /** A contribution if it names one, the total else; or what merely sounds like it. */

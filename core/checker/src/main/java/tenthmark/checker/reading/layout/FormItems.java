@@ -74,7 +74,9 @@ final class FormItems {
     Optional<TypedCell> unit = unitBefore.or(this::unit);
     boolean signed =
         at < row.size() && Forms.isSign(row.get(at)) || unit.filter(this::leadsOn).isPresent();
-    Optional<TypedCell> uncertainty = uncertainty(value, heading.get(), signed);
+    boolean size = heading.get().mark() == Heading.Mark.SURE && heading.get().name().isEmpty();
+    Optional<TypedCell> uncertainty =
+        size ? Optional.empty() : uncertainty(value, heading.get(), signed);
     if (uncertainty.isEmpty() && at < row.size() && row.get(at).mayBeNumber()) {
       // several numbers behind one label are a series or a row of a table
       while (at < row.size() && row.get(at).mayBeNumber()) {

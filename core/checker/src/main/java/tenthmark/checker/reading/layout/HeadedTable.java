@@ -336,6 +336,17 @@ final class HeadedTable {
         .flatMap(cell -> grammar.read(cell.text()));
   }
 
+  /**
+   * A line with a sign in it, where the table has no column of signs, says itself what it holds.
+   */
+  private boolean isOfForm(int line) {
+    return lines.direction() == Direction.ROWS
+        && columns.stream()
+            .filter(Column::isOfNumbers)
+            .flatMap(column -> Optional.ofNullable(column.cells().get(line)).stream())
+            .anyMatch(Forms::isSign);
+  }
+
   /** What names a record: its quantity, else the first text of its line. */
   private Optional<Heading> label(Group group, int line) {
     return group
@@ -358,8 +369,10 @@ final class HeadedTable {
         }
         continue;
       }
-      inside.add(line);
-      readLine(line);
+      if (!isOfForm(line)) {
+        inside.add(line);
+        readLine(line);
+      }
     }
   }
 
@@ -595,7 +608,11 @@ final class HeadedTable {
           .ifPresent(
               cell -> {
                 draft.drop(Field.UNCERTAINTY);
-                draft.put(Field.UNCERTAINTY, cell);
+                if (surroundings.pairs().isShared(cell)) {
+                  draft.sharing(cell, "");
+                } else {
+                  draft.put(Field.UNCERTAINTY, cell);
+                }
               });
     }
     reasonLine.ifPresent(
@@ -633,6 +650,7 @@ final class HeadedTable {
     boolean ownColumn = named.filter(h -> h.can(Role.QUANTITY)).isPresent();
     boolean own = filled(group, Field.QUANTITY, line);
     if (!name.isEmpty()
+        && !isOfSeveralUnits(group)
         && !ownColumn
         && groupsOfMeasurements() > 0
         && !isBareSymbolBesideNames(group, heading)) {
@@ -683,6 +701,16 @@ final class HeadedTable {
             .filter(range -> range.height() > 1 || range.width() > 1)
             .findFirst()
             .flatMap(range -> new Labels(surroundings).of(range));
+  }
+
+  /** Values in different units are different quantities, whatever stands above them. */
+  private boolean isOfSeveralUnits(Group group) {
+    return group.has(Field.QUANTITY)
+        && group.column(Field.UNIT).stream()
+                .flatMap(column -> column.texts().stream())
+                .distinct()
+                .count()
+            > 1;
   }
 
   /** A value under its symbol in a table of one quantity a line is named by the line. */

@@ -1,6 +1,7 @@
 package tenthmark.checker.reading.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -21,6 +22,7 @@ import tenthmark.measurement.formula.CellRange;
 record HeadedTables(Direction direction) implements Layout {
 
   private static final int LONGEST_GAP = 1;
+  private static final int MOST_LABELLED = 2;
 
   @Override
   public List<Proposal> propose(Block block, Surroundings surroundings) {
@@ -60,6 +62,33 @@ record HeadedTables(Direction direction) implements Layout {
     return surroundings.grammar().vocabulary().says(Notion.RECORDS, name.split("[_.\\d]", 2)[0]);
   }
 
+  /** Whether, after a blank line, labels and units stand in columns that held numbers only. */
+  private static boolean isOfTexts(int first, List<Integer> body, Lines lines) {
+    Map<Integer, Integer> texts = new HashMap<>();
+    int line = first;
+    while (lines.all().containsKey(line)) {
+      lines
+          .line(line)
+          .forEach(
+              (place, cell) ->
+                  texts.merge(
+                      place,
+                      cell.isText() && !Column.isAmount(cell.text()) ? 1 : -1,
+                      Integer::sum));
+      line++;
+    }
+    return texts.entrySet().stream()
+            .filter(column -> column.getValue() > 1)
+            .filter(column -> isOfNumbers(column.getKey(), body, lines))
+            .count()
+        >= MOST_LABELLED;
+  }
+
+  private static boolean isOfNumbers(int place, List<Integer> body, Lines lines) {
+    List<TypedCell> cells = body.stream().flatMap(line -> lines.at(line, place).stream()).toList();
+    return !cells.isEmpty() && cells.stream().allMatch(TypedCell::isNumber);
+  }
+
   /** The lines below a header, as far as the next one that shares a place with it. */
   private static List<Integer> body(
       Header header, List<Header> headers, Lines lines, Optional<CellRange> extent) {
@@ -80,6 +109,10 @@ record HeadedTables(Direction direction) implements Layout {
         lines.all().tailMap(header.last(), false).entrySet()) {
       boolean gap = line.getKey() - previous - 1 > LONGEST_GAP;
       if (line.getKey() >= end || gap) {
+        break;
+      }
+      boolean blank = line.getKey() - previous > 1 && previous != header.last();
+      if (blank && lines.direction() == Direction.ROWS && isOfTexts(line.getKey(), body, lines)) {
         break;
       }
       if (lines.direction() == Direction.ROWS

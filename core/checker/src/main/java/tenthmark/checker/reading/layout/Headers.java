@@ -187,6 +187,11 @@ final class Headers {
     return grammar.isUnit(text) || text.length() == 1 && !Character.isLetterOrDigit(text.charAt(0));
   }
 
+  /** A dash in place of a unit says that there is none. */
+  private String unit(String text) {
+    return grammar.isUnit(text) ? HeadingGrammar.bare(text) : "1";
+  }
+
   /** Adds a line of headings below those that are there. */
   private void compose(
       int line,
@@ -204,8 +209,7 @@ final class Headers {
                       .or(() -> Optional.ofNullable(reach.get(place)).map(above::get));
               if (units) {
                 over.filter(h -> above.containsKey(place))
-                    .filter(h -> grammar.isUnit(cell.text()))
-                    .ifPresent(h -> headings.put(place, h.in(HeadingGrammar.bare(cell.text()))));
+                    .ifPresent(h -> headings.put(place, h.in(unit(cell.text()))));
                 return;
               }
               Optional<Heading> own =

@@ -36,6 +36,11 @@ public final class HeadingGrammar {
       Pattern.compile(
           "(?:[ΔδuU∆σ])\\s?[(_]?\\s*(?<of>[\\p{L}\\p{N}_]+)\\)?\\s*/\\s*\\|?(?:\\k<of>)\\|?"
               + "|[Δδu∆σ]\\s*/\\s*\\|?(?<whole>\\p{L}[\\p{N}_₀-₉]?)\\|?");
+
+  /** In {@code p/p₀} two values of one quantity make a number. */
+  private static final Pattern RATIO_TO_ANOTHER =
+      Pattern.compile("\\(?(?<of>\\p{L}{1,3})\\s?/\\s?\\k<of>[₀-₉0-9_ₐ-ₜ]\\p{L}{0,3}\\)?");
+
   private static final Pattern MARKED_IN_BRACKETS =
       Pattern.compile("(?<![\\p{L}\\p{N}])(?<mark>[uUΔδ∆σsS])\\((?<of>[^()]{1,30})\\)");
   private static final Pattern BRACKETS =
@@ -56,10 +61,16 @@ public final class HeadingGrammar {
   /** A function at the start, be it behind a sign, is what the heading is about. */
   private static final int LATEST_FUNCTION = 2;
 
+  private static final Pattern ABBREVIATED_UNIT =
+      Pattern.compile("\\p{L}{2,5}\\.|\\p{Ll}\\.\\p{Ll}\\.");
   private static final Pattern SYMBOL_OF_TWO = Pattern.compile("\\p{Ll}\\p{Lu}.*");
   private static final int SHORTEST_ABBREVIATION = 4;
   private static final Pattern PRODUCT_UNIT =
       Pattern.compile("[\\p{L}°%µΩ.]{1,9}[/·*][\\p{L}°%µΩ.\\d]{1,9}");
+
+  /** A symbol with its unit in brackets, or with a subscript, or a dash in place of a unit. */
+  private static final Pattern NO_UNIT = Pattern.compile("\\s\\(|[₀-₉]|^[-–—]+$");
+
   private static final Pattern FACTORS = Pattern.compile("[/·*]");
   private static final Pattern UNIT_ENDS = Pattern.compile("[,;.](?:\\s|$)|\\s(?=\\()");
   private static final Pattern SEPARATORS = Pattern.compile("[\\s,;:]+");
@@ -87,7 +98,12 @@ public final class HeadingGrammar {
   /** Whether a text is a unit and nothing else, with or without brackets. */
   public boolean isUnit(String text) {
     String bare = bare(text);
-    return bare.indexOf(" / ") != 1 && units.computeIfAbsent(bare, HeadingGrammar::isUnitText);
+    return bare.indexOf(" / ") != 1
+        && !NO_UNIT.matcher(bare).find()
+        && Arrays.stream(bare.split(" "))
+            .skip(1)
+            .noneMatch(word -> vocabulary.says(Notion.IN, word))
+        && units.computeIfAbsent(bare, HeadingGrammar::isUnitText);
   }
 
   /** A text without the brackets around it. */
@@ -204,6 +220,9 @@ public final class HeadingGrammar {
       } else {
         tokens(withoutUnit(withoutBrackets(withoutMarked(withoutGiven(bare)))));
       }
+      if (unit.isEmpty() && RATIO_TO_ANOTHER.matcher(bare).matches()) {
+        unit = "1";
+      }
       nameSymbol();
       Set<Role> settled = Precedence.settled(roles, qualifiers, !name.isEmpty());
       boolean uncertain =
@@ -295,6 +314,9 @@ public final class HeadingGrammar {
           && SYMBOL.matcher(inside.substring(0, inside.indexOf('/')).strip()).matches()) {
         unit = inside.substring(inside.indexOf('/') + 1).strip();
         symbol = inside.substring(0, inside.indexOf('/')).strip();
+      } else if (ABBREVIATED_UNIT.matcher(inside).matches()
+          && vocabulary.rolesOfAbbreviation(inside.substring(0, inside.length() - 1)).isEmpty()) {
+        unit = inside;
       } else {
         rest.append(inside).append(' ');
       }
@@ -426,11 +448,7 @@ public final class HeadingGrammar {
         return 1;
       }
       boolean delta = word.equals("Δ") || word.equals("δ") || word.equals("∆");
-      if (delta && words.size() == 1 && name.isEmpty() && symbol.isEmpty()) {
-        mark(Heading.Mark.SURE);
-        return 1;
-      }
-      if (delta && (words.size() > 1 || !name.isEmpty())) {
+      if (delta) {
         mark(Heading.Mark.DELTA);
         return 1;
       }
