@@ -151,7 +151,7 @@ class DoubtsTest {
     @Test
     void isANoteWhereTheFormulaOfTheTotalTakesWhatIsNoPart() {
       Grid grid =
-          total("Physical", 0.2, "=D2+E2+B5").row().row().row("The clamp moves it by", 0.1, "mm");
+          total("Physical", 0.2, "=D2+E2+2*B5").row().row().row("The clamp moves it by", 0.1, "mm");
 
       assertNote("total-differs", grid, "its formula takes B5");
     }

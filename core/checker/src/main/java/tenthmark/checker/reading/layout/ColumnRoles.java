@@ -213,12 +213,16 @@ final class ColumnRoles {
     if (role.isPresent()) {
       return role;
     }
-    if (heading.can(Role.VALUE)
-        || !heading.canBeOneOf(CONTRIBUTIONS)
-        || column.texts().stream().noneMatch(Column::isAmount)) {
+    if (heading.can(Role.VALUE) || !heading.canBeOneOf(CONTRIBUTIONS) || isOfNames(column)) {
       return units(column);
     }
     return first(heading, CONTRIBUTIONS);
+  }
+
+  /** Texts left of all numbers name what is measured. */
+  private boolean isOfNames(Column column) {
+    return column.texts().stream().noneMatch(Column::isAmount)
+        && others(column).filter(Column::isOfNumbers).allMatch(o -> o.place() > column.place());
   }
 
   private Optional<Role> units(Column column) {
