@@ -90,7 +90,9 @@ public final class TypedOver implements Rule {
     List<Finding> findings = new ArrayList<>();
     for (MeasurementRecord record : typed) {
       List<MeasurementRecord> alike =
-          filled.stream().filter(other -> isOfSameKind(record, other)).toList();
+          filled.stream()
+              .filter(other -> field == Field.RESULT || isOfSameKind(record, other))
+              .toList();
       int formulas = mostCopies(alike, field, inspection);
       if (formulas >= 2 && formulas > alike.stream().filter(r -> !r.isFormula(field)).count()) {
         findings.add(
