@@ -99,6 +99,23 @@ final class Group {
     return Field.CONTRIBUTIONS.stream().anyMatch(attached::containsKey);
   }
 
+  /** Whether nothing but contributions tells that the values are measured. */
+  boolean isOnlyOfContributions() {
+    return hasContributions()
+        && !has(Field.UNCERTAINTY)
+        && given().isEmpty()
+        && common.isEmpty()
+        && !value.isOfStatedResults();
+  }
+
+  /** Whether the contributions have the size of contributions to the uncertainty of the values. */
+  boolean areContributionsSmall() {
+    return Field.CONTRIBUTIONS.stream()
+        .flatMap(field -> column(field).stream())
+        .filter(column -> column.typicalSize().isPresent())
+        .allMatch(column -> column.isSmallBeside(value));
+  }
+
   boolean hasUncertainty() {
     return has(Field.UNCERTAINTY)
         || hasContributions()

@@ -533,10 +533,10 @@ final class HeadedTable {
 
   /** Whether the values of a group are measurements, told by what belongs to them. */
   private boolean isOfMeasurements(Group group) {
-    if (group.hasUncertainty()) {
-      return true;
-    }
     boolean explicit = group.value().heading().filter(h -> h.can(Role.VALUE)).isPresent();
+    if (group.hasUncertainty()) {
+      return explicit || !group.isOnlyOfContributions() || group.areContributionsSmall();
+    }
     if (!explicit
         || body.stream().anyMatch(this::isUncertaintyLine)
         || groups.stream().anyMatch(Group::hasUncertainty)) {
