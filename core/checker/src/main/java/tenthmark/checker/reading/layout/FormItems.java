@@ -66,14 +66,14 @@ final class FormItems {
     if (at >= row.size()) {
       return;
     }
-    Optional<TypedCell> unitBefore = unit();
+    Optional<TypedCell> before = unit();
     if (at >= row.size() || !row.get(at).mayBeNumber() || row.get(at).isOfMatrix()) {
       return;
     }
     TypedCell value = row.get(at++);
-    Optional<TypedCell> unit = unitBefore.or(this::unit);
+    Optional<TypedCell> behind = unit();
     boolean signed =
-        at < row.size() && Forms.isSign(row.get(at)) || unit.filter(this::leadsOn).isPresent();
+        at < row.size() && Forms.isSign(row.get(at)) || behind.filter(this::leadsOn).isPresent();
     boolean size = heading.get().mark() == Heading.Mark.SURE && heading.get().name().isEmpty();
     Optional<TypedCell> uncertainty =
         size ? Optional.empty() : uncertainty(value, heading.get(), signed);
@@ -84,7 +84,7 @@ final class FormItems {
       }
       return;
     }
-    unit = unit.or(this::unit);
+    Optional<TypedCell> unit = unit().or(() -> behind).or(() -> before);
     items.add(
         new FormItem(
             label,
