@@ -1,6 +1,7 @@
 package tenthmark.checker.reading.formula;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -155,6 +156,40 @@ final class Terms {
       return chain.parts().stream().flatMap(part -> cell(part).stream()).toList();
     }
     return cell(bare).map(List::of).orElse(List.of());
+  }
+
+  /**
+   * The two expressions whose sum, or difference, a formula halves; the mean of two cells is half
+   * their sum.
+   */
+  static Optional<Set<Expression>> halved(Expression tree, Binary operator) {
+    Expression bare = bare(tree);
+    if (operator == Binary.ADD && bare instanceof Expression.Call call) {
+      boolean mean = call.function().name().equals("AVERAGE");
+      return mean ? two(call.arguments()) : Optional.empty();
+    }
+    if (!(bare instanceof Expression.Chain product) || !isHalf(product)) {
+      return Optional.empty();
+    }
+    return bare(product.first()) instanceof Expression.Chain sum
+            && sum.rest().size() == 1
+            && sum.rest().get(0).operator() == operator
+        ? two(sum.parts())
+        : Optional.empty();
+  }
+
+  private static Optional<Set<Expression>> two(List<Expression> parts) {
+    Set<Expression> two = new HashSet<>(parts);
+    return parts.size() == 2 && two.size() == 2 ? Optional.of(two) : Optional.empty();
+  }
+
+  private static boolean isHalf(Expression.Chain product) {
+    if (product.rest().size() != 1) {
+      return false;
+    }
+    Expression.Link link = product.rest().get(0);
+    return link.equals(new Expression.Link(Binary.DIVIDE, new Expression.Constant(2)))
+        || link.equals(new Expression.Link(Binary.MULTIPLY, new Expression.Constant(0.5)));
   }
 
   static boolean isProduct(Expression.Chain chain) {

@@ -16,6 +16,7 @@ import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.reading.block.TypedSheet;
+import tenthmark.measurement.formula.Binary;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Expression;
@@ -25,8 +26,9 @@ import tenthmark.measurement.formula.Formulas;
 /**
  * Which cell is the uncertainty of which value, as far as formulas tell it without any word: u =
  * V·(u₁/x₁ + u₂/x₂) where V is calculated from x₁ and x₂; u as V but with u₁ for x₁; the scatter of
- * the series that V is the mean of; the root of a count; what LAB functions are given. Formulas
- * that are copies say the same. In u = V·(r₁ + r₂) the parts are relative uncertainties.
+ * the series that V is the mean of; half the difference of two numbers beside their middle; the
+ * root of a count; what LAB functions are given. Formulas that are copies say the same. In u =
+ * V·(r₁ + r₂) the parts are relative uncertainties.
  */
 public final class UncertaintyPairs {
 
@@ -34,6 +36,9 @@ public final class UncertaintyPairs {
 
   /** A relative uncertainty is smaller. */
   private static final double MOST_OF_ITSELF = 0.5;
+
+  /** Half of what lies between the two ends of something is its radius, not its uncertainty. */
+  private static final double MOST_OF_MIDDLE = 0.1;
 
   private static final int MOST_FORMULAS = 20_000;
 
@@ -61,6 +66,7 @@ public final class UncertaintyPairs {
     formulas.forEach(this::relative);
     formulas.forEach(this::ofParts);
     series();
+    halfRanges();
     follow();
     totals();
     follow();
@@ -315,6 +321,21 @@ public final class UncertaintyPairs {
             .ifPresent(mean -> pair(cell, mean));
       }
     }
+  }
+
+  /** Half of what lies between two numbers, beside their middle. */
+  private void halfRanges() {
+    Map<Set<Expression>, CellAddress> middles = new HashMap<>();
+    formulas.forEach(
+        (cell, tree) ->
+            Terms.halved(tree, Binary.ADD).ifPresent(of -> middles.putIfAbsent(of, cell)));
+    formulas.forEach(
+        (cell, tree) ->
+            Terms.halved(tree, Binary.SUBTRACT)
+                .map(middles::get)
+                .filter(middle -> middle.sheet().equals(cell.sheet()))
+                .filter(middle -> size(cell) < MOST_OF_MIDDLE * size(middle))
+                .ifPresent(middle -> pair(cell, middle)));
   }
 
   /** The series that a spread, or what it is computed from, refers to. */

@@ -1,6 +1,8 @@
 package tenthmark.checker.reading.layout;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -74,9 +76,51 @@ final class ColumnRoles {
   static Map<Integer, Role> decide(List<Column> columns, Surroundings surroundings) {
     ColumnRoles decision = new ColumnRoles(columns, surroundings);
     columns.forEach(decision::decide);
+    decision.partnered();
     decision.byFormulas();
     decision.findValue();
     return decision.roles;
+  }
+
+  /**
+   * Where one and the same heading of an uncertainty stands behind several columns of numbers, each
+   * of these is a value, whatever else its words may mean.
+   */
+  private void partnered() {
+    Map<String, List<Column>> behind = new HashMap<>();
+    for (int i = 1; i < columns.size(); i++) {
+      if (isBareUncertainty(columns.get(i)) && isPartnerOf(columns.get(i - 1), columns.get(i))) {
+        behind
+            .computeIfAbsent(wording(columns.get(i)), none -> new ArrayList<>())
+            .add(columns.get(i - 1));
+      }
+    }
+    behind.values().stream()
+        .filter(values -> values.size() > 1)
+        .flatMap(List::stream)
+        .filter(column -> roles.get(column.place()) != Role.MEAN)
+        .forEach(column -> roles.put(column.place(), Role.VALUE));
+  }
+
+  private boolean isBareUncertainty(Column column) {
+    return column.isOfNumbers()
+        && column.name().isEmpty()
+        && roles.get(column.place()) == Role.UNCERTAINTY;
+  }
+
+  private static boolean isPartnerOf(Column value, Column uncertainty) {
+    return uncertainty.place() == value.place() + 1
+        && value.isOfNumbers()
+        && value.heading().filter(h -> h.mark() == Heading.Mark.NONE).isPresent()
+        && (uncertainty.unit().isEmpty() || sameUnit(value.unit(), uncertainty.unit()));
+  }
+
+  /** A heading's words without its unit. */
+  private static String wording(Column column) {
+    return column
+        .heading()
+        .map(heading -> heading.text().replace(heading.unit(), "").strip())
+        .orElse("");
   }
 
   /** Formulas say what is the uncertainty of what, whatever the headings are. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -71,6 +72,13 @@ public final class HeadingGrammar {
   /** A symbol with its unit in brackets, or with a subscript, or a dash in place of a unit. */
   private static final Pattern NO_UNIT = Pattern.compile("\\s\\(|[₀-₉]|^[-–—]+$");
 
+  /** A coverage factor, as in {@code U (k = 2)}. */
+  private static final Pattern COVERAGE =
+      Pattern.compile(
+          "[,;]?\\s*[(\\[]?(?<![\\p{L}\\p{N}])k\\s?=\\s?[1-4](?:[.,]\\d+)?"
+              + "(?:[)\\]]|(?=[,;]|$))");
+
+  private static final Set<String> SIGNS_OF_UNCERTAINTY = Set.of("u", "U", "σ", "s");
   private static final Pattern FACTORS = Pattern.compile("[/·*]");
   private static final Pattern UNIT_ENDS = Pattern.compile("[,;.](?:\\s|$)|\\s(?=\\()");
   private static final Pattern SEPARATORS = Pattern.compile("[\\s,;:]+");
@@ -145,6 +153,11 @@ public final class HeadingGrammar {
   private Optional<Heading> parsed(String text) {
     String plain = PLUS_MINUS.matcher(BLANKS.matcher(text).replaceAll(" ").strip()).replaceAll("±");
     String bare = END.matcher(NUMBERING.matcher(plain).replaceFirst("")).replaceFirst("");
+    Matcher coverage = COVERAGE.matcher(bare);
+    boolean expanded = coverage.find() && coverage.start() > 0;
+    if (expanded) {
+      bare = coverage.replaceFirst(" ").strip();
+    }
     int equals = bare.indexOf(" = ");
     String unit = "";
     if (equals > 0) {
@@ -157,7 +170,7 @@ public final class HeadingGrammar {
         || isAmount(bare)) {
       return Optional.empty();
     }
-    Heading heading = new Reader(text).read(bare);
+    Heading heading = new Reader(text, expanded).read(bare);
     return Optional.of(unit.isEmpty() ? heading : heading.in(unit));
   }
 
@@ -195,6 +208,7 @@ public final class HeadingGrammar {
   private final class Reader {
 
     private final String text;
+    private final boolean expanded;
     private final Set<Role> roles = EnumSet.noneOf(Role.class);
     private final Set<Qualifier> qualifiers = EnumSet.noneOf(Qualifier.class);
     private final List<String> name = new ArrayList<>();
@@ -204,8 +218,9 @@ public final class HeadingGrammar {
     private Heading.Mark mark = Heading.Mark.NONE;
     private boolean pair;
 
-    private Reader(String text) {
+    private Reader(String text, boolean expanded) {
       this.text = text;
+      this.expanded = expanded;
     }
 
     private Heading read(String bare) {
@@ -222,6 +237,11 @@ public final class HeadingGrammar {
       }
       if (unit.isEmpty() && RATIO_TO_ANOTHER.matcher(bare).matches()) {
         unit = "1";
+      }
+      if (expanded) {
+        roles.add(Role.UNCERTAINTY);
+        qualifiers.add(Qualifier.EXPANDED);
+        name.removeIf(word -> name.size() == 1 && SIGNS_OF_UNCERTAINTY.contains(word));
       }
       nameSymbol();
       Set<Role> settled = Precedence.settled(roles, qualifiers, !name.isEmpty());
@@ -454,7 +474,8 @@ public final class HeadingGrammar {
       }
       for (int length = Math.min(vocabulary.longest(), words.size() - at); length > 0; length--) {
         String phrase = Phrase.uniform(String.join(" ", words.subList(at, at + length)));
-        if (known(phrase, words.size() == length)) {
+        boolean joining = length == 1 && words.size() > 1 && isSmallWord(word);
+        if (!joining && known(phrase, words.size() == length)) {
           return length;
         }
       }
@@ -505,6 +526,13 @@ public final class HeadingGrammar {
       }
       roles.addAll(found);
       return !found.isEmpty();
+    }
+
+    /** What joins words in one language may be an abbreviation in another. */
+    private boolean isSmallWord(String word) {
+      return word.length() == 2
+          && word.equals(word.toLowerCase(Locale.ROOT))
+          && says(word, Notion.LINKING);
     }
 
     /** In {@code dU} the second capital makes a symbol of what else is a small word. */

@@ -2,6 +2,8 @@ package tenthmark.checker.reading.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -48,6 +50,39 @@ class HeadingGrammarTest {
   })
   void canStandForRoles(String text, Role role) {
     assertThat(GRAMMAR.read(text).orElseThrow().roles()).contains(role);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "U (k=2), '', UNCERTAINTY, SURE",
+    "U(x) (k = 2), x, UNCERTAINTY, SURE",
+    "'uncertainty of m, k=2', m, UNCERTAINTY, SURE",
+    "U / V, U, , NONE"
+  })
+  void takeACoverageFactorForAnUncertainty(String text, String name, Role role, Heading.Mark mark) {
+    Heading heading = GRAMMAR.read(text).orElseThrow();
+
+    assertThat(heading.name()).isEqualTo(name);
+    assertThat(heading.roles()).isEqualTo(role == null ? Set.of() : Set.of(role));
+    assertThat(heading.mark()).isEqualTo(mark);
+  }
+
+  /** Ten periods in seconds, not ten tesla times an inch and a second. */
+  @Test
+  void haveThePrepositionBeforeAUnit() {
+    Heading heading = GRAMMAR.read("10 T in s").orElseThrow();
+
+    assertThat(heading.name()).isEqualTo("10 T");
+    assertThat(heading.unit()).isEqualTo("s");
+    assertThat(GRAMMAR.isUnit("m in g")).isFalse();
+  }
+
+  /** Se differs in Spanish is no standard error. */
+  @Test
+  void holdSmallWordsThatAreAbbreviationsElsewhere() {
+    assertThat(GRAMMAR.read("los dos se diferencian en").orElseThrow().mark())
+        .isEqualTo(Heading.Mark.NONE);
+    assertThat(GRAMMAR.read("SE (mm)").orElseThrow().mark()).isEqualTo(Heading.Mark.SURE);
   }
 
   @ParameterizedTest
