@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tenthmark.checker.report.Contents;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.LeftOut;
 import tenthmark.checker.wording.CheckerTexts;
 
 class ProgressTest {
@@ -30,7 +31,7 @@ class ProgressTest {
             Optional.of(new Progress(terminal, 2)));
     output.file(FileReport.checked(Path.of("a.ods"), Contents.NONE, List.of()));
     output.file(FileReport.unchecked(Path.of("b.ods"), "the file is empty (0 bytes)"));
-    output.end();
+    output.end(LeftOut.NOTHING);
   }
 
   @Test
