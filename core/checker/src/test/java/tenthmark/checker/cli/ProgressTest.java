@@ -49,6 +49,7 @@ class ProgressTest {
                 + CLEAR
                 + "[##############################] 2 of 2"
                 + CLEAR
-                + "1 file checked, 0 errors, 0 warnings, 0 notes, 1 could not be checked; 0 records read\n");
+                + "1 file checked, 0 errors, 0 warnings, 0 notes, 1 could not be checked; 0 records"
+                + " read\n");
   }
 }

@@ -266,31 +266,20 @@ final class HeadedTable {
                   group.common(new Group.Common(column.numbers().get(0).address(), column.unit())));
     }
     for (int line : body) {
-      boolean said = isUncertaintyOfColumns(line);
+      if (!isUncertaintyOfColumns(line)) {
+        continue;
+      }
       for (Group group : groups) {
         lines
             .at(line, group.value().place())
             .filter(TypedCell::mayBeNumber)
-            .filter(cell -> said || label(line).isPresent() && isOfItsColumn(cell, group))
             .filter(cell -> !group.hasUncertainty())
-            .ifPresent(cell -> group.common(new Group.Common(cell.address(), "")));
+            .ifPresent(
+                cell -> {
+                  group.common(new Group.Common(cell.address(), ""));
+                });
       }
     }
-  }
-
-  /** Whether formulas take this number, and no other, for an uncertainty in its own column. */
-  private boolean isOfItsColumn(TypedCell cell, Group group) {
-    List<CellAddress> typed =
-        group.value().cells().values().stream()
-            .filter(TypedCell::isTyped)
-            .map(TypedCell::address)
-            .toList();
-    List<CellAddress> sizes =
-        group.value().cells().values().stream()
-            .map(TypedCell::address)
-            .filter(size -> surroundings.pairs().value(size).filter(typed::contains).isPresent())
-            .toList();
-    return lines.direction() == Direction.ROWS && sizes.equals(List.of(cell.address()));
   }
 
   /** What a cell or a line of text elsewhere on the sheet states for a column that has none. */
