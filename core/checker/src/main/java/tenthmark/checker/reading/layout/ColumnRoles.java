@@ -567,8 +567,17 @@ final class ColumnRoles {
     return !heading.symbol().isEmpty()
         && others(column)
             .flatMap(other -> other.heading().stream())
-            .filter(other -> other.mark() != Heading.Mark.NONE)
-            .anyMatch(other -> other.symbol().equals(heading.symbol()));
+            .anyMatch(
+                other ->
+                    other.mark() == Heading.Mark.NONE
+                        ? isPrefixed(other.name(), heading)
+                        : other.symbol().equals(heading.symbol()));
+  }
+
+  private static boolean isPrefixed(String name, Heading heading) {
+    return name.length() == heading.symbol().length() + 1
+        && PREFIXES.indexOf(name.toLowerCase(Locale.ROOT).charAt(0)) >= 0
+        && name.substring(1).equals(heading.symbol());
   }
 
   private boolean isSymbolOfAnother(Column column, String symbol) {
