@@ -27,16 +27,18 @@ class DrawIcons {
   static final Color ACCENT = new Color(0xFFB347);
 
   static final Map<String, Consumer<Graphics2D>> ICONS =
-      Map.of(
-          "new-table", DrawIcons::newTable,
-          "add-record", DrawIcons::addRecord,
-          "explain", DrawIcons::explain,
-          "check", DrawIcons::check,
-          "reading", DrawIcons::reading,
-          "remove-comments", DrawIcons::removeComments,
-          "plain-copy", DrawIcons::plainCopy,
-          "add-notice", DrawIcons::addNotice,
-          "reference", DrawIcons::reference);
+      Map.ofEntries(
+          Map.entry("new-table", DrawIcons::newTable),
+          Map.entry("add-record", DrawIcons::addRecord),
+          Map.entry("explain", DrawIcons::explain),
+          Map.entry("spread", DrawIcons::spread),
+          Map.entry("graph", DrawIcons::graph),
+          Map.entry("check", DrawIcons::check),
+          Map.entry("reading", DrawIcons::reading),
+          Map.entry("remove-comments", DrawIcons::removeComments),
+          Map.entry("plain-copy", DrawIcons::plainCopy),
+          Map.entry("add-notice", DrawIcons::addNotice),
+          Map.entry("reference", DrawIcons::reference));
 
   public static void main(String[] arguments) throws IOException {
     for (Map.Entry<String, Consumer<Graphics2D>> icon : ICONS.entrySet()) {
@@ -75,6 +77,28 @@ class DrawIcons {
     stroke(pen, LINE, 1.6);
     pen.draw(bow);
     dot(pen, 8, 12.6);
+  }
+
+  static void spread(Graphics2D pen) {
+    pen.setColor(ACCENT);
+    pen.fill(new Rectangle2D.Double(3, 3, 4.4, 3.4));
+    stroke(pen, LINE, 1);
+    pen.draw(new Rectangle2D.Double(3, 3, 4.4, 3.4));
+    lines(pen, LINE, 1.4, 5.2, 8.6, 5.2, 13);
+    lines(pen, LINE, 1.4, 3.4, 11.4, 5.2, 13.2, 7, 11.4);
+    lines(pen, LINE, 1.4, 9.6, 4.7, 13, 4.7);
+    lines(pen, LINE, 1.4, 11.4, 2.9, 13.2, 4.7, 11.4, 6.5);
+    lines(pen, ACCENT, 1.4, 8.4, 8, 12.6, 12.4);
+    lines(pen, ACCENT, 1.4, 10, 12.6, 12.8, 12.6, 12.8, 9.8);
+  }
+
+  static void graph(Graphics2D pen) {
+    lines(pen, LINE, 1.2, 3.2, 2.8, 3.2, 13, 13.4, 13);
+    lines(pen, ACCENT, 1.4, 4.6, 11.6, 12.8, 4);
+    for (double[] point : new double[][] {{6, 9}, {9, 8.6}, {11.6, 4.2}}) {
+      lines(pen, LINE, 1, point[0], point[1] - 2, point[0], point[1] + 2);
+      dot(pen, point[0], point[1]);
+    }
   }
 
   static void check(Graphics2D pen) {

@@ -2,12 +2,14 @@ package tenthmark.addin.document;
 
 import static com.sun.star.uno.UnoRuntime.queryInterface;
 
+import com.sun.star.awt.Point;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.CellInsertMode;
 import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.sheet.XCellRangesQuery;
@@ -15,6 +17,8 @@ import com.sun.star.sheet.XSheetAnnotation;
 import com.sun.star.sheet.XSheetAnnotations;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.CellAddress;
@@ -22,6 +26,8 @@ import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
+import com.sun.star.table.XTableCharts;
+import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.text.XSimpleText;
 import com.sun.star.text.XText;
 import com.sun.star.uno.Exception;
@@ -73,6 +79,63 @@ public final class SheetCells {
     return sheet.getCellRangeByName(place).getCellByPosition(0, 0);
   }
 
+  /** The cells that the formula of a cell fills: those of a matrix, or the cell alone. */
+  public CellRangeAddress arrayAt(int column, int row) throws Exception {
+    XSheetCellCursor cursor =
+        sheet.createCursorByRange(
+            queryInterface(XSheetCellRange.class, range(column, row, column, row)));
+    cursor.collapseToCurrentArray();
+    return queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
+  }
+
+  /** The cells around one that are parted from the rest by empty rows and columns. */
+  public CellRangeAddress regionAt(int column, int row) throws Exception {
+    XSheetCellCursor cursor =
+        sheet.createCursorByRange(
+            queryInterface(XSheetCellRange.class, range(column, row, column, row)));
+    cursor.collapseToCurrentRegion();
+    return queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
+  }
+
+  /** How many numbers a part of a column holds. */
+  public int numbers(int column, int top, int bottom) throws Exception {
+    int numbers = 0;
+    for (Object[] row :
+        queryInterface(XCellRangeData.class, range(column, top, column, bottom)).getDataArray()) {
+      numbers += row[0] instanceof Double ? 1 : 0;
+    }
+    return numbers;
+  }
+
+  /** Whether a cell holds a number. */
+  public boolean isNumber(int column, int row) throws Exception {
+    return numbers(column, row, row) == 1;
+  }
+
+  /** Where a cell begins on the sheet, in hundredths of a millimetre. */
+  public Point position(int column, int row) throws Exception {
+    return (Point)
+        queryInterface(XPropertySet.class, cell(column, row)).getPropertyValue("Position");
+  }
+
+  /** The charts on the sheet. */
+  public XTableCharts charts() {
+    return queryInterface(XTableChartsSupplier.class, sheet).getCharts();
+  }
+
+  /** The formula of a cell in English; that of a matrix without its braces. */
+  public String formula(int column, int row) throws Exception {
+    return cell(column, row).getFormula().replaceAll("^\\{|}$", "");
+  }
+
+  /** Empties a rectangle; the look of its cells stays. */
+  public void clear(CellRangeAddress cells) throws Exception {
+    queryInterface(
+            XSheetOperation.class,
+            range(cells.StartColumn, cells.StartRow, cells.EndColumn, cells.EndRow))
+        .clearContents(CellFlags.VALUE | CellFlags.DATETIME | CellFlags.STRING | CellFlags.FORMULA);
+  }
+
   /** The comments on its cells. */
   public List<Comment> comments() throws Exception {
     XIndexAccess all = queryInterface(XIndexAccess.class, annotations());
@@ -112,9 +175,18 @@ public final class SheetCells {
     return queryInterface(XText.class, cell(column, row)).getString();
   }
 
-  /** Whether a rectangle holds nothing, not even a comment. */
+  /**
+   * Whether a rectangle holds nothing, not even a comment. Asked for the part of the sheet that is
+   * used: beyond it, Calc 7.4 answers for the last column that it has.
+   */
   public boolean isEmpty(int left, int top, int right, int bottom) throws Exception {
-    return queryInterface(XCellRangesQuery.class, range(left, top, right, bottom))
+    CellRangeAddress used = usedArea();
+    if (left > used.EndColumn || top > used.EndRow) {
+      return true;
+    }
+    XCellRange asked =
+        range(left, top, Math.min(right, used.EndColumn), Math.min(bottom, used.EndRow));
+    return queryInterface(XCellRangesQuery.class, asked)
             .queryContentCells((short) ANY_CONTENT)
             .getCount()
         == 0;
@@ -169,13 +241,9 @@ public final class SheetCells {
         queryInterface(XColumnRowRange.class, sheet).getColumns().getByIndex(column));
   }
 
-  /**
-   * Whether a whole column holds nothing. Asked for the part of the sheet that is used: Calc 7.4
-   * calls whole columns beyond it not empty.
-   */
+  /** Whether a whole column holds nothing. */
   public boolean isEmptyColumn(int column) throws Exception {
-    CellRangeAddress used = usedArea();
-    return column > used.EndColumn || isEmpty(column, 0, column, used.EndRow);
+    return isEmpty(column, 0, column, usedArea().EndRow);
   }
 
   /** The smallest rectangle that holds all that is on the sheet. */

@@ -38,6 +38,15 @@ public final class Explainer {
         : typedIn(content, cell.place(), sentences);
   }
 
+  /**
+   * The table that the formula of a cell gives, if a LAB function makes it one of several cells.
+   */
+  public Optional<TableSize> table(Cells cells, CellAddress cell, Sentences sentences) {
+    return cells.at(cell) instanceof CellContent.Formula formula
+        ? new FormulaCell(catalogue, formulas, cells, sentences, cell, formula.text()).table()
+        : Optional.empty();
+  }
+
   private static Explanation typedIn(CellContent content, String cell, Sentences sentences) {
     if (content instanceof CellContent.Number number) {
       return typedIn(

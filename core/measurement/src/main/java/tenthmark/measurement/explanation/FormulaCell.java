@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.FunctionTexts;
@@ -21,6 +22,7 @@ import tenthmark.measurement.formula.Follower;
 import tenthmark.measurement.formula.Formula;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
+import tenthmark.measurement.formula.Operand;
 import tenthmark.measurement.rounding.DecimalSign;
 import tenthmark.measurement.wording.ErrorName;
 import tenthmark.measurement.wording.Sentences;
@@ -65,6 +67,11 @@ record FormulaCell(
                 .filter(known -> shown().isEmpty() || isShownAsSentence(known))
                 .or(() -> doubt(tree, diagnosis));
     List<String> words = words(tree, diagnosis);
+    if (!isArray()) {
+      table(tree, diagnosis)
+          .map(table -> sentences.say("cell.table", table.height() + "", table.width() + ""))
+          .ifPresent(words::add);
+    }
     if (cause.isEmpty() && found.isPresent() && dealsWithErrors(formula)) {
       words.add(sentences.say("cell.dealt", found.get().sentence()));
     }
@@ -78,6 +85,36 @@ record FormulaCell(
             .flatMap(Cause::function)
             .or(() -> functions(tree).stream().findFirst())
             .map(Declaration::displayName));
+  }
+
+  /** The table that the formula gives, if a LAB function makes it one of several cells. */
+  Optional<TableSize> table() {
+    try {
+      Expression tree = formulas.inCell(text).tree();
+      return table(tree, new Diagnosis(catalogue, formulas, cells, sentences, cell));
+    } catch (FormulaException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  private Optional<TableSize> table(Expression tree, Diagnosis diagnosis) {
+    boolean givesTable =
+        functions(tree).stream().anyMatch(function -> function.result() == ResultKind.TABLE);
+    try {
+      return givesTable
+              && diagnosis.calculation().value(tree) instanceof Operand.Block<Double> block
+              && block.height() * block.width() > 1
+          ? Optional.of(new TableSize(block.height(), block.width()))
+          : Optional.empty();
+    } catch (ArgumentException | FormulaException | NotComputableException unknown) {
+      // The diagnosis says what is wrong; there is no table then.
+      return Optional.empty();
+    }
+  }
+
+  /** Whether it fills cells as a matrix, be it one. */
+  private boolean isArray() {
+    return text.startsWith("{");
   }
 
   private Optional<Cause> doubt(Expression tree, Diagnosis diagnosis) {

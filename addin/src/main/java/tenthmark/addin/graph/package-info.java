@@ -1,0 +1,2 @@
+/** The graph that the menu draws of points, with the line fitted to them. */
+package tenthmark.addin.graph;
