@@ -8,10 +8,12 @@ import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import tenthmark.addin.notice.Offer;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -21,6 +23,8 @@ import tenthmark.measurement.wording.Sentences;
 public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   static final String SERVICE = "tenthmark.Lab";
+
+  private static final Supplier<Convention> BENCH = () -> Convention.BENCH;
 
   private final Catalogue catalogue = Catalogue.load();
   private final OpenDocuments documents = new OpenDocuments();
@@ -33,7 +37,13 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   /** A number. */
   protected final double number(String name, Object[] arguments) throws IllegalArgumentException {
-    Value result = call(name, arguments);
+    return number(name, BENCH, arguments);
+  }
+
+  /** A number, by the convention of a document. */
+  protected final double number(String name, Supplier<Convention> convention, Object[] arguments)
+      throws IllegalArgumentException {
+    Value result = call(name, convention, arguments);
     if (result instanceof Value.Numeric numeric) {
       return numeric.number();
     }
@@ -42,19 +52,37 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   /** A text. */
   protected final String text(String name, Object[] arguments) throws IllegalArgumentException {
-    Value result = call(name, arguments);
+    return text(name, BENCH, arguments);
+  }
+
+  /** A text, by the convention of a document. */
+  protected final String text(String name, Supplier<Convention> convention, Object[] arguments)
+      throws IllegalArgumentException {
+    Value result = call(name, convention, arguments);
     return (String) CellValues.toCalc(result);
   }
 
   /** A number or a text. */
   protected final Object either(String name, Object[] arguments) throws IllegalArgumentException {
-    return CellValues.toCalc(call(name, arguments));
+    return either(name, BENCH, arguments);
+  }
+
+  /** A number or a text, by the convention of a document. */
+  protected final Object either(String name, Supplier<Convention> convention, Object[] arguments)
+      throws IllegalArgumentException {
+    return CellValues.toCalc(call(name, convention, arguments));
   }
 
   /** Several rows of numbers and texts. */
   protected final Object[][] table(String name, Object[] arguments)
       throws IllegalArgumentException {
-    Value result = call(name, arguments);
+    return table(name, BENCH, arguments);
+  }
+
+  /** Several rows of numbers and texts, by the convention of a document. */
+  protected final Object[][] table(String name, Supplier<Convention> convention, Object[] arguments)
+      throws IllegalArgumentException {
+    Value result = call(name, convention, arguments);
     if (result instanceof Value.Table table) {
       return table.rows().stream()
           .map(row -> row.stream().map(CellValues::toCalc).toArray())
@@ -76,12 +104,18 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
     return new OfficeCells(documents.of(document));
   }
 
-  private Value call(String name, Object[] arguments) throws IllegalArgumentException {
+  /** The convention of a document, looked up only where a function asks for it. */
+  protected final Supplier<Convention> convention(XPropertySet document) {
+    return () -> documents.of(document).convention().get();
+  }
+
+  private Value call(String name, Supplier<Convention> convention, Object[] arguments)
+      throws IllegalArgumentException {
     List<Value> values = new ArrayList<>(arguments.length);
     for (Object argument : arguments) {
       values.add(CellValues.fromCalc(argument));
     }
-    Value result = catalogue.find(name).orElseThrow().call(values, sentences);
+    Value result = catalogue.find(name).orElseThrow().call(values, sentences, convention);
     if (result instanceof Value.Fault fault) {
       throw new IllegalArgumentException(fault.reason(), this, (short) 0);
     }

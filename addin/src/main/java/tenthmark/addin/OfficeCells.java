@@ -84,6 +84,11 @@ public final class OfficeCells implements Cells {
     return new CellBlock(place, this);
   }
 
+  /** The cells themselves, if there is such a sheet. */
+  Optional<XCellRange> range(CellRange place) {
+    return sheet(place.sheet()).map(sheet -> at(place, sheet));
+  }
+
   private CellRange placeOf(XCellRange range) {
     CellRangeAddress address = queryInterface(XCellRangeAddressable.class, range).getRangeAddress();
     return new CellRange(

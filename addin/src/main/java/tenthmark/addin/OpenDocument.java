@@ -10,9 +10,10 @@ import tenthmark.measurement.formula.Effort;
 
 /**
  * A document that is open in Calc, as the two objects of it that live as long as it does, and what
- * long calculations cost in it. Nothing of its content is in here.
+ * long calculations cost in it. Nothing of its content is in here but its convention.
  */
-record OpenDocument(XPropertySet properties, XNameAccess sheets, Effort effort) {
+record OpenDocument(
+    XPropertySet properties, XNameAccess sheets, Effort effort, LiveConvention convention) {
 
   /** Between two recalculations. */
   private static final Duration PAUSE = Duration.ofSeconds(2);
@@ -22,6 +23,7 @@ record OpenDocument(XPropertySet properties, XNameAccess sheets, Effort effort) 
         document,
         queryInterface(
             XNameAccess.class, queryInterface(XSpreadsheetDocument.class, document).getSheets()),
-        new Effort(System::nanoTime, PAUSE));
+        new Effort(System::nanoTime, PAUSE),
+        new LiveConvention(document));
   }
 }

@@ -15,41 +15,44 @@ final class Implementation {
   private static final String CELLS =
       "    OfficeCells theCells = cells(%s);\n".formatted(Method.DOCUMENT);
 
+  private static final String CONVENTION = "convention(%s), ".formatted(Method.DOCUMENT);
+
   private Implementation() {}
 
   static String of(List<Declaration> declarations) {
     return """
-        package tenthmark.addin;
+    package tenthmark.addin;
 
-        import com.sun.star.lang.IllegalArgumentException;
-        import com.sun.star.uno.XComponentContext;
-        import tenthmark.XLab;
+    import com.sun.star.lang.IllegalArgumentException;
+    import com.sun.star.uno.XComponentContext;
+    import tenthmark.XLab;
 
-        /** The worksheet functions as Calc calls them. */
-        public final class Lab extends LabComponent implements XLab {
+    /** The worksheet functions as Calc calls them. */
+    public final class Lab extends LabComponent implements XLab {
 
-          public Lab(XComponentContext context) {
-            super(context);
-          }
+      public Lab(XComponentContext context) {
+        super(context);
+      }
 
-        %s}
-        """
+    %s}
+    """
         .formatted(declarations.stream().map(Implementation::method).collect(Collectors.joining()));
   }
 
   private static String method(Declaration declaration) {
     return """
-          @Override
-          public %s {
-        %s    return %s("%s", %s);
-          }
+      @Override
+      public %s {
+    %s    return %s("%s", %s%s);
+      }
 
-        """
+    """
         .formatted(
             UnoInterface.signature(declaration),
             Method.takesCells(declaration) ? CELLS : "",
             caller(declaration.result()),
             declaration.displayName(),
+            declaration.usesConvention() ? CONVENTION : "",
             arguments(declaration.parameters()));
   }
 

@@ -35,10 +35,10 @@ final class Method {
             });
   }
 
-  /** The function's parameters, after the document where one of them is a reference. */
+  /** The function's parameters, after the document where it needs more than their values. */
   static List<Parameter> parametersOf(Declaration declaration) {
     List<Parameter> parameters = new ArrayList<>();
-    if (takesCells(declaration)) {
+    if (takesCells(declaration) || declaration.usesConvention()) {
       parameters.add(new Parameter(UnoType.PROPERTY_SET, DOCUMENT));
     }
     declaration.parameters().stream()

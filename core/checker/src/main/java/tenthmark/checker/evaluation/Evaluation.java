@@ -29,9 +29,11 @@ import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.OutOfTimeException;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.explanation.Unknown;
+import tenthmark.measurement.catalogue.WorkbookConvention;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
@@ -39,6 +41,7 @@ import tenthmark.measurement.formula.Cells;
 import tenthmark.measurement.formula.Effort;
 import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
@@ -76,6 +79,7 @@ public final class Evaluation {
   private final Map<CellAddress, Message> doubts = new HashMap<>();
   private final OfficeWording wording = new OfficeWording();
   private final Map<CellAddress, List<Call>> calls = new HashMap<>();
+  private Convention convention;
 
   private Evaluation(Workbook workbook, Catalogue catalogue) {
     this.workbook = workbook;
@@ -93,8 +97,27 @@ public final class Evaluation {
     return name ->
         catalogue
             .find(name)
-            .map(function -> new LabFunction(function, cells, wording, sentences, doubts))
+            .map(
+                function ->
+                    new LabFunction(function, cells, this::convention, wording, sentences, doubts))
             .orElse(null);
+  }
+
+  /**
+   * The convention that the workbook holds, which its functions follow; {@code bench} for none.
+   *
+   * @throws ArgumentException if it cannot be read
+   */
+  public Convention convention() {
+    if (convention == null) {
+      convention = WorkbookConvention.in(cells);
+    }
+    return convention;
+  }
+
+  /** Where the workbook holds its convention, if it does. */
+  public Optional<CellRange> conventionCells() {
+    return WorkbookConvention.range(cells);
   }
 
   /** The range that a name stands for as seen from a sheet, if it stands for one. */

@@ -3,6 +3,7 @@ package tenthmark.checker.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
@@ -13,6 +14,7 @@ import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.Cells;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Message;
 
 /**
@@ -20,6 +22,7 @@ import tenthmark.measurement.wording.Message;
  *
  * @param function the function
  * @param cells the workbook, for arguments that are the cells themselves
+ * @param convention of the workbook
  * @param wording what the function writes in
  * @param sentences where the sentence about a refused argument goes, by the cell that called
  * @param doubts where the sentence about arguments goes that are hardly meant, likewise
@@ -27,6 +30,7 @@ import tenthmark.measurement.wording.Message;
 record LabFunction(
     WorksheetFunction function,
     Cells cells,
+    Supplier<Convention> convention,
     OfficeWording wording,
     Map<CellAddress, Message> sentences,
     Map<CellAddress, Message> doubts)
@@ -46,9 +50,9 @@ record LabFunction(
 
   private Value call(List<Value> values, OperationEvaluationContext context) {
     try {
-      Value result = function.compute(values, wording.sentences());
+      Value result = function.compute(values, wording.sentences(), convention);
       function
-          .doubt(values, wording.sentences())
+          .doubt(values, wording.sentences(), convention)
           .ifPresent(doubt -> doubts.put(place(context), Message.of("refusal", name(), doubt)));
       return result;
     } catch (ArgumentException refusal) {

@@ -1,11 +1,18 @@
 package tenthmark.checker.reading;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.RecordTable;
+import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
+import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.formula.CellAddress;
 
 /**
  * What was read in a workbook.
@@ -22,7 +29,21 @@ public record Reading(List<RecordTable> tables, Coverage coverage) {
 
   /** Reads a recalculated workbook. */
   public static Reading of(Workbook workbook, Evaluation evaluation, Course course) {
-    return new WorkbookReader(workbook, evaluation, course).read();
+    return new WorkbookReader(withoutConvention(workbook, evaluation), evaluation, course).read();
+  }
+
+  /** What the functions follow is nothing that was measured. */
+  private static Workbook withoutConvention(Workbook workbook, Evaluation evaluation) {
+    Map<CellAddress, Optional<Content>> blank = new HashMap<>();
+    evaluation.conventionCells().stream()
+        .flatMap(
+            range ->
+                workbook.sheet(range.sheet()).stream()
+                    .flatMap(Sheet::cells)
+                    .map(Cell::address)
+                    .filter(range::contains))
+        .forEach(cell -> blank.put(cell, Optional.empty()));
+    return blank.isEmpty() ? workbook : workbook.with(blank);
   }
 
   /** All records. */

@@ -25,6 +25,7 @@ import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.recording.Convention;
@@ -72,9 +73,21 @@ public record Inspection(
     return of(changed, evaluation.of(changed), course);
   }
 
-  /** The convention by which the course writes its measurements down. */
+  /**
+   * The convention by which measurements are to be written down: the course's, or where no course
+   * is told the workbook's own.
+   */
   Convention convention() {
-    return course.convention();
+    return course.equals(Course.PLAIN) ? ofWorkbook() : course.convention();
+  }
+
+  /** What the workbook says; {@code bench} where its functions say that this cannot be read. */
+  Convention ofWorkbook() {
+    try {
+      return evaluation.convention();
+    } catch (ArgumentException unreadable) {
+      return Convention.BENCH;
+    }
   }
 
   /** What the course makes of uncertainties before they are stated. */

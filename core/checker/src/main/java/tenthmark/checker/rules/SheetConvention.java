@@ -33,11 +33,15 @@ public final class SheetConvention {
   }
 
   /**
-   * Reads it off the totals and carried uncertainties, the readings off scales and the timings.
+   * The one that the workbook holds for its functions, else read off the totals and carried
+   * uncertainties, the readings off scales and the timings.
    *
    * @param name what it is called if it is not {@code bench}
    */
   public static Convention of(Inspection inspection, String name) {
+    if (inspection.evaluation().conventionCells().isPresent()) {
+      return inspection.ofWorkbook();
+    }
     SheetConvention sheet = new SheetConvention(inspection);
     Combine combine = sheet.combine();
     Convention own =

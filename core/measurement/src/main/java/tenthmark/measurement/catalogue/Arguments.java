@@ -3,7 +3,9 @@ package tenthmark.measurement.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
@@ -13,9 +15,15 @@ public final class Arguments {
   private final List<Parameter<?>> parameters;
   private final List<Value> values;
   private final Sentences sentences;
+  private final Supplier<Convention> convention;
 
-  Arguments(Declaration declaration, List<Value> values, Sentences sentences) {
+  Arguments(
+      Declaration declaration,
+      List<Value> values,
+      Sentences sentences,
+      Supplier<Convention> convention) {
     this.sentences = sentences;
+    this.convention = convention;
     this.parameters = declaration.parameters();
     this.values = new ArrayList<>(values.size());
     for (Value value : values) {
@@ -32,6 +40,15 @@ public final class Arguments {
     return sentences;
   }
 
+  /**
+   * The convention of the workbook.
+   *
+   * @throws ArgumentException if the workbook's cannot be read
+   */
+  public Convention convention() {
+    return convention.get();
+  }
+
   /** The value of a parameter that is required or has a default. */
   public <T> T get(Parameter<T> parameter) {
     return find(parameter)
@@ -41,7 +58,7 @@ public final class Arguments {
   /** The value of a parameter that may be left out. */
   public <T> Optional<T> find(Parameter<T> parameter) {
     int index = indexOf(parameter);
-    return parameter.read(index < values.size() ? values.get(index) : Value.BLANK);
+    return parameter.read(index < values.size() ? values.get(index) : Value.BLANK, convention);
   }
 
   /** Whether a parameter that the function may have was given a value. */

@@ -76,6 +76,11 @@ public record Declaration(
     return name.toLowerCase(Locale.ROOT);
   }
 
+  /** Whether what the function gives depends on the workbook's convention. */
+  public boolean usesConvention() {
+    return parameters.stream().anyMatch(Parameter::isByConvention);
+  }
+
   /** The call as it is documented, optional parameters in brackets. */
   public String signature() {
     StringBuilder signature = new StringBuilder(displayName()).append('(');

@@ -11,6 +11,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import tenthmark.measurement.catalogue.Kind.Form;
 import tenthmark.measurement.formula.CellBlock;
+import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.rounding.DigitsRule;
 import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
@@ -121,6 +123,30 @@ public final class Kinds {
       throw argument.refused();
     }
     return Double.parseDouble(percent.group("number").replace(',', '.'));
+  }
+
+  /** A part of one, greater than zero. */
+  public static Kind<Double> fraction() {
+    return numberThat(Message.of("allowed.fraction"), n -> n > 0 && n <= 1);
+  }
+
+  /** How many digits of an uncertainty are kept: a number, or the word for a rule. */
+  public static Kind<DigitsRule> digits() {
+    Kind<Integer> count = whole(1, 15);
+    return new Kind<>(
+        Form.SINGLE,
+        Message.of("allowed.digits"),
+        argument -> {
+          if (!(argument.value() instanceof Value.Text text)) {
+            return new DigitsRule.Fixed(count.read(argument));
+          }
+          return switch (text.text().strip().toLowerCase(Locale.ROOT)) {
+            case "bench" -> Convention.BENCH.digits();
+            case "standard" -> Convention.STANDARD.digits();
+            case "pdg" -> new DigitsRule.ParticleData();
+            default -> throw argument.refused();
+          };
+        });
   }
 
   /** TRUE or FALSE, 1 or 0, yes or no. */

@@ -2,7 +2,10 @@ package tenthmark.measurement.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Message;
 
 /**
@@ -20,9 +23,10 @@ public final class Parameter<T> {
   private final String name;
   private final String description;
   private final Kind<T> kind;
-  private final Optional<T> fallback;
+  private final Optional<Function<Convention, T>> fallback;
   private final Need need;
   private final boolean repeated;
+  private final boolean byConvention;
 
   private enum Need {
     GIVEN,
@@ -34,9 +38,10 @@ public final class Parameter<T> {
       String name,
       String description,
       Kind<T> kind,
-      Optional<T> fallback,
+      Optional<Function<Convention, T>> fallback,
       Need need,
-      boolean repeated) {
+      boolean repeated,
+      boolean byConvention) {
     if (!NAME.matcher(name).matches()) {
       throw new IllegalArgumentException("not a parameter name: " + name);
     }
@@ -46,22 +51,37 @@ public final class Parameter<T> {
     this.fallback = fallback;
     this.need = need;
     this.repeated = repeated;
+    this.byConvention = byConvention;
+  }
+
+  private Parameter(String name, String description, Kind<T> kind, Need need, boolean repeated) {
+    this(name, description, kind, Optional.empty(), need, repeated, false);
   }
 
   /** A parameter that must be given. */
   public static <T> Parameter<T> required(String name, String description, Kind<T> kind) {
-    return new Parameter<>(name, description, kind, Optional.empty(), Need.GIVEN, false);
+    return new Parameter<>(name, description, kind, Need.GIVEN, false);
   }
 
   /** A parameter that may be left out or blank, with the value it then has. */
   public static <T> Parameter<T> optional(
       String name, String description, Kind<T> kind, T fallback) {
-    return new Parameter<>(name, description, kind, Optional.of(fallback), Need.LEFT_OUT, false);
+    return new Parameter<>(
+        name, description, kind, Optional.of(convention -> fallback), Need.LEFT_OUT, false, false);
+  }
+
+  /**
+   * A parameter that may be left out or blank and then has the value of the workbook's convention.
+   */
+  public static <T> Parameter<T> byConvention(
+      String name, String description, Kind<T> kind, Function<Convention, T> fallback) {
+    return new Parameter<>(
+        name, description, kind, Optional.of(fallback), Need.LEFT_OUT, false, true);
   }
 
   /** A parameter that may be left out or blank and then has no value. */
   public static <T> Parameter<T> optional(String name, String description, Kind<T> kind) {
-    return new Parameter<>(name, description, kind, Optional.empty(), Need.LEFT_OUT, false);
+    return new Parameter<>(name, description, kind, Need.LEFT_OUT, false);
   }
 
   /**
@@ -69,12 +89,12 @@ public final class Parameter<T> {
    * between two semicolons.
    */
   public static <T> Parameter<T> blankable(String name, String description, Kind<T> kind) {
-    return new Parameter<>(name, description, kind, Optional.empty(), Need.PLACE_KEPT, false);
+    return new Parameter<>(name, description, kind, Need.PLACE_KEPT, false);
   }
 
   /** A last parameter that must be given once and may be given any number of times. */
   public static <T> Parameter<T> repeated(String name, String description, Kind<T> kind) {
-    return new Parameter<>(name, description, kind, Optional.empty(), Need.GIVEN, true);
+    return new Parameter<>(name, description, kind, Need.GIVEN, true);
   }
 
   /** One lower-case word. */
@@ -112,11 +132,16 @@ public final class Parameter<T> {
     return repeated;
   }
 
+  /** Whether what it means depends on the workbook's convention. */
+  public boolean isByConvention() {
+    return byConvention;
+  }
+
   /** The value of an argument for this parameter; empty only where there is no default. */
-  Optional<T> read(Value given) {
+  Optional<T> read(Value given, Supplier<Convention> convention) {
     Value value = form() == Kind.Form.TEXT && ZERO.equals(given) ? Value.BLANK : given;
     if (value instanceof Value.Blank && mayBeBlank()) {
-      return fallback;
+      return fallback.map(choice -> choice.apply(convention.get()));
     }
     return Optional.of(kind.read(new Argument(name, value, kind.allowed())));
   }

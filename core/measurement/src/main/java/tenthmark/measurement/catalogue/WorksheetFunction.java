@@ -2,6 +2,8 @@ package tenthmark.measurement.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Message;
 import tenthmark.measurement.wording.Sentences;
 
@@ -21,19 +23,21 @@ public interface WorksheetFunction {
    */
   Value evaluate(Arguments arguments);
 
-  /** Computes the result from values as cells hand them over, in English. */
+  /** Computes the result from values as cells hand them over, in English and by {@code bench}. */
   default Value call(List<Value> values) {
-    return call(values, Sentences.english());
+    return call(values, Sentences.english(), () -> Convention.BENCH);
   }
 
   /**
    * Computes the result from values as cells hand them over. A bad argument gives what a user then
    * sees: the sentence that explains it where the function gives a text or a table, and a fault
    * with that sentence as its reason where it gives a number.
+   *
+   * @param convention of the workbook, asked for only where an argument is left out or a word of it
    */
-  default Value call(List<Value> values, Sentences sentences) {
+  default Value call(List<Value> values, Sentences sentences, Supplier<Convention> convention) {
     try {
-      return compute(values, sentences);
+      return compute(values, sentences, convention);
     } catch (ArgumentException problem) {
       return refused(sentence(problem, sentences));
     }
@@ -58,8 +62,8 @@ public interface WorksheetFunction {
    *
    * @throws ArgumentException if an argument cannot be used
    */
-  default Value compute(List<Value> values, Sentences sentences) {
-    Value result = evaluate(new Arguments(declaration(), values, sentences));
+  default Value compute(List<Value> values, Sentences sentences, Supplier<Convention> convention) {
+    Value result = evaluate(new Arguments(declaration(), values, sentences, convention));
     requireFinite(result);
     return result;
   }
@@ -84,13 +88,15 @@ public interface WorksheetFunction {
   }
 
   /** The same from values as cells hand them over. */
-  default Optional<Message> doubt(List<Value> values, Sentences sentences) {
-    return doubt(new Arguments(declaration(), values, sentences));
+  default Optional<Message> doubt(
+      List<Value> values, Sentences sentences, Supplier<Convention> convention) {
+    return doubt(new Arguments(declaration(), values, sentences, convention));
   }
 
   /** The same from values as cells hand them over. */
-  default Optional<Breakdown> breakdown(List<Value> values, Sentences sentences) {
-    return breakdown(new Arguments(declaration(), values, sentences));
+  default Optional<Breakdown> breakdown(
+      List<Value> values, Sentences sentences, Supplier<Convention> convention) {
+    return breakdown(new Arguments(declaration(), values, sentences, convention));
   }
 
   private static void requireFinite(Value result) {

@@ -9,6 +9,7 @@ import tenthmark.measurement.catalogue.Family;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorkbookConvention;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
@@ -26,6 +27,7 @@ import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.formula.Names;
 import tenthmark.measurement.formula.Operand;
 import tenthmark.measurement.formula.Scope;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -114,6 +116,11 @@ final class Calculation implements Scope<Double> {
    */
   Expression meaning(Expression expression) {
     return names.replaced(expression, cell);
+  }
+
+  /** The document's convention. */
+  Convention convention() {
+    return WorkbookConvention.in(cells);
   }
 
   /** Whether a function takes the cells of an argument themselves. */
@@ -232,7 +239,7 @@ final class Calculation implements Scope<Double> {
   public Operand<Double> called(ForeignCall call) {
     WorksheetFunction function =
         function(call).orElseThrow(() -> new NotComputableException(call.name()));
-    return operand(function.compute(arguments(function, call), sentences));
+    return operand(function.compute(arguments(function, call), sentences, this::convention));
   }
 
   private static Operand<Double> operand(Value value) {

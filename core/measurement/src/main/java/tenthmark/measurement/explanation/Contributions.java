@@ -39,7 +39,8 @@ public record Contributions(String function, List<String> headings, List<List<St
           .flatMap(
               function ->
                   function
-                      .breakdown(calculation.arguments(function, call), sentences)
+                      .breakdown(
+                          calculation.arguments(function, call), sentences, calculation::convention)
                       .map(known -> shown(known, function, call, calculation, words, sentences)));
     } catch (ArgumentException | FormulaException | NotComputableException unknown) {
       // The diagnosis says what is wrong; there is no table then.

@@ -98,7 +98,7 @@ record Doubts(Calculation calculation, Words words, Sentences sentences) {
 
   private Stream<String> doubted(ForeignCall call, WorksheetFunction function) {
     return function
-        .doubt(calculation.arguments(function, call), sentences)
+        .doubt(calculation.arguments(function, call), sentences, calculation::convention)
         .map(doubt -> sentences.say(doubt))
         .stream();
   }

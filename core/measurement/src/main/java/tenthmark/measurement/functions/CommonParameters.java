@@ -13,12 +13,12 @@ import tenthmark.measurement.wording.Message;
 final class CommonParameters {
 
   static final Parameter<Combine> COMBINE =
-      Parameter.optional(
+      Parameter.byConvention(
           "combine",
-          "Straight (sum, an upper bound) or quadrature (root of the sum of squares, for"
-              + " independent ones). Straight if left out.",
+          "Straight (sum) or quadrature (root of the sum of squares, for independent ones). Left"
+              + " out: the workbook's, else straight.",
           Kinds.choice(Combine.class),
-          Convention.BENCH.combine());
+          Convention::combine);
 
   static final Parameter<String> UNIT =
       Parameter.optional(

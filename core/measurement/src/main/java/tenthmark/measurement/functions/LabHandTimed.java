@@ -26,11 +26,12 @@ public final class LabHandTimed implements WorksheetFunction {
           1);
 
   private static final Parameter<Double> REACTION =
-      Parameter.optional(
+      Parameter.byConvention(
           "reaction",
-          "Reaction time of the person with the watch, in the unit of the time. 0.2 s if left out.",
+          "Reaction time of the person with the watch, in the time's unit. Left out: the"
+              + " workbook's, else 0.2 s.",
           Kinds.positive(),
-          Convention.BENCH.reactionSeconds());
+          Convention::reactionSeconds);
 
   private static final Declaration DECLARATION =
       new Declaration(

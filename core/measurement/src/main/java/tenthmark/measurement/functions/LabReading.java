@@ -3,6 +3,7 @@ package tenthmark.measurement.functions;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
@@ -29,13 +30,13 @@ public final class LabReading implements WorksheetFunction {
           "Smallest step marked on the scale, in the unit of the reading.",
           Kinds.positive());
 
-  private static final Parameter<Double> SPACING =
-      Parameter.optional(
+  private static final Parameter<ToDoubleFunction<Convention>> SPACING =
+      Parameter.byConvention(
           "spacing",
-          "Wide marks (a tenth is judged), fine ones (a quarter), or the fraction of a division that"
-              + " you can judge, such as 0.5. Wide if left out.",
-          spacing(),
-          Convention.BENCH.fraction(Spacing.WIDE));
+          "Wide marks (a tenth) or fine ones (a quarter), or as the workbook says; or a fraction of"
+              + " a division, such as 0.5. Wide if left out.",
+          new Kind<>(Kind.Form.SINGLE, Message.of("allowed.spacing"), LabReading::judgedIn),
+          convention -> own -> own.fraction(Spacing.WIDE));
 
   private static final Parameter<Integer> ENDS =
       Parameter.optional(
@@ -54,7 +55,8 @@ public final class LabReading implements WorksheetFunction {
           "For every position read by eye off marks: a rule, a dial, a thermometer. Never for "
               + "a digital display.",
           List.of(DIVISION, SPACING, ENDS),
-          "division x fraction x ends, with fraction 1/10 for wide and 1/4 for fine marks",
+          "division x fraction x ends, with fraction 1/10 for wide and 1/4 for fine marks, or what"
+              + " the workbook's convention says",
           Declaration.NO_SOURCE,
           Example.of("=LAB_READING(1;\"fine\";2)", "0.5"));
 
@@ -65,28 +67,25 @@ public final class LabReading implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
+    double fraction = arguments.get(SPACING).applyAsDouble(arguments.convention());
     return Value.of(
-        new ScaleReading(arguments.get(DIVISION), arguments.get(SPACING), arguments.get(ENDS))
-            .uncertainty());
+        new ScaleReading(arguments.get(DIVISION), fraction, arguments.get(ENDS)).uncertainty());
   }
 
-  private static Kind<Double> spacing() {
-    return new Kind<>(Kind.Form.SINGLE, Message.of("allowed.spacing"), LabReading::fractionIn);
-  }
-
-  private static double fractionIn(Argument argument) {
+  /** A word leaves the part of a division to the convention. */
+  private static ToDoubleFunction<Convention> judgedIn(Argument argument) {
     if (argument.value() instanceof Value.Text text) {
       String word = text.text().strip().toUpperCase(Locale.ROOT);
       for (Spacing spacing : Spacing.values()) {
         if (spacing.name().equals(word)) {
-          return Convention.BENCH.fraction(spacing);
+          return convention -> convention.fraction(spacing);
         }
       }
     }
     if (argument.value() instanceof Value.Numeric fraction
         && fraction.number() > 0
         && fraction.number() <= 1) {
-      return fraction.number();
+      return convention -> fraction.number();
     }
     throw argument.refused();
   }

@@ -1,13 +1,9 @@
 package tenthmark.measurement.functions;
 
-import java.util.Locale;
 import java.util.Optional;
-import tenthmark.measurement.catalogue.Argument;
 import tenthmark.measurement.catalogue.Arguments;
-import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
-import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.result.MeasurementResult;
 import tenthmark.measurement.rounding.DigitsRule;
@@ -27,17 +23,17 @@ final class ResultParameters {
           Kinds.notNegative());
 
   static final Parameter<DigitsRule> DIGITS =
-      Parameter.optional(
+      Parameter.byConvention(
           "digits",
-          "A number of significant digits, bench (one, or two if the first is 1), standard"
-              + " (two) or pdg (by its first three). Bench if left out.",
-          new Kind<>(Kind.Form.SINGLE, Message.of("allowed.digits"), ResultParameters::digitsIn),
-          Convention.BENCH.digits());
+          "Number of digits, bench (one, or two if the first is 1), standard"
+              + " (two) or pdg (by three). Left out: the workbook's, else bench.",
+          Kinds.digits(),
+          Convention::digits);
 
   /** The rounding as the function reference states it. */
   static final String ROUNDING =
-      "uncertainty to the digits asked for, half up; value to the same place, half to even; decimal,"
-          + " a half being judged by 12 significant digits";
+      "uncertainty to the digits asked for, half up; value to the same place, half to even;"
+          + " decimal, a half being judged by 12 significant digits";
 
   /** Where the rounding is from. */
   static final String ROUNDING_SOURCE =
@@ -46,8 +42,6 @@ final class ResultParameters {
 
   /** Common practice, no source: a result that says so little is hardly ever written down. */
   private static final double MANY_TIMES = 10;
-
-  private static final Kind<Integer> COUNT = Kinds.whole(1, 15);
 
   private ResultParameters() {}
 
@@ -63,17 +57,5 @@ final class ResultParameters {
     return value > 0 && uncertainty >= MANY_TIMES * value
         ? Optional.of(Swapped.doubt(UNCERTAINTY, uncertainty, VALUE, value))
         : Optional.empty();
-  }
-
-  private static DigitsRule digitsIn(Argument argument) {
-    if (!(argument.value() instanceof Value.Text text)) {
-      return new DigitsRule.Fixed(COUNT.read(argument));
-    }
-    return switch (text.text().strip().toLowerCase(Locale.ROOT)) {
-      case "bench" -> Convention.BENCH.digits();
-      case "standard" -> Convention.STANDARD.digits();
-      case "pdg" -> new DigitsRule.ParticleData();
-      default -> throw argument.refused();
-    };
   }
 }

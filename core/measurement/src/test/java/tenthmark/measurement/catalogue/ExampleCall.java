@@ -8,6 +8,7 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellBlock;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Grid;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Sentences;
 
 /**
@@ -49,7 +50,7 @@ record ExampleCall(String function, List<String> arguments, List<List<Value>> ce
       Parameter<?> parameter = parameters.get(Math.min(i, parameters.size() - 1));
       values.add(value(arguments.get(i), parameter.form()));
     }
-    return called.call(values, sentences);
+    return called.call(values, sentences, () -> Convention.BENCH);
   }
 
   private Value value(String argument, Kind.Form form) {

@@ -3,8 +3,10 @@ package tenthmark.measurement.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import tenthmark.measurement.recording.Convention;
 
 class ParameterTest {
 
@@ -12,6 +14,8 @@ class ParameterTest {
     FIRST,
     SECOND
   }
+
+  private static final Supplier<Convention> BENCH = () -> Convention.BENCH;
 
   /** Calc passes 0 for a blank cell that stands alone; measured in tenthmark.addin. */
   @Nested
@@ -22,14 +26,14 @@ class ParameterTest {
       Parameter<String> unit = Parameter.optional("unit", "Unit.", Kinds.text(), "none");
       Parameter<Choice> choice =
           Parameter.optional("choice", "One.", Kinds.choice(Choice.class), Choice.SECOND);
-      assertThat(unit.read(Value.of(0))).contains("none");
-      assertThat(choice.read(Value.of(0))).contains(Choice.SECOND);
+      assertThat(unit.read(Value.of(0), BENCH)).contains("none");
+      assertThat(choice.read(Value.of(0), BENCH)).contains(Choice.SECOND);
     }
 
     @Test
     void isRefusedAsBlankWhereATextIsRequired() {
       Parameter<String> text = Parameter.required("text", "Text.", Kinds.text());
-      assertThatThrownBy(() -> text.read(Value.of(0)))
+      assertThatThrownBy(() -> text.read(Value.of(0), BENCH))
           .isInstanceOf(ArgumentException.class)
           .hasMessage("text is blank; it must be a text.");
     }
@@ -37,7 +41,30 @@ class ParameterTest {
     @Test
     void staysANumberWhereANumberBelongs() {
       Parameter<Double> value = Parameter.optional("value", "Value.", Kinds.number(), 7.0);
-      assertThat(value.read(Value.of(0))).contains(0.0);
+      assertThat(value.read(Value.of(0), BENCH)).contains(0.0);
+    }
+  }
+
+  @Nested
+  class OfAConvention {
+
+    private final Parameter<Double> reaction =
+        Parameter.byConvention(
+            "reaction", "Reaction.", Kinds.positive(), Convention::reactionSeconds);
+
+    @Test
+    void takesTheWorkbooksValueWhereItIsLeftOut() {
+      assertThat(reaction.read(Value.BLANK, BENCH)).contains(0.2);
+    }
+
+    @Test
+    void doesNotAskTheWorkbookForWhatIsGiven() {
+      Supplier<Convention> unreadable =
+          () -> {
+            throw new AssertionError("asked");
+          };
+
+      assertThat(reaction.read(Value.of(0.3), unreadable)).contains(0.3);
     }
   }
 }

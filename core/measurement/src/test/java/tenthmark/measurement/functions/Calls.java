@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.wording.Sentences;
 
 /** Calls worksheet functions in tests as a cell would: numbers, texts, null for blank, ranges. */
@@ -22,7 +23,8 @@ final class Calls {
     return CATALOGUE
         .find(name)
         .orElseThrow()
-        .call(Arrays.stream(arguments).map(Calls::value).toList(), sentences);
+        .call(
+            Arrays.stream(arguments).map(Calls::value).toList(), sentences, () -> Convention.BENCH);
   }
 
   static double number(String name, Object... arguments) {
