@@ -15,6 +15,7 @@ import tenthmark.measurement.catalogue.ArgumentException;
 import tenthmark.measurement.catalogue.WorkbookConvention;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.recording.Convention;
+import tenthmark.measurement.wording.Message;
 
 /**
  * The convention that a document holds, read once for all calls of a recalculation. Functions that
@@ -25,9 +26,17 @@ final class LiveConvention implements Supplier<Convention>, XModifyListener {
   /** After so long the document is asked again: the name may be new, or stand for other cells. */
   private static final long PAUSE = Duration.ofMillis(500).toNanos();
 
+  /** What the document says, or why that cannot be read. */
+  private record Answer(Optional<Convention> convention, Optional<Message> refusal) {
+
+    Convention get() {
+      return convention.orElseThrow(() -> new ArgumentException(refusal.orElseThrow()));
+    }
+  }
+
   private final XPropertySet document;
-  private Optional<Supplier<Convention>> known = Optional.empty();
-  private long read;
+  private Optional<Answer> known = Optional.empty();
+  private long asked;
   private Optional<CellRange> watched = Optional.empty();
 
   LiveConvention(XPropertySet document) {
@@ -41,23 +50,24 @@ final class LiveConvention implements Supplier<Convention>, XModifyListener {
    */
   @Override
   public synchronized Convention get() {
-    if (known.isEmpty() || System.nanoTime() - read > PAUSE) {
-      known = Optional.of(read());
-      read = System.nanoTime();
+    if (known.isEmpty() || System.nanoTime() - asked > PAUSE) {
+      ask();
     }
     return known.get().get();
   }
 
-  private Supplier<Convention> read() {
+  private void ask() {
+    known = Optional.of(answer());
+    asked = System.nanoTime();
+  }
+
+  private Answer answer() {
     OfficeCells cells = OfficeCells.of(document);
     watch(cells);
     try {
-      Convention convention = WorkbookConvention.in(cells);
-      return () -> convention;
+      return new Answer(Optional.of(WorkbookConvention.in(cells)), Optional.empty());
     } catch (ArgumentException unreadable) {
-      return () -> {
-        throw unreadable;
-      };
+      return new Answer(Optional.empty(), Optional.of(unreadable.said()));
     }
   }
 
@@ -73,12 +83,18 @@ final class LiveConvention implements Supplier<Convention>, XModifyListener {
     queryInterface(XModifyBroadcaster.class, range).addModifyListener(this);
   }
 
+  /** Calc tells of cells that were only computed anew, too. */
   @Override
   public void modified(EventObject changed) {
-    synchronized (this) {
-      known = Optional.empty();
+    if (isOther()) {
+      queryInterface(XCalculatable.class, document).calculateAll();
     }
-    queryInterface(XCalculatable.class, document).calculateAll();
+  }
+
+  private synchronized boolean isOther() {
+    Optional<Answer> before = known;
+    ask();
+    return !known.equals(before);
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.HexFormat;
+import java.util.List;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.report.Fingerprint;
 
@@ -27,9 +28,16 @@ public record Basis(String checker, String course) {
 
   /** The SHA-256 of a file's content in hexadecimal digits. */
   public static String sha256(Path file) throws IOException {
+    return sha256(List.of(file));
+  }
+
+  /** The SHA-256 of the contents of files one behind the other; of one file its own. */
+  public static String sha256(List<Path> files) throws IOException {
     MessageDigest digest = Fingerprint.sha256();
-    try (InputStream content = Files.newInputStream(file)) {
-      content.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), digest));
+    for (Path file : files) {
+      try (InputStream content = Files.newInputStream(file)) {
+        content.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), digest));
+      }
     }
     return HexFormat.of().formatHex(digest.digest());
   }

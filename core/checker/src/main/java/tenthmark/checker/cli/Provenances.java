@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import tenthmark.checker.batch.Basis;
+import tenthmark.checker.profile.ProfileReader;
 import tenthmark.checker.report.Provenance;
 
 /** By what and when a check of this command line is made. */
@@ -29,6 +30,6 @@ final class Provenances {
                     profile.getFileName().toString(),
                     LocalDateTime.ofInstant(
                         Files.getLastModifiedTime(profile).toInstant(), ZoneId.systemDefault()),
-                    Basis.sha256(profile))));
+                    Basis.sha256(ProfileReader.files(profile)))));
   }
 }

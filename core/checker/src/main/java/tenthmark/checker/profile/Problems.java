@@ -10,7 +10,9 @@ import org.snakeyaml.engine.v2.nodes.Node;
 final class Problems {
 
   private static final Comparator<Problem> PLACE =
-      Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column);
+      Comparator.comparing(Problem::included)
+          .thenComparingInt(Problem::line)
+          .thenComparingInt(Problem::column);
 
   private final List<Problem> found = new ArrayList<>();
 
@@ -18,8 +20,12 @@ final class Problems {
     add(node.getStartMark().orElseThrow(), message);
   }
 
+  void add(Problem problem) {
+    found.add(problem);
+  }
+
   void add(Mark mark, String message) {
-    found.add(new Problem(mark.getLine() + 1, mark.getColumn() + 1, message));
+    found.add(new Problem(mark.getName(), mark.getLine() + 1, mark.getColumn() + 1, message));
   }
 
   List<Problem> fromTopToBottom() {

@@ -46,6 +46,9 @@ record ProfileSection(Set<String> ruleIds) {
             .map(entry -> GradesSection.read(entry, ruleIds))
             .orElse(GradesSection.STANDARD);
     Administration administration = AdministrationSection.read(section, grades.table());
+    if (section.value(ProfileNodes.INCLUDE).isPresent()) {
+      section.keyProblem(ProfileNodes.INCLUDE, "only a profile in a file can include others");
+    }
     section.close();
     return new Profile(
         new Course(

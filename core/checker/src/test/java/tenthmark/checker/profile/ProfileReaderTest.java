@@ -270,7 +270,8 @@ class ProfileReaderTest {
           .containsExactly(
               "course.yaml:1:9: course must be a text",
               "course.yaml:2:1: colour is no key here; keys are course, language, convention,"
-                  + " apparatus, quantities, rules, headings, tables, grades, submissions, roster",
+                  + " apparatus, quantities, rules, headings, tables, grades, submissions, roster,"
+                  + " include",
               "course.yaml:4:9: wide is 2 but must be greater than 0 and at most 1",
               "course.yaml:5:12: combine must be one of straight, quadrature",
               "course.yaml:8:15: division is -1 but must be greater than 0",
@@ -473,6 +474,104 @@ class ProfileReaderTest {
           .containsExactly(
               "course.yaml:1:27: Lab 1 must be one of id, name, section, score, maximum,"
                   + " points-lost, status, attempts, time, workbook");
+    }
+  }
+
+  @Nested
+  class Including {
+
+    @TempDir private Path folder;
+
+    private ProfileText read(String lab, String common) throws IOException {
+      Files.writeString(folder.resolve("common.yaml"), common);
+      Path file = folder.resolve("lab.yaml");
+      Files.writeString(file, lab);
+      return READER.read(file);
+    }
+
+    private Profile usable(String lab, String common) throws IOException {
+      return ((ProfileText.Usable) read(lab, common)).profile();
+    }
+
+    private List<String> problems(String lab, String common) throws IOException {
+      return ((ProfileText.Unusable) read(lab, common))
+          .problems().stream().map(problem -> problem.in("lab.yaml")).toList();
+    }
+
+    private static final String COMMON =
+        """
+        course: Bicycle workshop
+        convention: {wide: 0.5, fine: 0.5}
+        apparatus:
+          - {name: steel rule, division: 1, unit: mm}
+        rules:
+          unit-missing: {points: 1}
+          symbol-missing: {severity: none}
+        """;
+
+    @Test
+    void sharesWhatTheLabDoesNotSayItself() throws IOException {
+      Profile lab =
+          usable(
+              """
+              include: common.yaml
+              course: Bicycle workshop, lab 2
+              apparatus:
+                - {name: stopwatch, kind: stopwatch, division: 0.01, unit: s}
+              quantities:
+                - {name: spoke, unit: mm, apparatus: steel rule}
+              rules:
+                unit-missing: {points: 2}
+              """,
+              COMMON);
+
+      assertThat(lab.course().name()).isEqualTo("Bicycle workshop, lab 2");
+      assertThat(lab.course().convention().fineFraction()).isEqualTo(0.5);
+      assertThat(lab.course().apparatus())
+          .extracting(Apparatus::name)
+          .containsExactly("steel rule", "stopwatch");
+      assertThat(lab.grading().policies().get("unit-missing").points()).isEqualTo(2);
+      assertThat(lab.grading().policies()).containsKey("symbol-missing");
+    }
+
+    @Test
+    void letsALabChangeAPartOfTheConvention() throws IOException {
+      Convention convention =
+          usable("include: [common.yaml]\nconvention: {fine: 0.25}", COMMON).course().convention();
+
+      assertThat(convention.fineFraction()).isEqualTo(0.25);
+      assertThat(convention.wideFraction()).isEqualTo(0.5);
+    }
+
+    @Test
+    void namesTheFileInWhichAMistakeStands() throws IOException {
+      assertThat(problems("include: common.yaml", "course: a\ncolour: red"))
+          .first()
+          .asString()
+          .startsWith("lab.yaml includes common.yaml:2:1: colour is no key here");
+      assertThat(problems("include: common.yaml", "course: [a"))
+          .first()
+          .asString()
+          .startsWith("lab.yaml includes common.yaml:1:1")
+          .contains("this is not YAML");
+      assertThat(problems("include: other.yaml", ""))
+          .containsExactly("lab.yaml:1:10: other.yaml cannot be read");
+      assertThat(problems("include: common.yaml", "include: lab.yaml"))
+          .containsExactly("lab.yaml includes common.yaml:1:10: lab.yaml includes itself");
+    }
+
+    @Test
+    void isForFilesAlone() {
+      assertThat(ProfileReaderTest.problems("include: common.yaml"))
+          .containsExactly("course.yaml:1:1: only a profile in a file can include others");
+    }
+
+    @Test
+    void makesTheFilesOfAProfile() throws IOException {
+      read("include: common.yaml", COMMON);
+
+      assertThat(ProfileReader.files(folder.resolve("lab.yaml")))
+          .containsExactly(folder.resolve("lab.yaml"), folder.resolve("common.yaml"));
     }
   }
 }
