@@ -33,6 +33,7 @@ class ArchitectureTest {
               "tenthmark.checker.workbook..",
               "tenthmark.checker.evaluation..",
               "tenthmark.checker.plain..",
+              "tenthmark.checker.handout..",
               "tenthmark.checker.copy..")
           .should()
           .dependOnClassesThat()

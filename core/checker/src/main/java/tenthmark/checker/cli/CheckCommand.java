@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -26,6 +25,7 @@ import tenthmark.checker.batch.EarlierResults;
 import tenthmark.checker.batch.Job;
 import tenthmark.checker.grade.Grade;
 import tenthmark.checker.profile.Profile;
+import tenthmark.checker.profile.ProfileReader;
 import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
@@ -213,10 +213,15 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
+  private List<Path> profileFiles() throws IOException {
+    return profile == null ? List.of() : ProfileReader.files(profile);
+  }
+
   /** What was handed in, but for the other files that this command line names. */
-  private List<HandedIn> submissions(Unpacked archives) {
+  private List<HandedIn> submissions(Unpacked archives) throws IOException {
     Set<Object> named =
-        Stream.concat(Stream.of(profile, state).filter(Objects::nonNull), grading.files().stream())
+        Stream.of(profileFiles().stream(), Stream.ofNullable(state), grading.files().stream())
+            .flatMap(Function.identity())
             .map(WorkbookPaths::identity)
             .collect(Collectors.toSet());
     WorkbookPaths found = new WorkbookPaths(archives);

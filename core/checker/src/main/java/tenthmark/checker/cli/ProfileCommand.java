@@ -34,16 +34,22 @@ import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.wording.Sentences;
 
-/** {@code profile init WORKBOOK}. */
+/** {@code profile init WORKBOOK} and {@code profile hand-out WORKBOOK}. */
 @Command(
     name = "profile",
     description = "Works on course profiles.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     synopsisSubcommandLabel = "COMMAND",
-    exitCodeList = {"0:the profile was written", "2:it was not, or the command line is wrong"},
-    footer = "  tenthmark-checker profile init first-table.ods --out course.yaml",
-    subcommands = ProfileCommand.Init.class)
+    exitCodeList = {
+      "0:what was asked for was written",
+      "2:it was not, or the command line is wrong"
+    },
+    footer = {
+      "  tenthmark-checker profile init first-table.ods --out course.yaml",
+      "  tenthmark-checker profile hand-out lab-2.ods --profile lab-2.yaml --out for-students.ods"
+    },
+    subcommands = {ProfileCommand.Init.class, HandOutCommand.class})
 final class ProfileCommand {
 
   /**

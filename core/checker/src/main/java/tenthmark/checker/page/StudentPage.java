@@ -134,9 +134,7 @@ public final class StudentPage {
             ul(
                 each(report.contents().sheets(), sheet -> li(size(sheet))),
                 li(wording.say("page.recalculated")),
-                each(
-                    Wording.convention(profile.course().convention()),
-                    sentence -> li(wording.say(sentence)))),
+                each(report.contents().convention(), sentence -> li(wording.say(sentence)))),
             details(
                 summary(wording.say(Message.counted("page.rules", rules.rules().size()))),
                 ul(each(rules.rules(), rule -> rule(rule.declaration())))))

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tenthmark.checker.classroom.Distribution;
-import tenthmark.measurement.recording.Combine;
-import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.rounding.Decimals;
 import tenthmark.measurement.rounding.PowerOfTen;
 import tenthmark.measurement.wording.Message;
@@ -72,27 +70,5 @@ record Wording(Sentences texts) {
     return uncertainty == 0
         ? figure(value)
         : Message.of("value.uncertain", figure(value), figure(uncertainty));
-  }
-
-  /** What the convention of a course says. */
-  static List<Message> convention(Convention convention) {
-    Message choices = choices(convention);
-    return convention.coverageFactor() == 1
-        ? List.of(choices)
-        : List.of(
-            choices, Message.of("page.convention.coverage", figure(convention.coverageFactor())));
-  }
-
-  private static Message choices(Convention convention) {
-    return Message.of(
-        "page.convention",
-        convention.name(),
-        figure(convention.wideFraction()),
-        figure(convention.fineFraction()),
-        Message.of(
-            convention.combine() == Combine.STRAIGHT
-                ? "page.convention.straight"
-                : "page.convention.quadrature"),
-        figure(convention.reactionSeconds()));
   }
 }

@@ -56,6 +56,18 @@ public record PlainCopy(long replaced, List<String> notes) {
     return new PlainCopy(made.values().replaced(), List.copyOf(made.values().notes()));
   }
 
+  /**
+   * The same workbook with the values that its formulas have now, its LAB functions among them.
+   *
+   * @throws UnreadableFileException if it is no workbook that can be read
+   */
+  public static byte[] refreshed(Path source, Limits limits)
+      throws IOException, UnreadableFileException {
+    List<CellChange> changes =
+        PlainValues.refreshed(WorkbookFile.read(source, limits), Catalogue.load());
+    return isOpenDocument(source) ? PlainOds.of(source, changes) : PlainXlsx.of(source, changes);
+  }
+
   private static Made made(Path source, Limits limits) throws UnreadableFileException {
     PlainValues values = PlainValues.of(WorkbookFile.read(source, limits), Catalogue.load());
     try {

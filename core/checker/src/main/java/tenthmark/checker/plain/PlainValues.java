@@ -40,6 +40,24 @@ record PlainValues(List<CellChange> changes, List<String> notes) {
     return values;
   }
 
+  /** What changes where formulas stay and show what they give now. */
+  static List<CellChange> refreshed(Workbook workbook, Catalogue catalogue) {
+    Evaluation evaluation = Evaluation.of(workbook, catalogue);
+    List<CellChange> changes = new ArrayList<>();
+    workbook.sheets().stream()
+        .flatMap(Sheet::cells)
+        .filter(
+            cell -> cell.content() instanceof Content.Formula formula && formula.array().isEmpty())
+        .filter(cell -> evaluation.dependsOnLab(cell.address()))
+        .forEach(
+            cell -> {
+              if (evaluation.at(cell.address()) instanceof Outcome.Known known) {
+                changes.add(new CellChange(cell.address(), known.value(), true));
+              }
+            });
+    return changes;
+  }
+
   /** Cells with a formula of a LAB function, which become values. */
   long replaced() {
     return changes.stream().filter(change -> !change.keepsFormula()).count();

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.record.MeasurementRecord;
@@ -29,13 +30,14 @@ public record Reading(List<RecordTable> tables, Coverage coverage) {
 
   /** Reads a recalculated workbook. */
   public static Reading of(Workbook workbook, Evaluation evaluation, Course course) {
-    return new WorkbookReader(withoutConvention(workbook, evaluation), evaluation, course).read();
+    return new WorkbookReader(withoutCourse(workbook, evaluation), evaluation, course).read();
   }
 
-  /** What the functions follow is nothing that was measured. */
-  private static Workbook withoutConvention(Workbook workbook, Evaluation evaluation) {
+  /** What a course says in the workbook is nothing that was measured. */
+  private static Workbook withoutCourse(Workbook workbook, Evaluation evaluation) {
     Map<CellAddress, Optional<Content>> blank = new HashMap<>();
-    evaluation.conventionCells().stream()
+    Stream.of(evaluation.conventionCells(), InsideProfile.cells(evaluation))
+        .flatMap(Optional::stream)
         .flatMap(
             range ->
                 workbook.sheet(range.sheet()).stream()

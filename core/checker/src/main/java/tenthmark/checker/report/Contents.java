@@ -8,6 +8,7 @@ import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
+import tenthmark.measurement.wording.Message;
 
 /**
  * What the checker read in a workbook, small enough to be kept for a whole class.
@@ -16,6 +17,7 @@ import tenthmark.checker.workbook.Sheet;
  * @param records the measurement records that were recognised, sheet by sheet
  * @param coverage what the numbers were taken for, and what was not read
  * @param quantities the values of what the course expects, in its order and its units
+ * @param convention by which the workbook was checked, in sentences
  * @param rawData the typed-in numbers that the records' values are, or are computed from
  */
 public record Contents(
@@ -23,11 +25,12 @@ public record Contents(
     List<RecordSummary> records,
     CoverageSummary coverage,
     List<QuantityValue> quantities,
+    List<Message> convention,
     List<Double> rawData) {
 
   /** Of a file that could not be checked. */
   public static final Contents NONE =
-      new Contents(List.of(), List.of(), CoverageSummary.NONE, List.of(), List.of());
+      new Contents(List.of(), List.of(), CoverageSummary.NONE, List.of(), List.of(), List.of());
 
   /**
    * How much a sheet holds.
@@ -67,6 +70,7 @@ public record Contents(
     sheets = List.copyOf(sheets);
     records = List.copyOf(records);
     quantities = List.copyOf(quantities);
+    convention = List.copyOf(convention);
     rawData = Numbers.copyOf(rawData);
   }
 
@@ -83,6 +87,7 @@ public record Contents(
         inspection.expectations().records().stream()
             .flatMap(expected -> QuantityValue.of(expected).stream())
             .toList(),
+        ConventionText.of(inspection.convention()),
         RawData.of(inspection));
   }
 }

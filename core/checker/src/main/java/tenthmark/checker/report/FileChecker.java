@@ -2,9 +2,14 @@ package tenthmark.checker.report;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import java.util.function.Function;
+import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.profile.Profile;
+import tenthmark.checker.profile.ProfileReader;
+import tenthmark.checker.profile.ProfileText;
+import tenthmark.checker.reading.InsideProfile;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.rules.RuleCatalogue;
@@ -12,6 +17,7 @@ import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.Reason;
 import tenthmark.checker.workbook.TimeLimit;
 import tenthmark.checker.workbook.UnreadableFileException;
+import tenthmark.checker.workbook.Workbook;
 import tenthmark.checker.workbook.WorkbookFile;
 import tenthmark.measurement.catalogue.Catalogue;
 
@@ -53,7 +59,13 @@ public record FileChecker(
 
   /** What all rules find, before the course grades it: the same whatever its grading is. */
   public FileReport examine(Path file, Path content) {
-    return report(file, content, rules::examine);
+    return report(
+        file,
+        content,
+        (inspection, own) ->
+            own.equals(profile)
+                ? rules.examine(inspection)
+                : rules.grade(rules.examine(inspection), own.grading()));
   }
 
   /** The report on a file that was examined, as the course grades it. */
@@ -72,15 +84,16 @@ public record FileChecker(
     return report(
         file,
         content,
-        inspection -> {
+        (inspection, own) -> {
           reader.accept(inspection);
           return List.of();
         });
   }
 
-  private FileReport report(Path file, Path content, Function<Inspection, List<Finding>> findings) {
+  private FileReport report(
+      Path file, Path content, BiFunction<Inspection, Profile, List<Finding>> findings) {
     try {
-      return TimeLimit.within(limits.time(), () -> report(file, inspection(content), findings));
+      return TimeLimit.within(limits.time(), () -> inspected(file, content, findings));
     } catch (UnreadableFileException unreadable) {
       return FileReport.unchecked(file, unreadable.getMessage());
     } catch (RuntimeException | StackOverflowError fault) {
@@ -89,12 +102,29 @@ public record FileChecker(
     }
   }
 
-  private Inspection inspection(Path file) throws UnreadableFileException {
-    return Inspection.of(WorkbookFile.read(file, limits), functions, profile.course());
+  private FileReport inspected(
+      Path file, Path content, BiFunction<Inspection, Profile, List<Finding>> findings)
+      throws UnreadableFileException {
+    Workbook workbook = WorkbookFile.read(content, limits);
+    Evaluation evaluation = Evaluation.of(workbook, functions);
+    Profile own = profile(workbook, evaluation);
+    Inspection inspection = Inspection.of(workbook, evaluation, own.course());
+    return FileReport.checked(file, Contents.of(inspection), findings.apply(inspection, own));
   }
 
-  private static FileReport report(
-      Path file, Inspection inspection, Function<Inspection, List<Finding>> findings) {
-    return FileReport.checked(file, Contents.of(inspection), findings.apply(inspection));
+  /** Where no profile is named, the one that the workbook was handed out with. */
+  private Profile profile(Workbook workbook, Evaluation evaluation) throws UnreadableFileException {
+    Optional<String> inside =
+        profile.equals(Profile.NONE) ? InsideProfile.of(workbook, evaluation) : Optional.empty();
+    if (inside.isEmpty()) {
+      return profile;
+    }
+    ProfileText text = new ProfileReader(rules.ids()).read(inside.get());
+    if (text instanceof ProfileText.Usable usable) {
+      return usable.profile();
+    }
+    throw new UnreadableFileException(
+        "the profile that it holds cannot be used: "
+            + ((ProfileText.Unusable) text).problems().get(0).in(InsideProfile.NAME));
   }
 }

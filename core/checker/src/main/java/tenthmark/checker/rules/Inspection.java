@@ -55,7 +55,8 @@ public record Inspection(
     return of(workbook, Evaluation.of(workbook, catalogue), course);
   }
 
-  private static Inspection of(Workbook workbook, Evaluation evaluation, Course course) {
+  /** Finds the records of a recalculated workbook. */
+  public static Inspection of(Workbook workbook, Evaluation evaluation, Course course) {
     Reading reading = Reading.of(workbook, evaluation, course);
     return new Inspection(
         workbook,
@@ -77,7 +78,7 @@ public record Inspection(
    * The convention by which measurements are to be written down: the course's, or where no course
    * is told the workbook's own.
    */
-  Convention convention() {
+  public Convention convention() {
     return course.equals(Course.PLAIN) ? ofWorkbook() : course.convention();
   }
 

@@ -29,6 +29,7 @@ class SharedDataTest {
             List.of(),
             CoverageSummary.NONE,
             List.of(),
+            List.of(),
             Arrays.stream(numbers).boxed().toList()),
         List.of());
   }

@@ -455,7 +455,7 @@ class CommandLineTest {
           .containsExactly(
               wrong
                   + ":1:1: colour is no key here; keys are course, language, convention, apparatus,"
-                  + " quantities, rules, headings, tables, grades, submissions, roster",
+                  + " quantities, rules, headings, tables, grades, submissions, roster, include",
               wrong + ":2:20: wide is 2 but must be greater than 0 and at most 1");
     }
 

@@ -120,7 +120,12 @@ class ReportFolderTest {
         FileReport.checked(
             ada,
             new Contents(
-                List.of(), List.of(), CoverageSummary.NONE, List.of(), List.of(Double.NaN)),
+                List.of(),
+                List.of(),
+                CoverageSummary.NONE,
+                List.of(),
+                List.of(),
+                List.of(Double.NaN)),
             List.of());
 
     List<Unwritten> unwritten =

@@ -12,9 +12,6 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellContent;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.formula.Cells;
-import tenthmark.measurement.formula.Expression;
-import tenthmark.measurement.formula.Expression.Reference;
-import tenthmark.measurement.formula.FormulaException;
 import tenthmark.measurement.formula.Formulas;
 import tenthmark.measurement.formula.Names;
 import tenthmark.measurement.recording.Combine;
@@ -77,16 +74,7 @@ public final class WorkbookConvention {
 
   /** The cells that hold the convention, if the workbook has the name and it stands for cells. */
   public static Optional<CellRange> range(Cells cells) {
-    try {
-      Expression meaning =
-          new Names(cells, new Formulas())
-              .replaced(new Expression.Name(null, NAME), new CellAddress("", 0, 0));
-      return meaning instanceof Reference reference
-          ? Optional.of(reference.range(""))
-          : Optional.empty();
-    } catch (FormulaException unreadable) {
-      return Optional.empty();
-    }
+    return new Names(cells, new Formulas()).range(NAME);
   }
 
   private static Convention read(Cells cells, CellRange whole) {

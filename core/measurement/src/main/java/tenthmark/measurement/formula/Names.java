@@ -2,7 +2,9 @@ package tenthmark.measurement.formula;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tenthmark.measurement.formula.Expression.Name;
+import tenthmark.measurement.formula.Expression.Reference;
 
 /**
  * Puts what a document's names stand for in their places, as seen from the cell that uses them: a
@@ -32,6 +34,18 @@ public final class Names {
    */
   public Expression replaced(Expression expression, CellAddress user) {
     return new Replacement(user).of(expression, user.sheet());
+  }
+
+  /** The cells that a name of the whole document stands for, if it is one and stands for cells. */
+  public Optional<CellRange> range(String name) {
+    try {
+      Expression meaning = replaced(new Name(name), new CellAddress("", 0, 0));
+      return meaning instanceof Reference reference
+          ? Optional.of(reference.range(""))
+          : Optional.empty();
+    } catch (FormulaException unreadable) {
+      return Optional.empty();
+    }
   }
 
   /** A formula without names. */
