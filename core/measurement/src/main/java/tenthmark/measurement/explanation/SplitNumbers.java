@@ -69,9 +69,11 @@ record SplitNumbers(Calculation calculation, Sentences sentences) {
   private boolean isFine(ForeignCall call) {
     try {
       WorksheetFunction function = calculation.function(call).orElseThrow();
-      function.compute(calculation.arguments(function, call), sentences);
+      function.compute(calculation.arguments(function, call), sentences, calculation::convention);
       return Doubts.numbersForTexts(call, function).findAny().isEmpty()
-          && function.doubt(calculation.arguments(function, call), sentences).isEmpty();
+          && function
+              .doubt(calculation.arguments(function, call), sentences, calculation::convention)
+              .isEmpty();
     } catch (ArgumentException | FormulaException | NotComputableException stillWrong) {
       return false;
     }
