@@ -24,8 +24,6 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   static final String SERVICE = "tenthmark.Lab";
 
-  private static final Supplier<Convention> BENCH = () -> Convention.BENCH;
-
   private final Catalogue catalogue = Catalogue.load();
   private final OpenDocuments documents = new OpenDocuments();
   private final Sentences sentences;
@@ -37,7 +35,7 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   /** A number. */
   protected final double number(String name, Object[] arguments) throws IllegalArgumentException {
-    return number(name, BENCH, arguments);
+    return number(name, LabComponent::bench, arguments);
   }
 
   /** A number, by the convention of a document. */
@@ -52,7 +50,7 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   /** A text. */
   protected final String text(String name, Object[] arguments) throws IllegalArgumentException {
-    return text(name, BENCH, arguments);
+    return text(name, LabComponent::bench, arguments);
   }
 
   /** A text, by the convention of a document. */
@@ -64,7 +62,7 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
 
   /** A number or a text. */
   protected final Object either(String name, Object[] arguments) throws IllegalArgumentException {
-    return either(name, BENCH, arguments);
+    return either(name, LabComponent::bench, arguments);
   }
 
   /** A number or a text, by the convention of a document. */
@@ -76,7 +74,7 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
   /** Several rows of numbers and texts. */
   protected final Object[][] table(String name, Object[] arguments)
       throws IllegalArgumentException {
-    return table(name, BENCH, arguments);
+    return table(name, LabComponent::bench, arguments);
   }
 
   /** Several rows of numbers and texts, by the convention of a document. */
@@ -102,6 +100,11 @@ public abstract class LabComponent extends WeakBase implements XServiceInfo {
   /** The cells of a document during one call. */
   protected final OfficeCells cells(XPropertySet document) {
     return new OfficeCells(documents.of(document));
+  }
+
+  /** Of a function that no convention concerns. */
+  private static Convention bench() {
+    return Convention.BENCH;
   }
 
   /** The convention of a document, looked up only where a function asks for it. */

@@ -194,7 +194,12 @@ final class CheckCommand implements Callable<Integer> {
     Sentences texts = CheckerTexts.in(language.language().orElse(course.language()));
     try (Unpacked archives = Unpacked.in(ArchiveLimits.DEFAULT)) {
       List<HandedIn> found =
-          out.begin(submissions(archives), checker, texts, Provenances.now(profile), changedOnly);
+          out.begin(
+              submissions(archives),
+              checker,
+              texts,
+              Provenances.now(profile, grading.remarks()),
+              changedOnly);
       found.stream().filter(file -> file.kind() == FileKind.STRAY).forEach(this::notChecked);
       Optional<Register> register = grading.register(found, course.administration().submissions());
       List<HandedIn> files =
@@ -305,6 +310,7 @@ final class CheckCommand implements Callable<Integer> {
     boolean printed = output.end(leftOut);
     boolean written =
         out.end(output.reports(), findings.source(), register.orElse(Register.NONE), leftOut, err);
+    written &= out.keep(Optional.ofNullable(profile), grading.files(), err);
     if (register.isPresent()) {
       List<Grade> grades = grading.grades(register.get(), output.reports());
       grading.report(register.get(), grades, err);

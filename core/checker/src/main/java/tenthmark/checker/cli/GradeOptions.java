@@ -35,8 +35,8 @@ final class GradeOptions {
       description =
           "The students of the course, a table (CSV) with a row for each; the profile says what its"
               + " columns are called. Names absentees, files of others and files that are no"
-              + " workbooks, and with --out writes students.html, grades.csv and an archive for each"
-              + " section.")
+              + " workbooks, and with --out writes students.html, grades.csv and an archive for"
+              + " each section.")
   private Path roster;
 
   @Option(
@@ -57,6 +57,11 @@ final class GradeOptions {
     return Stream.of(Optional.ofNullable(roster), Optional.ofNullable(remarks))
         .flatMap(Optional::stream)
         .toList();
+  }
+
+  /** The file with the instructor's last word, if one is named. */
+  Optional<Path> remarks() {
+    return Optional.ofNullable(remarks);
   }
 
   /** Reads the files; whether all can be used, and if not, prints why. */

@@ -15,9 +15,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import tenthmark.checker.grade.Grade;
 import tenthmark.checker.output.FolderLock;
+import tenthmark.checker.output.KeptFiles;
 import tenthmark.checker.output.ReportFolder;
 import tenthmark.checker.output.Tidied;
 import tenthmark.checker.output.WrittenReports;
+import tenthmark.checker.profile.ProfileReader;
 import tenthmark.checker.remark.Remark;
 import tenthmark.checker.report.FileChecker;
 import tenthmark.checker.report.FileReport;
@@ -130,6 +132,30 @@ final class OutOption {
    */
   List<Unwritten> write(FileReport report, Path original, Optional<String> source, boolean page) {
     return reports.isPresent() ? reports.get().write(report, original, source, page) : List.of();
+  }
+
+  /**
+   * Keeps copies of the files that decide grades; whether all could be kept, else says why.
+   *
+   * @param others beside the profile and what that includes
+   */
+  boolean keep(Optional<Path> profile, List<Path> others, PrintWriter err) {
+    if (folder == null) {
+      return true;
+    }
+    try {
+      if (profile.isPresent()) {
+        KeptFiles.keep(folder, ProfileReader.files(profile.get()));
+      }
+      for (Path file : others) {
+        KeptFiles.keep(folder, List.of(file));
+      }
+      return true;
+    } catch (IOException problem) {
+      err.println(
+          TextReport.line(folder, "copies of profile, remarks and roster: " + Reason.of(problem)));
+      return false;
+    }
   }
 
   /** Notes that reports on a workbook could not be written. */

@@ -2,9 +2,11 @@ package tenthmark.checker.copy;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import tenthmark.checker.opendocument.ContentCopy;
 import tenthmark.checker.report.FileReport;
+import tenthmark.checker.report.Provenance;
 import tenthmark.checker.workbook.Limits;
 import tenthmark.checker.workbook.Reason;
 import tenthmark.checker.workbook.UnreadableFileException;
@@ -22,7 +24,7 @@ public final class AnnotatedCopy {
   /** The copy of a workbook that lies where it is called. */
   public static byte[] of(FileReport report, Sentences texts, Limits limits)
       throws UnreadableFileException {
-    return of(report, report.file(), texts, limits);
+    return of(report, report.file(), Optional.empty(), texts, limits);
   }
 
   /**
@@ -31,14 +33,20 @@ public final class AnnotatedCopy {
    * another by now, or its report one of an earlier check.
    *
    * @param original the file that holds the workbook
+   * @param provenance by what and when it was checked, if the copy is to say so
    * @param texts what is said of findings, in one language
    * @throws UnreadableFileException if it is no longer within the limits, or there is something in
    *     it that cannot be annotated
    */
-  public static byte[] of(FileReport report, Path original, Sentences texts, Limits limits)
+  public static byte[] of(
+      FileReport report,
+      Path original,
+      Optional<Provenance> provenance,
+      Sentences texts,
+      Limits limits)
       throws UnreadableFileException {
     WorkbookFile.read(original, limits);
-    Annotations annotations = Annotations.of(report, texts);
+    Annotations annotations = Annotations.of(report, provenance, texts);
     try {
       if (FileMagic.valueOf(original.toFile()) == FileMagic.OLE2) {
         return OfficeCopy.xls(original, annotations);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -11,6 +12,7 @@ import java.util.stream.Stream;
 import tenthmark.checker.report.Excerpt;
 import tenthmark.checker.report.FileReport;
 import tenthmark.checker.report.Program;
+import tenthmark.checker.report.Provenance;
 import tenthmark.checker.report.ReadingText;
 import tenthmark.checker.rules.Finding;
 import tenthmark.checker.workbook.Sheet;
@@ -54,7 +56,7 @@ record Annotations(
   private static final Pattern UNWRITABLE =
       Pattern.compile("[^\\t\\n\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
 
-  static Annotations of(FileReport report, Sentences texts) {
+  static Annotations of(FileReport report, Optional<Provenance> provenance, Sentences texts) {
     Map<CellAddress, String> comments = new LinkedHashMap<>();
     Excerpt excerpt = report.excerpt();
     for (Finding finding : excerpt.findings()) {
@@ -64,7 +66,7 @@ record Annotations(
     comments.replaceAll((cell, text) -> writable(text));
     return new Annotations(
         texts.say("report.findings"),
-        preface(report, texts),
+        preface(report, provenance, texts),
         HEADINGS.stream().map(heading -> texts.say(heading)).toList(),
         Stream.concat(
                 excerpt.findings().stream().map(finding -> row(finding, texts)),
@@ -73,7 +75,8 @@ record Annotations(
         comments);
   }
 
-  private static List<String> preface(FileReport report, Sentences texts) {
+  private static List<String> preface(
+      FileReport report, Optional<Provenance> provenance, Sentences texts) {
     List<String> lines = new ArrayList<>();
     lines.add(texts.say("copy.title", writable(report.name())));
     if (report.findings().isEmpty()) {
@@ -93,6 +96,7 @@ record Annotations(
     lines.add(texts.say("copy.same"));
     lines.add(Program.caution(texts));
     lines.add(Program.written(texts));
+    provenance.map(origin -> writable(texts.say(origin.line()))).ifPresent(lines::add);
     return lines;
   }
 

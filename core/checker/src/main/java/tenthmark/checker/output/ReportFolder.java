@@ -152,7 +152,13 @@ public final class ReportFolder {
       return writing.unwritten();
     }
     Optional<String> inputs =
-        source.map(same -> Fingerprint.of(same, texts.language(), grading(report)));
+        source.map(
+            same ->
+                Fingerprint.of(
+                    same,
+                    texts.language(),
+                    grading(report),
+                    provenance.flatMap(Provenance::profile)));
     if (!isThere(copy, inputs)
         && writing.copy("its annotated copy", copy, () -> annotated(report, original))) {
       note(writing, copy, report.file(), inputs);
@@ -377,7 +383,7 @@ public final class ReportFolder {
         texts.language(),
         checker.profile().grading(),
         checker.profile().course().name(),
-        provenance.flatMap(Provenance::profile));
+        provenance.map(Provenance::files));
   }
 
   private void ofClass(
@@ -481,7 +487,8 @@ public final class ReportFolder {
   /** The copy is made within the same limits as the check: a file may cost no more twice. */
   private byte[] annotated(FileReport report, Path original) throws UnreadableFileException {
     return TimeLimit.within(
-        checker.limits().time(), () -> AnnotatedCopy.of(report, original, texts, checker.limits()));
+        checker.limits().time(),
+        () -> AnnotatedCopy.of(report, original, provenance, texts, checker.limits()));
   }
 
   /** The folder for a workbook. */

@@ -18,6 +18,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import tenthmark.checker.report.Program;
 import tenthmark.checker.report.Provenance;
@@ -56,8 +57,8 @@ final class Page {
                             p(Program.caution(texts)),
                             p(Program.written(texts)),
                             each(
-                                provenance.stream().toList(),
-                                origin -> p(texts.say(origin.line()))))))
+                                provenance.map(Provenance::lines).orElse(List.of()),
+                                line -> p(texts.say(line))))))
                 .withLang(texts.language().code()))
         + "\n";
   }

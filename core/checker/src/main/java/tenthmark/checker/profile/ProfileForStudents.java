@@ -26,7 +26,7 @@ public final class ProfileForStudents {
 
   private static final Set<String> OF_THE_COURSE = Set.of("submissions", "roster", "grades");
   private static final Set<String> OF_A_QUANTITY = Set.of("accepted", "uncertainty", "gap");
-  private static final Set<String> OF_A_RULE = Set.of("points");
+  private static final String SEVERITY = "severity";
 
   private ProfileForStudents() {}
 
@@ -47,7 +47,7 @@ public final class ProfileForStudents {
             "quantities",
             list -> each(list, entry -> without(entry, OF_A_QUANTITY)),
             "rules",
-            rules -> eachValue(rules, rule -> without(rule, OF_A_RULE))));
+            rules -> eachValue(rules, ProfileForStudents::severity)));
   }
 
   private static Node without(Node node, Set<String> keys) {
@@ -56,6 +56,15 @@ public final class ProfileForStudents {
             mapping,
             mapping.getValue().stream().filter(entry -> !keys.contains(key(entry))).toList())
         : node;
+  }
+
+  /** What a rule costs is the course's. */
+  private static Node severity(Node rule) {
+    return rule instanceof MappingNode mapping
+        ? mapping(
+            mapping,
+            mapping.getValue().stream().filter(entry -> key(entry).equals(SEVERITY)).toList())
+        : rule;
   }
 
   private static Node changed(Node node, Map<String, UnaryOperator<Node>> changes) {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.jsoup.Jsoup;
@@ -21,8 +22,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tenthmark.checker.remark.RemarksFile;
 import tenthmark.checker.submission.Zip;
+import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Grid;
+import tenthmark.checker.workbook.Sheet;
+import tenthmark.checker.workbook.WorkbookFile;
 
 /** A section of four, by the command line alone. Students and numbers are invented. */
 class GradesTest {
@@ -252,6 +257,41 @@ class GradesTest {
           .contains("tenthmark-checker ");
       assertThat(Files.readString(reports.resolve("class.html"))).contains(fingerprint);
     }
+  }
+
+  /** Whoever contests a grade is shown by what it was made, in the copy as on the page. */
+  @Test
+  void annotatedCopiesBearProfileFingerprintAndDateToo() throws Exception {
+    check();
+    Path copy =
+        reports.resolve("workbooks").resolve("section.zip").resolve("Dunn_Cleo_10003" + FIRST);
+
+    List<String> said =
+        WorkbookFile.read(copy.resolve("Dunn_Cleo_10003" + FIRST)).sheets().stream()
+            .flatMap(Sheet::cells)
+            .filter(cell -> cell.content() instanceof Content.Text)
+            .map(cell -> ((Content.Text) cell.content()).text())
+            .toList();
+
+    assertThat(said)
+        .anyMatch(line -> line.matches("Checked on .* by the profile lab-3\\.yaml of .*"));
+  }
+
+  @Test
+  void theFilesThatDecideGradesAreKeptWithTheReportsAndStayWhenTheyChange() throws Exception {
+    Path remarks = Files.writeString(folder.resolve("remarks.csv"), RemarksFile.headings());
+    check("--remarks", remarks);
+    Files.writeString(profile, PROFILE + "course: changed\n");
+    check("--remarks", remarks);
+
+    try (Stream<Path> kept = Files.walk(reports.resolve("kept"))) {
+      assertThat(kept.filter(Files::isRegularFile).map(file -> file.getFileName().toString()))
+          .containsExactlyInAnyOrder("lab-3.yaml", "lab-3.yaml", "remarks.csv", "roster.csv");
+    }
+    Document page = page("Dunn_Cleo_10003" + FIRST);
+    assertThat(page.select("footer").text())
+        .containsPattern(
+            "Remarks of the instructor: remarks\\.csv of .*, fingerprint [0-9a-f]{12}");
   }
 
   @Test

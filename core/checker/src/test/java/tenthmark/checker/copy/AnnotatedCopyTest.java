@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -159,7 +160,7 @@ class AnnotatedCopyTest {
                       .row(null, 7.5)
                       .xlsx(folder.resolve("ada.xlsx")));
 
-      assertThat(Annotations.of(report, CheckerTexts.english()).preface())
+      assertThat(Annotations.of(report, Optional.empty(), CheckerTexts.english()).preface())
           .contains(
               "1 record read, 1 number not read. What the numbers were taken for: 2 in records,"
                   + " 1 number not read.")
@@ -169,7 +170,8 @@ class AnnotatedCopyTest {
     @Test
     void aSheetNamedFindingsIsNoObstacle() {
       assertThat(
-              Annotations.of(report(folder.resolve("a.ods")), CheckerTexts.english())
+              Annotations.of(
+                      report(folder.resolve("a.ods")), Optional.empty(), CheckerTexts.english())
                   .sheetName(List.of("Bench", "findings")))
           .isEqualTo("Findings 2");
     }
@@ -546,8 +548,8 @@ class AnnotatedCopyTest {
     void keepLineEndsAndBlanksWithinFormulas() throws Exception {
       Path file =
           ods(
-              "<table:table-row><table:table-cell table:formula=\"of:=1 +&#10;&#9;&quot;a  b&quot;\""
-                  + " office:value-type=\"string\" office:string-value=\"x&#10;y\"/>"
+              "<table:table-row><table:table-cell table:formula=\"of:=1 +&#10;&#9;&quot;a "
+                  + " b&quot;\" office:value-type=\"string\" office:string-value=\"x&#10;y\"/>"
                   + "</table:table-row>");
 
       Path copy = copy(report(file, new CellAddress("Bench", 0, 0)));

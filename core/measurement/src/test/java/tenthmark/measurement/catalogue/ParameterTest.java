@@ -15,7 +15,9 @@ class ParameterTest {
     SECOND
   }
 
-  private static final Supplier<Convention> BENCH = () -> Convention.BENCH;
+  private static Convention bench() {
+    return Convention.BENCH;
+  }
 
   /** Calc passes 0 for a blank cell that stands alone; measured in tenthmark.addin. */
   @Nested
@@ -26,14 +28,14 @@ class ParameterTest {
       Parameter<String> unit = Parameter.optional("unit", "Unit.", Kinds.text(), "none");
       Parameter<Choice> choice =
           Parameter.optional("choice", "One.", Kinds.choice(Choice.class), Choice.SECOND);
-      assertThat(unit.read(Value.of(0), BENCH)).contains("none");
-      assertThat(choice.read(Value.of(0), BENCH)).contains(Choice.SECOND);
+      assertThat(unit.read(Value.of(0), ParameterTest::bench)).contains("none");
+      assertThat(choice.read(Value.of(0), ParameterTest::bench)).contains(Choice.SECOND);
     }
 
     @Test
     void isRefusedAsBlankWhereATextIsRequired() {
       Parameter<String> text = Parameter.required("text", "Text.", Kinds.text());
-      assertThatThrownBy(() -> text.read(Value.of(0), BENCH))
+      assertThatThrownBy(() -> text.read(Value.of(0), ParameterTest::bench))
           .isInstanceOf(ArgumentException.class)
           .hasMessage("text is blank; it must be a text.");
     }
@@ -41,7 +43,7 @@ class ParameterTest {
     @Test
     void staysANumberWhereANumberBelongs() {
       Parameter<Double> value = Parameter.optional("value", "Value.", Kinds.number(), 7.0);
-      assertThat(value.read(Value.of(0), BENCH)).contains(0.0);
+      assertThat(value.read(Value.of(0), ParameterTest::bench)).contains(0.0);
     }
   }
 
@@ -54,7 +56,7 @@ class ParameterTest {
 
     @Test
     void takesTheWorkbooksValueWhereItIsLeftOut() {
-      assertThat(reaction.read(Value.BLANK, BENCH)).contains(0.2);
+      assertThat(reaction.read(Value.BLANK, ParameterTest::bench)).contains(0.2);
     }
 
     @Test
