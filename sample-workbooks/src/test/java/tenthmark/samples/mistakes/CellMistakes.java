@@ -1,8 +1,11 @@
 package tenthmark.samples.mistakes;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.formula.CellAddress;
@@ -11,6 +14,7 @@ import tenthmark.measurement.formula.CellAddress;
 final class CellMistakes {
 
   private static final String FAMILY = "cells";
+  private static final MathContext TEN = new MathContext(8);
 
   private CellMistakes() {}
 
@@ -89,7 +93,7 @@ final class CellMistakes {
         new Mistake(
             "reason without content",
             FAMILY,
-            Set.of("rationale-unlikely"),
+            Set.of("rationale-missing"),
             subject ->
                 subject
                     .records("measured")
@@ -99,7 +103,94 @@ final class CellMistakes {
                         record ->
                             Planted.at(
                                     record.reason().orElseThrow(), new Content.Text("human error"))
+                                .near(record.places()))),
+        new Mistake(
+            "typed total ten times too large",
+            FAMILY,
+            Set.of("total-differs"),
+            subject ->
+                withTypedTotal(subject).map(record -> scaled(subject, record, cell(record), 10))),
+        new Mistake(
+            "negative contribution",
+            FAMILY,
+            Set.of("uncertainty-not-positive"),
+            subject -> subject.records().flatMap(record -> contributions(subject, record, -1))),
+        new Mistake(
+            "unit typed into the cell of a number that is used",
+            FAMILY,
+            Set.of("number-as-text", "error-cell"),
+            subject ->
+                subject
+                    .records("measured")
+                    .filter(record -> subject.typed(record.value()).isPresent())
+                    .filter(record -> !record.unit().isEmpty())
+                    .filter(record -> isUsed(subject, record.value()))
+                    .map(
+                        record ->
+                            Planted.at(
+                                    record.value(),
+                                    new Content.Text(
+                                        subject.typed(record.value()).orElseThrow()
+                                            + " "
+                                            + record.unit()))
+                                .near(record.places())
+                                .near(users(subject, record)))),
+        new Mistake(
+            "word in the place of a number that is used",
+            FAMILY,
+            Set.of("error-cell", "number-as-text", "not-read"),
+            subject ->
+                subject
+                    .records("measured")
+                    .filter(record -> subject.typed(record.value()).isPresent())
+                    .filter(record -> isUsed(subject, record.value()))
+                    .map(
+                        record ->
+                            Planted.at(record.value(), new Content.Text("about 5"))
+                                .near(record.places())
+                                .near(users(subject, record)))),
+        new Mistake(
+            "digits of a value that its uncertainty does not support",
+            FAMILY,
+            Set.of("digits-unmatched"),
+            subject ->
+                typedUncertainties(subject)
+                    .filter(record -> subject.typed(record.value()).filter(v -> v != 0).isPresent())
+                    .map(record -> more(subject, record, record.value()))),
+        new Mistake(
+            "uncertainty with four digits",
+            FAMILY,
+            Set.of("digits-unmatched"),
+            subject ->
+                typedUncertainties(subject).map(record -> more(subject, record, cell(record)))),
+        new Mistake(
+            "value typed over what is measured elsewhere",
+            FAMILY,
+            Set.of("typed-over", "carried-differs", "calculation-typed-in", "digits-unmatched"),
+            subject ->
+                subject
+                    .records("calculated")
+                    .filter(record -> subject.formula(record.value()).isPresent())
+                    .filter(record -> subject.number(record.value()).isPresent())
+                    .map(
+                        record ->
+                            Planted.number(
+                                    record.value(),
+                                    1.07 * subject.number(record.value()).orElseThrow())
                                 .near(record.places()))));
+  }
+
+  private static Planted more(Subject subject, Stated record, CellAddress cell) {
+    double number = subject.typed(cell).orElseThrow();
+    return Planted.number(cell, new BigDecimal(number * 1.00123457).round(TEN).doubleValue())
+        .near(record.places());
+  }
+
+  private static Set<CellAddress> users(Subject subject, Stated used) {
+    return subject
+        .formulas()
+        .filter(cell -> subject.precedents(cell).contains(used.value()))
+        .collect(Collectors.toSet());
   }
 
   private static Stream<Stated> typedUncertainties(Subject subject) {

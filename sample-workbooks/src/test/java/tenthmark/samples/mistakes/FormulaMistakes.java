@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.formula.CellAddress;
 
 /** Mistakes in formulas, whatever they compute. */
@@ -91,7 +92,102 @@ final class FormulaMistakes {
                                         * subject
                                             .number(record.uncertainty().orElseThrow())
                                             .orElseThrow())
-                                .near(record.places()))));
+                                .near(record.places()))),
+        new Mistake(
+            "carried uncertainty doubled",
+            FAMILY,
+            CARRIED,
+            subject -> uncertainties(subject, text -> "2*(" + text + ")")),
+        new Mistake(
+            "root left out of a carried uncertainty",
+            FAMILY,
+            CARRIED,
+            subject -> uncertainties(subject, text -> text.replaceFirst("SQRT\\(", "("))),
+        new Mistake(
+            "factor of a power left out of a carried uncertainty",
+            FAMILY,
+            CARRIED,
+            subject ->
+                uncertainties(subject, text -> text.replaceFirst("(?<![\\d.A-Z$])2\\*", ""))),
+        new Mistake(
+            "square left out of a carried uncertainty",
+            FAMILY,
+            CARRIED,
+            subject -> uncertainties(subject, text -> text.replaceFirst("\\^2", ""))),
+        new Mistake(
+            "uncertainties subtracted",
+            FAMILY,
+            CARRIED,
+            subject -> uncertainties(subject, text -> text.replaceFirst("\\+", "-"))),
+        new Mistake(
+            "largest contribution alone carried",
+            FAMILY,
+            CARRIED,
+            subject ->
+                uncertainties(
+                    subject,
+                    text -> text.startsWith("SUM(") ? text.replaceFirst("SUM", "MAX") : text)),
+        new Mistake(
+            "division by zero",
+            FAMILY,
+            Set.of("error-cell"),
+            subject -> values(subject, text -> "(" + text + ")/0")),
+        new Mistake(
+            "function misspelt",
+            FAMILY,
+            Set.of("error-cell", "not-checkable"),
+            subject -> values(subject, text -> "SQTR(" + text + ")")),
+        new Mistake(
+            "formula that refers to itself",
+            FAMILY,
+            Set.of("error-cell", "not-checkable"),
+            subject ->
+                subject
+                    .records("calculated")
+                    .flatMap(
+                        record ->
+                            formula(
+                                subject,
+                                record,
+                                record.value(),
+                                text -> text + "+" + record.value().place()))),
+        new Mistake(
+            "reference to an empty cell",
+            FAMILY,
+            Set.of("error-cell", "carried-differs", "copy-differs"),
+            subject -> values(subject, FormulaMistakes::empty)),
+        new Mistake(
+            "stored result of other inputs",
+            FAMILY,
+            Set.of("result-stale"),
+            subject ->
+                subject
+                    .records("calculated")
+                    .filter(record -> subject.formula(record.value()).isPresent())
+                    .filter(
+                        record -> subject.number(record.value()).filter(n -> n != 0).isPresent())
+                    .map(record -> stale(subject, record))));
+  }
+
+  private static Planted stale(Subject subject, Stated record) {
+    String text = subject.formula(record.value()).orElseThrow();
+    double stored = 1.2 * subject.number(record.value()).orElseThrow();
+    return Planted.at(
+            record.value(),
+            new Content.Formula(
+                text, text, Optional.of(new Content.Number(stored)), Optional.empty()))
+        .near(record.places());
+  }
+
+  private static Stream<Planted> values(Subject subject, UnaryOperator<String> edit) {
+    return subject
+        .records("calculated")
+        .flatMap(record -> formula(subject, record, record.value(), edit));
+  }
+
+  private static String empty(String formula) {
+    Matcher cell = CELL.matcher(formula);
+    return cell.find() ? replaced(formula, cell, "Y999") : formula;
   }
 
   private static Stream<CellAddress> amongCopies(Subject subject) {

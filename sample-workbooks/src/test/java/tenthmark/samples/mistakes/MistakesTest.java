@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,18 +20,27 @@ import tenthmark.checker.wording.CheckerTexts;
 /**
  * Mistakes planted into the correct workbooks of the corpus, one at a time: whether a rule that
  * names the kind of mistake finds it at the right place, and what is blamed besides. Each kind is
- * planted once into each workbook where it can occur.
+ * planted once into a workbook where it can occur.
  */
 class MistakesTest {
 
   private static final List<Path> SETS =
-      List.of(Path.of("corpus"), Path.of("corpus-later"), Path.of("corpus-acceptance"));
+      Stream.of("corpus", "corpus-later", "corpus-acceptance", "corpus-fresh")
+          .map(Path::of)
+          .toList();
 
   /** What share of a family's mistakes is named, as reached on 1 December 2026. */
   private static final Map<String, Double> FLOORS =
-      Map.of("cells", 0.67, "formulas", 0.76, "statistics", 0.73, "units", 0.64);
+      Map.of("cells", 0.77, "formulas", 0.84, "statistics", 0.79, "units", 0.59);
 
-  private static final int MOST_WRONG = 8;
+  /**
+   * Into how many workbooks each mistake is planted, so that the test takes less than a minute:
+   * {@code -Dtenthmark.mistakes=1000} plants it into all.
+   */
+  private static final int MOST_PLANTED = Integer.getInteger("tenthmark.mistakes", 30);
+
+  /** Beside what share of the mistakes something is blamed that has nothing to do with it. */
+  private static final double MOST_WRONG = 0.02;
 
   /** How many of some planted mistakes became what. */
   private record Row(int planted, int named, int placed, int wrong) {
@@ -40,7 +51,7 @@ class MistakesTest {
           planted + 1,
           named + (outcome.named() ? 1 : 0),
           placed + (outcome.placed() ? 1 : 0),
-          wrong + outcome.wrong().size());
+          wrong + (outcome.wrong().isEmpty() ? 0 : 1));
     }
   }
 
@@ -62,11 +73,16 @@ class MistakesTest {
     System.out.printf(form, "mistake", "planted", "named", "placed", "wrong");
     for (Mistake mistake : mistakes()) {
       Row row = Row.NONE;
-      for (Subject subject : subjects) {
+      int left = MOST_PLANTED;
+      for (Subject subject : shuffled(subjects, mistake)) {
+        if (left == 0) {
+          break;
+        }
         List<Planted> sites = mistake.sites().apply(subject).toList();
         if (!sites.isEmpty()) {
           int chosen = Math.floorMod((subject.name() + mistake.name()).hashCode(), sites.size());
           Planted planted = sites.get(chosen);
+          left--;
           Subject.Outcome outcome = subject.outcome(mistake, planted);
           row = row.plus(outcome);
           sum = sum.plus(outcome);
@@ -90,7 +106,15 @@ class MistakesTest {
                 .as(family)
                 .isGreaterThanOrEqualTo(floor));
     assertThat(FLOORS.keySet()).isEqualTo(families.keySet());
-    assertThat(sum.wrong()).as("blamed besides").isLessThanOrEqualTo(MOST_WRONG);
+    assertThat((double) sum.wrong() / sum.planted())
+        .as("blamed besides")
+        .isLessThanOrEqualTo(MOST_WRONG);
+  }
+
+  private static List<Subject> shuffled(List<Subject> subjects, Mistake mistake) {
+    List<Subject> shuffled = new ArrayList<>(subjects);
+    Collections.shuffle(shuffled, new Random(mistake.name().hashCode()));
+    return shuffled;
   }
 
   private static List<Subject> subjects() throws IOException {

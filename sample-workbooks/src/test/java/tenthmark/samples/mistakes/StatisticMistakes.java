@@ -20,7 +20,7 @@ final class StatisticMistakes {
   private static final Set<String> RANGE = Set.of("range-short");
   private static final Pattern ROOT_OF_COUNT =
       Pattern.compile("/SQRT\\((COUNT\\([^()]*\\)|\\d+|[A-Z$]+\\d+)\\)");
-  private static final Pattern DEVIATION = Pattern.compile("STDEV(\\.S)?\\(");
+  private static final Pattern DEVIATION = Pattern.compile("(_xlfn\\.)?STDEV(\\.S)?\\(");
   private static final Pattern OF_SERIES =
       Pattern.compile("(AVERAGE|STDEV|STDEV\\.S|MEDIAN)\\((([$A-Z]+)\\$?\\d+:\\3\\$?)(\\d+)\\)");
   private static final Pattern SLOPE =
@@ -95,6 +95,44 @@ final class StatisticMistakes {
             Set.of("factor-slip"),
             subject -> series(subject).flatMap(range -> scaled(subject, range).stream())),
         new Mistake(
+            "uncertainty of a slope a twentieth of the scatter's",
+            FAMILY,
+            Set.of("slope-too-sure"),
+            subject ->
+                subject
+                    .records("slope")
+                    .filter(record -> record.uncertainty().flatMap(subject::number).isPresent())
+                    .map(
+                        record ->
+                            Planted.number(
+                                    record.uncertainty().orElseThrow(),
+                                    0.05
+                                        * subject
+                                            .number(record.uncertainty().orElseThrow())
+                                            .orElseThrow())
+                                .near(record.places()))),
+        new Mistake(
+            "intercept taken for the slope",
+            FAMILY,
+            Set.of("unit-unlike-formula"),
+            subject -> edited(subject, Pattern.compile("^SLOPE\\("), slope -> "INTERCEPT(")),
+        new Mistake(
+            "point of a line off by a decimal point",
+            FAMILY,
+            Set.of("scatter-unlikely", "factor-slip"),
+            subject ->
+                subject
+                    .formulas()
+                    .filter(
+                        cell ->
+                            subject
+                                .formula(cell)
+                                .filter(text -> text.startsWith("SLOPE("))
+                                .isPresent())
+                    .flatMap(cell -> subject.ranges(cell).stream().limit(1))
+                    .filter(range -> range.height() * range.width() > FEWEST)
+                    .flatMap(range -> scaled(subject, range).stream())),
+        new Mistake(
             "one stray among repeats",
             FAMILY,
             Set.of("scatter-unlikely"),
@@ -125,6 +163,7 @@ final class StatisticMistakes {
                           : text;
                     })
                     .map(planted -> planted.near(around(subject, cell)))
+                    .map(planted -> planted.near(Set.copyOf(subject.precedents(cell))))
                     .stream());
   }
 

@@ -20,6 +20,10 @@ final class UnitMistakes {
   private static final Pattern QUOTIENT =
       Pattern.compile("(?<![A-Z!'$])([A-Z]\\d+)/([A-Z]\\d+)(?![\\d^(])");
   private static final Pattern SQUARE = Pattern.compile("([A-Z]\\d+)\\^2");
+  private static final Pattern ROOT = Pattern.compile("SQRT\\(");
+  private static final Pattern FIRST = Pattern.compile("(?<![A-Z!'$:.\\d])[A-Z]\\d+(?![\\d(:^])");
+  private static final Pattern WHOLE =
+      Pattern.compile("^.*?(?<![A-Z!'$:.\\d])([A-Z]\\d+)(?![\\d(:]).*$");
   private static final Pattern RADIANS = Pattern.compile("RADIANS\\(([^()]+)\\)");
 
   private static final Map<String, String> OTHERS =
@@ -39,13 +43,18 @@ final class UnitMistakes {
         edit("multiplied for divided", QUOTIENT, found -> found.group(1) + "*" + found.group(2)),
         edit("square left out", SQUARE, found -> found.group(1)),
         edit("sine of degrees", RADIANS, found -> found.group(1)),
+        edit("cube for a square", SQUARE, found -> found.group(1) + "^3"),
+        edit("root forgotten", ROOT, found -> "("),
+        edit("divided once too often", FIRST, found -> found.group() + "/" + found.group()),
+        edit("input added to the result", WHOLE, found -> found.group() + "+" + found.group(1)),
+        edit("converted once too often", WHOLE, found -> "(" + found.group() + ")*1000"),
         new Mistake(
             "unit left out",
             FAMILY,
             Set.of("unit-missing"),
             subject ->
                 unitCells(subject)
-                    .map(unit -> Planted.blank(unit.cell()).near(unit.record().places()))),
+                    .map(unit -> Planted.blank(unit.cell()).near(inRow(subject, unit.cell())))),
         new Mistake(
             "unit of another size at a value that is used",
             FAMILY,
@@ -59,7 +68,7 @@ final class UnitMistakes {
                         unit ->
                             Planted.at(
                                     unit.cell(), new Content.Text(OTHERS.get(unit.record().unit())))
-                                .near(unit.record().places())
+                                .near(inRow(subject, unit.cell()))
                                 .near(users(subject, unit.record())))),
         new Mistake(
             "unit of another size at a calculated value",
@@ -73,7 +82,7 @@ final class UnitMistakes {
                         unit ->
                             Planted.at(
                                     unit.cell(), new Content.Text(OTHERS.get(unit.record().unit())))
-                                .near(unit.record().places()))));
+                                .near(inRow(subject, unit.cell())))));
   }
 
   private record UnitCell(Stated record, CellAddress cell) {}
@@ -108,7 +117,8 @@ final class UnitMistakes {
         .filter(record -> !record.unit().isEmpty())
         .flatMap(
             record ->
-                Stream.iterate(0, column -> column < 26, column -> column + 1)
+                Stream.iterate(record.value().column() + 1, column -> column + 1)
+                    .limit(26)
                     .map(
                         column ->
                             new CellAddress(record.value().sheet(), column, record.value().row()))
@@ -121,6 +131,16 @@ final class UnitMistakes {
                                 .isPresent())
                     .limit(1)
                     .map(cell -> new UnitCell(record, cell)));
+  }
+
+  /** The records that have the unit in common. */
+  private static Set<CellAddress> inRow(Subject subject, CellAddress unit) {
+    return subject
+        .records()
+        .filter(record -> record.value().row() == unit.row())
+        .filter(record -> record.value().sheet().equals(unit.sheet()))
+        .flatMap(record -> record.places().stream())
+        .collect(Collectors.toSet());
   }
 
   private static boolean isUsed(Subject subject, CellAddress value) {

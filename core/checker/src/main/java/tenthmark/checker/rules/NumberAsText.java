@@ -64,8 +64,10 @@ public final class NumberAsText implements Rule {
 
   /** The numbers as text that a formula refers to which could not calculate with them. */
   private static Stream<Cell> behindError(Cell formula, Evaluation evaluation) {
-    return isInError(formula, evaluation) || new StoredResults(evaluation).isStale(formula)
-        ? evaluation.precedents(formula).stream().filter(cell -> isNumber(cell, evaluation))
+    return isInError(formula, evaluation)
+            || isRefused(formula, evaluation)
+            || new StoredResults(evaluation).isStale(formula)
+        ? evaluation.precedents(formula).stream().filter(cell -> isTextualNumber(cell, evaluation))
         : Stream.empty();
   }
 
@@ -95,6 +97,12 @@ public final class NumberAsText implements Rule {
 
   private static boolean isNumber(Cell cell, Evaluation evaluation) {
     return text(cell, evaluation).filter(NumberAsText::isDecimal).isPresent();
+  }
+
+  /** Functions of lines take numbers only: the formula itself, not one behind it, is refused. */
+  private static boolean isRefused(Cell formula, Evaluation evaluation) {
+    return evaluation.at(formula.address()) instanceof Outcome.NotCheckable refused
+        && refused.origin().equals(formula.address());
   }
 
   /** A LAB function in error names the text itself. */

@@ -3,6 +3,8 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.Optional;
 import tenthmark.checker.evaluation.NativeFunctions;
+import tenthmark.checker.reading.words.Notion;
+import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.Rationale;
@@ -35,7 +37,7 @@ public final class RationaleMissing implements AbsenceRule {
         measurement.number(Field.VALUE).isPresent()
             && !isExplainedByFormula(measurement)
             && !measurement.isSlope();
-    boolean lacking = hasNone(measurement) || lacksCause(measurement);
+    boolean lacking = hasNone(measurement) || lacksCause(measurement) || saysNothing(measurement);
     return owed && lacking && !measurement.isCalculatedFrom(inspection.recordValues())
         ? Optional.of(finding(measurement))
         : Optional.empty();
@@ -69,7 +71,30 @@ public final class RationaleMissing implements AbsenceRule {
     return tenthmark.measurement.recording.Rationale.lacksCause(text);
   }
 
+  /** Words that stand in place of a reason, and nothing else. */
+  private static boolean saysNothing(MeasurementRecord measurement) {
+    return measurement
+        .rationale()
+        .map(Rationale::text)
+        .filter(text -> Vocabulary.STANDARD.says(Notion.EMPTY_REASON, text))
+        .isPresent();
+  }
+
+  /** What a reader makes of words is a note. */
+  private static Finding withoutContent(MeasurementRecord measurement) {
+    Rationale rationale = measurement.rationale().orElseThrow();
+    return DECLARATION
+        .withSeverity(Severity.NOTE)
+        .finding(
+            rationale.address(),
+            Message.of("rationale-missing.empty", measurement.name(), rationale.text()),
+            Message.of("rationale-missing.expected"));
+  }
+
   private static Finding finding(MeasurementRecord measurement) {
+    if (saysNothing(measurement)) {
+      return withoutContent(measurement);
+    }
     Optional<CellAddress> place = measurement.rationale().map(Rationale::address);
     String found = lacksCause(measurement) ? "rationale-missing.cause" : "rationale-missing.found";
     return DECLARATION.finding(

@@ -5,10 +5,12 @@ import java.util.Collection;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.Content;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.wording.Message;
 
@@ -25,6 +27,9 @@ public final class RepeatDiffers implements RecordRule {
 
   private static final int MOST = 200;
 
+  private static final Set<String> ADDING =
+      Set.of("SUM", "SUMSQ", "SQRT", "ROUND", "ROUNDUP", "MAX", "LAB_TOTAL");
+
   @Override
   public RuleDeclaration declaration() {
     return DECLARATION;
@@ -38,9 +43,21 @@ public final class RepeatDiffers implements RecordRule {
         readings ->
             Stream.of(Field.REPEAT, Field.UNCERTAINTY)
                 .flatMap(part -> measurement.cell(part).stream())
+                .flatMap(cell -> parts(cell, inspection.evaluation()))
                 .filter(cell -> isOfScatter(cell, readings, inspection))
                 .flatMap(cell -> finding(cell, measurement, readings, inspection).stream())
                 .findFirst());
+  }
+
+  /** The cell, and where it only adds up, what it adds. */
+  private static Stream<Cell> parts(Cell cell, Evaluation evaluation) {
+    boolean adds =
+        cell.content() instanceof Content.Formula formula
+            && ADDING.containsAll(formula.functions())
+            && !formula.text().contains("/")
+            && !formula.text().contains("*");
+    return Stream.concat(
+        Stream.of(cell), adds ? evaluation.precedents(cell).stream() : Stream.empty());
   }
 
   /** Whether a cell is computed from the deviation of just these readings, and nothing else. */
@@ -60,7 +77,7 @@ public final class RepeatDiffers implements RecordRule {
     return inspection.workbook().at(address).stream()
         .anyMatch(
             cell ->
-                cell.content() instanceof tenthmark.checker.workbook.Content.Formula
+                cell.content() instanceof Content.Formula
                     || inspection
                         .evaluation()
                         .number(address)

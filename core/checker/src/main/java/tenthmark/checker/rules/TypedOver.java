@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
@@ -29,6 +30,9 @@ public final class TypedOver implements Rule {
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("typed-over", Severity.WARNING);
+
+  /** Copies in a row that a number before or after them is set against. */
+  private static final int COPIES_AT_END = 3;
 
   @Override
   public RuleDeclaration declaration() {
@@ -133,7 +137,9 @@ public final class TypedOver implements Rule {
     int column = cell.address().column();
     int row = cell.address().row();
     return isBetweenCopies(cell, sheet.at(column, row - 1), sheet.at(column, row + 1), inspection)
-        || isBetweenCopies(cell, sheet.at(column - 1, row), sheet.at(column + 1, row), inspection);
+        || isBetweenCopies(cell, sheet.at(column - 1, row), sheet.at(column + 1, row), inspection)
+        || isBeforeCopies(cell, sheet, 1, inspection)
+        || isBeforeCopies(cell, sheet, -1, inspection);
   }
 
   /**
@@ -150,6 +156,42 @@ public final class TypedOver implements Rule {
                 .toList()
             : List.of();
     return !inputs.isEmpty() && !inputs.contains(cell.address());
+  }
+
+  /**
+   * The first or last of a column whose copies take everything from their own rows, so that no
+   * start value is needed, where its own row has numbers in all those columns.
+   */
+  private static boolean isBeforeCopies(Cell cell, Sheet sheet, int step, Inspection inspection) {
+    CellAddress place = cell.address();
+    List<Cell> copies =
+        IntStream.rangeClosed(1, COPIES_AT_END)
+            .mapToObj(i -> sheet.at(place.column(), place.row() + i * step))
+            .flatMap(Optional::stream)
+            .toList();
+    boolean same =
+        copies.size() == COPIES_AT_END
+            && copies.stream()
+                .allMatch(copy -> inspection.evaluation().areCopies(copies.get(0), copy));
+    if (!same) {
+      return false;
+    }
+    List<CellAddress> inputs =
+        inspection.evaluation().precedents(copies.get(0)).stream().map(Cell::address).toList();
+    List<CellAddress> own =
+        inputs.stream()
+            .filter(input -> input.row() == copies.get(0).address().row())
+            .filter(input -> input.sheet().equals(place.sheet()))
+            .toList();
+    boolean fromOwnRow =
+        inspection.evaluation().relativeTokens(copies.get(0)).stream()
+            .filter(token -> token.contains("["))
+            .allMatch(token -> token.endsWith("[0]"));
+    return fromOwnRow
+        && !own.isEmpty()
+        && own.stream()
+            .map(input -> new CellAddress(place.sheet(), input.column(), place.row()))
+            .allMatch(input -> inspection.evaluation().number(input).isPresent());
   }
 
   private static boolean sameForm(Optional<Cell> one, Optional<Cell> other, Inspection inspection) {

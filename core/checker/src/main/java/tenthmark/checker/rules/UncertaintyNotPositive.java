@@ -2,6 +2,7 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.Optional;
+import java.util.Set;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.measurement.wording.Message;
@@ -12,6 +13,9 @@ public final class UncertaintyNotPositive implements RecordRule {
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("uncertainty-not-positive", Severity.ERROR);
+
+  /** What has no unit was mostly counted. */
+  private static final Set<String> PURE = Set.of("", "1");
 
   @Override
   public RuleDeclaration declaration() {
@@ -49,6 +53,7 @@ public final class UncertaintyNotPositive implements RecordRule {
         measurement.cell(Field.UNCERTAINTY).isPresent()
             && !measurement.isFormula(Field.UNCERTAINTY)
             && measurement.number(Field.UNCERTAINTY).filter(size -> size == 0).isPresent()
+            && !PURE.contains(measurement.unit())
             && !measurement.isCalculatedFrom(inspection.recordValues());
     return typed
         ? Optional.of(

@@ -122,6 +122,16 @@ class CompletenessTest {
       assertThat(Findings.found(finding)).contains("cause is not given");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"Human error.", "Messfehler", "erreur humaine", "error de medida"})
+    void isANoteWhereTheTextSaysNothing(String text) {
+      Finding finding = Findings.only(small().row("Arm", 172.5, "mm", 0.5, text));
+
+      assertThat(finding.rule().id()).isEqualTo("rationale-missing");
+      assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
+      assertThat(Findings.found(finding)).contains('"' + text + '"');
+    }
+
     @Test
     void isFoundUnderARecordWhereOnlyTheWordStands() {
       assertThat(

@@ -99,6 +99,18 @@ class CopiesTest {
     }
 
     @Test
+    void isFoundBeforeAndAfterCopiesThatTakeAllFromTheirRows() {
+      for (int odd : new int[] {2, 6}) {
+        Grid grid = Grid.sheet("Runs").row("s", "t", "v");
+        for (int row = 2; row <= 6; row++) {
+          grid.row(row * 2.5, row * 1.5, row == odd ? 1.7 : "=A" + row + "/B" + row);
+        }
+
+        assertThat(Findings.in(grid)).containsExactly("C" + odd + " typed-over");
+      }
+    }
+
+    @Test
     void isFoundForAValueBetweenCopies() {
       Grid grid =
           Grid.sheet("Records")

@@ -49,6 +49,21 @@ class RepeatsTest {
     }
 
     @Test
+    void isFoundInWhatATotalAdds() {
+      Grid grid = Grid.sheet("Timing").row("Turn", "Time / s");
+      for (int i = 0; i < TIMES.length; i++) {
+        grid.row(i + 1, TIMES[i]);
+      }
+      grid.row("s", "=STDEV(B2:B9)")
+          .row("clock", 0.2)
+          .row()
+          .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+          .row("time", "=AVERAGE(B2:B9)", "s", "=B10+B11", REASON);
+
+      assertThat(Findings.in(grid)).contains("B10 repeat-differs");
+    }
+
+    @Test
     void saysWhatStandsThere() {
       Finding finding = Findings.only(mean(TIMES, "=STDEV(#)/SQRT(9)"));
 

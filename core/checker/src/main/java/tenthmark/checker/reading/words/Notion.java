@@ -32,6 +32,8 @@ public enum Notion {
   DISAGREES,
   /** What a reason for an uncertainty speaks of. */
   REASON,
+  /** What stands in place of a reason and is none. */
+  EMPTY_REASON,
   /** That something holds for all. */
   ALL,
   /** That units are told. */
