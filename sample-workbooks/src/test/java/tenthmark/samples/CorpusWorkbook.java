@@ -63,6 +63,7 @@ final class CorpusWorkbook {
     this.blamed =
         RULES.check(inspection).stream()
             .filter(finding -> finding.rule().severity() != Severity.NOTE)
+            .flatMap(Finding::apart)
             .toList();
     stated().forEach(this::compare);
     blamed.forEach(

@@ -86,7 +86,9 @@ final class Subject {
   }
 
   private static List<Finding> check(Workbook workbook) {
-    return RULES.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN));
+    return RULES.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN)).stream()
+        .flatMap(Finding::apart)
+        .toList();
   }
 
   String name() {

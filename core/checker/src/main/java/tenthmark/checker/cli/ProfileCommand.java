@@ -76,7 +76,7 @@ final class ProfileCommand {
                           + ": a check by this profile finds "
                           + finding.rule().id()
                           + ": "
-                          + english.say(finding.found())));
+                          + english.say(finding.told())));
       return new Started(profile, remarks);
     }
 

@@ -60,8 +60,10 @@ record Annotations(
     Map<CellAddress, String> comments = new LinkedHashMap<>();
     Excerpt excerpt = report.excerpt();
     for (Finding finding : excerpt.findings()) {
-      comments.merge(
-          finding.cell(), texts.say(comment(finding)), (one, other) -> one + "\n\n" + other);
+      String said = texts.say(comment(finding));
+      finding.cells().stream()
+          .limit(Excerpt.MOST)
+          .forEach(cell -> comments.merge(cell, said, (one, other) -> one + "\n\n" + other));
     }
     comments.replaceAll((cell, text) -> writable(text));
     return new Annotations(

@@ -184,7 +184,7 @@ public final class StudentPage {
                     finding.rule().id())),
             dl(
                 dt(wording.say("heading.found")),
-                dd(wording.say(finding.found())),
+                dd(wording.say(finding.told())),
                 dt(wording.say("heading.expected")),
                 dd(wording.say(finding.expected())),
                 dt(wording.say("heading.why")),
@@ -199,7 +199,7 @@ public final class StudentPage {
   }
 
   private DomContent following(Finding finding) {
-    return li(wording.say("page.following", finding.cell(), finding.rule().id(), finding.found()));
+    return li(wording.say("page.following", finding.cell(), finding.rule().id(), finding.told()));
   }
 
   private DomContent records() {

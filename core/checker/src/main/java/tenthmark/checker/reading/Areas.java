@@ -9,7 +9,7 @@ import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 
 /** Cells as few ranges, for people to read. */
-final class Areas {
+public final class Areas {
 
   private static final Comparator<CellAddress> DOWN_THE_COLUMNS =
       Comparator.comparing(CellAddress::column).thenComparing(CellAddress::row);
@@ -25,12 +25,17 @@ final class Areas {
    * Joins the cells of one sheet that stand below each other, and then the columns of the same rows
    * that stand side by side; from top to bottom.
    */
-  static List<CellRange> of(Collection<CellAddress> cells) {
+  public static List<CellRange> of(Collection<CellAddress> cells) {
     Joined columns = new Joined(Areas::isBelow);
     cells.stream().sorted(DOWN_THE_COLUMNS).forEach(cell -> columns.add(CellRange.of(cell)));
     Joined areas = new Joined(Areas::isBeside);
     columns.ranges().stream().sorted(ALONG_THE_ROWS).forEach(areas::add);
     return areas.ranges();
+  }
+
+  /** The ranges of cells of one sheet, such as C5:C9, C12. */
+  public static String inWords(Collection<CellAddress> cells) {
+    return String.join(", ", of(cells).stream().map(CellRange::place).toList());
   }
 
   /** Ranges of which each that continues the last one was joined to it. */

@@ -12,7 +12,8 @@ import tenthmark.checker.rules.Finding;
  * @param row of the file of remarks
  * @param student the id, or the name where there is no id
  * @param rule of the findings that are meant; empty for a deduction of the instructor's own
- * @param cell of the finding that is meant, such as Bench.D10; empty for all of the rule
+ * @param cell of the finding that is meant, such as Bench.D10, one of several that have the fault;
+ *     empty for all of the rule
  * @param points that each of these findings costs instead, or that the own deduction costs
  * @param because a sentence for the student
  */
@@ -33,7 +34,10 @@ public record Remark(
   /** Whether it is about this finding of the student. */
   public boolean isAbout(Finding finding) {
     return rule.filter(finding.rule().id()::equals).isPresent()
-        && cell.map(place -> key(place).equals(key(finding.cell().toString()))).orElse(true);
+        && cell.map(
+                place ->
+                    finding.cells().stream().anyMatch(at -> key(place).equals(key(at.toString()))))
+            .orElse(true);
   }
 
   private static String key(String place) {

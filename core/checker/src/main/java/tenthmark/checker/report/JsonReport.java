@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import tenthmark.checker.reading.Areas;
 import tenthmark.checker.reading.CoverageSummary;
 import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.rules.Cause;
@@ -45,6 +46,7 @@ public final class JsonReport {
       String severity,
       String sheet,
       String cell,
+      List<String> also,
       String found,
       String expected,
       String fix,
@@ -118,6 +120,9 @@ public final class JsonReport {
         finding.rule().severity().id(),
         finding.cell().sheet(),
         finding.cell().place(),
+        finding.also().isEmpty()
+            ? null
+            : Areas.of(finding.also()).stream().map(CellRange::place).toList(),
         texts.say(finding.said()),
         texts.say(finding.expected()),
         texts.say(finding.rule().fix()),

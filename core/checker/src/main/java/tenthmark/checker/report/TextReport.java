@@ -44,7 +44,7 @@ public record TextReport(Sentences texts) {
             finding.cell(),
             finding.rule().severity().inWords(),
             finding.rule().id(),
-            finding.found(),
+            finding.told(),
             finding.expected(),
             finding.rule().fix());
     Message costs =

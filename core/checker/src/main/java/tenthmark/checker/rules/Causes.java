@@ -74,15 +74,18 @@ final class Causes {
         concerned.found(inspection.with(contents)).stream()
             .map(Cause::of)
             .collect(Collectors.toSet());
-    if (still.contains(Cause.of(mended))) {
+    if (isStill(mended, still)) {
       return List.of();
     }
     return all.stream()
-        .filter(other -> !other.equals(mended))
+        .filter(other -> !other.equals(mended) && !isStill(other, still))
         .map(Cause::of)
-        .filter(other -> !still.contains(other))
         .distinct()
         .toList();
+  }
+
+  private static boolean isStill(Finding finding, Set<Cause> still) {
+    return finding.apart().map(Cause::of).anyMatch(still::contains);
   }
 
   private List<CellAddress> behind(CellAddress cell, Set<CellAddress> cells) {

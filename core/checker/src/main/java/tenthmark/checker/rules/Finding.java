@@ -2,6 +2,8 @@ package tenthmark.checker.rules;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import tenthmark.checker.reading.Areas;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.measurement.formula.CellAddress;
@@ -12,6 +14,7 @@ import tenthmark.measurement.wording.Message;
  *
  * @param rule whose finding it is; how to fix it stands there
  * @param cell where; for a finding about the whole file the first cell that shows it
+ * @param also further cells that have the same fault, which is charged once
  * @param found what stands there
  * @param expected what should stand there and how that was computed
  * @param points what it costs, zero or greater
@@ -24,6 +27,7 @@ import tenthmark.measurement.wording.Message;
 public record Finding(
     RuleDeclaration rule,
     CellAddress cell,
+    List<CellAddress> also,
     Message found,
     Message expected,
     double points,
@@ -35,8 +39,9 @@ public record Finding(
   private static final String PERHAPS_THERE = "doubt.found";
   private static final String PERHAPS_MISREAD = "doubt.misread";
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public Finding {
+    also = List.copyOf(also);
     mends = List.copyOf(mends);
   }
 
@@ -45,6 +50,7 @@ public record Finding(
     this(
         rule,
         cell,
+        List.of(),
         found,
         expected,
         0,
@@ -56,7 +62,7 @@ public record Finding(
 
   /** The same finding with what would put it right. */
   Finding mendedBy(List<Mend> contents) {
-    return new Finding(rule, cell, found, expected, points, contents, effects, record, cause);
+    return new Finding(rule, cell, also, found, expected, points, contents, effects, record, cause);
   }
 
   /** The same finding with the number that a part of a record should be, if it has a place. */
@@ -70,6 +76,7 @@ public record Finding(
     return new Finding(
         rule.withSeverity(Severity.NOTE),
         cell,
+        also,
         Message.of(PERHAPS_THERE, found, why),
         Message.of("doubt.expected"),
         0,
@@ -84,6 +91,7 @@ public record Finding(
     return new Finding(
         rule.withSeverity(Severity.NOTE),
         cell,
+        also,
         Message.of(PERHAPS_MISREAD, found, why),
         Message.of("doubt.otherwise", expected),
         0,
@@ -101,7 +109,7 @@ public record Finding(
   /** The same finding under a rule with another severity, and what it costs. */
   Finding graded(Severity severity, double cost) {
     return new Finding(
-        rule.withSeverity(severity), cell, found, expected, cost, mends, effects, record, cause);
+        rule.withSeverity(severity), cell, also, found, expected, cost, mends, effects, record, cause);
   }
 
   /** The same finding as one that follows from another, which is charged alone. */
@@ -109,6 +117,7 @@ public record Finding(
     return new Finding(
         rule,
         cell,
+        also,
         found,
         expected,
         0,
@@ -127,6 +136,7 @@ public record Finding(
     return new Finding(
         rule,
         cell,
+        also,
         found,
         expected,
         rule.severity() == Severity.NOTE ? 0 : dearest,
@@ -138,19 +148,63 @@ public record Finding(
 
   /** The same finding with what follows from it, of which it was put right to find that out. */
   Finding withEffects(Effects known) {
-    return new Finding(rule, cell, found, expected, points, List.of(), known, record, cause);
+    return new Finding(rule, cell, also, found, expected, points, List.of(), known, record, cause);
   }
 
   /** The same finding as one in a record, told by where its value stands. */
   Finding inRecord(Optional<CellAddress> value) {
-    return new Finding(rule, cell, found, expected, points, mends, effects, value, cause);
+    return new Finding(rule, cell, also, found, expected, points, mends, effects, value, cause);
   }
 
-  /** What was found, and what that follows from, if it does. */
+  /** One fault that several findings of one rule are; the first is told. */
+  static Finding joined(List<Finding> same) {
+    Finding first = same.get(0);
+    return new Finding(
+        first.rule,
+        first.cell,
+        same.stream().skip(1).map(Finding::cell).toList(),
+        first.found,
+        first.expected,
+        first.points,
+        same.stream().flatMap(finding -> finding.mends.stream()).toList(),
+        first.effects,
+        first.record,
+        first.cause);
+  }
+
+  /** All cells that have the fault. */
+  public List<CellAddress> cells() {
+    return Stream.concat(Stream.of(cell), also.stream()).toList();
+  }
+
+  /** The same finding in each of its cells by itself. */
+  public Stream<Finding> apart() {
+    return cells().stream()
+        .map(
+            one ->
+                new Finding(
+                    rule,
+                    one,
+                    List.of(),
+                    found,
+                    expected,
+                    points,
+                    mends,
+                    effects,
+                    record,
+                    cause));
+  }
+
+  /** What was found, and where else. */
+  public Message told() {
+    return also.isEmpty() ? found : Message.of("found.likewise", found, Areas.inWords(also));
+  }
+
+  /** The same, and what that follows from, if it does. */
   public Message said() {
     return cause
-        .map(origin -> Message.of("found.following", found, origin.cell(), origin.rule()))
-        .orElse(found);
+        .map(origin -> Message.of("found.following", told(), origin.cell(), origin.rule()))
+        .orElse(told());
   }
 
   /** Whether it follows from another finding. */

@@ -51,7 +51,15 @@ public record RuleCatalogue(List<Rule> rules) {
 
   /** What all rules find and what follows from it, before a course grades it. */
   public List<Finding> examine(Inspection inspection) {
-    return inRecords(new Causes(this, inspection).withEffects(found(inspection)), inspection);
+    List<Finding> faults = new Repetitions(inspection, absences()).joined(found(inspection));
+    return inRecords(new Causes(this, inspection).withEffects(faults), inspection);
+  }
+
+  private Set<String> absences() {
+    return rules.stream()
+        .filter(AbsenceRule.class::isInstance)
+        .map(rule -> rule.declaration().id())
+        .collect(Collectors.toSet());
   }
 
   private static List<Finding> inRecords(List<Finding> findings, Inspection inspection) {

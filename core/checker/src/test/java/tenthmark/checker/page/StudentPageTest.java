@@ -76,6 +76,7 @@ class StudentPageTest {
           new Finding(
               first.rule(),
               first.cell(),
+              List.of(),
               first.found(),
               first.expected(),
               0.5,

@@ -85,9 +85,9 @@ final class Findings {
         RULES.check(Inspection.of(workbook, FUNCTIONS, course), usable.profile().grading()));
   }
 
-  /** Each finding as place and rule, such as {@code D2 unit-missing}. */
+  /** Each finding in each of its cells as place and rule, such as {@code D2 unit-missing}. */
   static List<String> in(Grid grid) {
-    return in(grid.workbook()).stream().map(Findings::brief).toList();
+    return in(grid.workbook()).stream().flatMap(Finding::apart).map(Findings::brief).toList();
   }
 
   /** How much was read, as place and rule. */
@@ -105,6 +105,11 @@ final class Findings {
   /** What was found, in English. */
   static String found(Finding finding) {
     return ENGLISH.say(finding.found());
+  }
+
+  /** What was found, and where else, in English. */
+  static String said(Finding finding) {
+    return ENGLISH.say(finding.said());
   }
 
   /** What was expected, in English. */
