@@ -96,9 +96,7 @@ public final class Derivations {
 
   /** A mean or a line says more by its scatter than the uncertainties of its points do. */
   private boolean isOfSeries(CellAddress value) {
-    Set<CellAddress> ends = new HashSet<>(recorded);
-    ends.remove(value);
-    return evaluation.behind(value, ends).stream()
+    return evaluation.behind(value, recorded).stream()
         .flatMap(cell -> NativeFunctions.of(cell).stream())
         .anyMatch(
             function ->
@@ -107,11 +105,8 @@ public final class Derivations {
   }
 
   private Optional<Derivation> derivation(Claim claim) {
-    Set<CellAddress> others = new HashSet<>(records.keySet());
-    others.remove(claim.value());
-    if (!evaluation.dependsOn(claim.value(), others)
-        || isFoundOtherwise(claim)
-        || isMean(claim, others)) {
+    Set<CellAddress> others = recordsBehind(claim.value());
+    if (others.isEmpty() || isFoundOtherwise(claim) || isMean(claim, others)) {
       return Optional.empty();
     }
     try {
@@ -119,6 +114,17 @@ public final class Derivations {
     } catch (FormulaException problem) {
       return Optional.of(new Derivation.NotFollowed(claim, problem.said()));
     }
+  }
+
+  /** The values of records that a value is calculated from, the few that matter of many. */
+  private Set<CellAddress> recordsBehind(CellAddress value) {
+    Set<CellAddress> behind = new HashSet<>();
+    for (Cell cell : evaluation.behind(value, Set.of())) {
+      if (records.containsKey(cell.address()) && !cell.address().equals(value)) {
+        behind.add(cell.address());
+      }
+    }
+    return behind;
   }
 
   private Optional<Derivation> followed(Claim claim, Set<CellAddress> others) {
@@ -221,7 +227,7 @@ public final class Derivations {
   }
 
   private boolean isFoundOtherwise(Claim claim) {
-    return evaluation.behind(claim.place(), recordedExcept(claim.place())).stream()
+    return evaluation.behind(claim.place(), recorded).stream()
         .anyMatch(
             cell ->
                 calls(cell).anyMatch(OTHER_METHODS::contains)
@@ -230,12 +236,6 @@ public final class Derivations {
                             call ->
                                 call.function().equals("LAB_CARRY")
                                     && call.argument(CORRELATIONS).isPresent()));
-  }
-
-  private Set<CellAddress> recordedExcept(CellAddress place) {
-    Set<CellAddress> ends = new HashSet<>(recorded);
-    ends.remove(place);
-    return ends;
   }
 
   private boolean isMean(Claim claim, Set<CellAddress> others) {

@@ -12,6 +12,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.Cell;
@@ -26,6 +27,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import tenthmark.checker.workbook.XlsxDocument;
 
@@ -34,6 +36,9 @@ final class OfficeCopy {
 
   /** In characters, by column of the findings sheet. */
   private static final int[] WIDTHS = {16, 8, 10, 45, 45, 45, 45};
+
+  /** Of the 1024 parts of a column by which an .xls file places a drawing. */
+  private static final int LAST_PART_OF_COLUMN = 1023;
 
   private static final int COMMENT_COLUMNS = 5;
   private static final int COMMENT_ROWS = 8;
@@ -117,7 +122,8 @@ final class OfficeCopy {
   private void comment(Sheet sheet, CellAddress cell, String text) {
     if (sheet.getCellComment(cell) == null) {
       ClientAnchor anchor = helper.createClientAnchor();
-      anchor.setCol1(cell.getColumn() + 1);
+      anchor.setCol1(cell.getColumn());
+      anchor.setDx1(rightEdge(sheet, cell.getColumn()));
       anchor.setCol2(cell.getColumn() + 1 + COMMENT_COLUMNS);
       anchor.setRow1(cell.getRow());
       anchor.setRow2(cell.getRow() + COMMENT_ROWS);
@@ -126,6 +132,17 @@ final class OfficeCopy {
       comment.setAuthor(Annotations.AUTHOR);
       comment.setString(helper.createRichTextString(text));
     }
+  }
+
+  /**
+   * How far the right edge of a column is from its left one, in the unit of the format. The comment
+   * begins there and not in the next column: POI puts it on the cell under its corner first, and
+   * refuses that if there is a comment.
+   */
+  private static int rightEdge(Sheet sheet, int column) {
+    return sheet instanceof HSSFSheet
+        ? LAST_PART_OF_COLUMN
+        : Units.columnWidthToEMU(sheet.getColumnWidth(column));
   }
 
   private Sheet findings(Annotations annotations) {

@@ -4,9 +4,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.course.Course;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.RecordTable;
 import tenthmark.checker.workbook.Cell;
@@ -15,17 +18,22 @@ import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.formula.CellAddress;
 
-/**
- * What was read in a workbook.
- *
- * @param tables its measurement records
- * @param coverage what every number was taken for
- */
-public record Reading(List<RecordTable> tables, Coverage coverage) {
+/** What was read in a workbook: its measurement records, and what every number was taken for. */
+public final class Reading {
 
-  /** Copies the tables. */
-  public Reading {
-    tables = List.copyOf(tables);
+  private final List<RecordTable> tables;
+  private final Coverage coverage;
+  private final List<MeasurementRecord> records;
+  private final Set<CellAddress> values;
+
+  Reading(List<RecordTable> tables, Coverage coverage) {
+    this.tables = List.copyOf(tables);
+    this.coverage = coverage;
+    this.records = tables.stream().flatMap(table -> table.records().stream()).toList();
+    this.values =
+        records.stream()
+            .flatMap(measurement -> measurement.place(Field.VALUE).stream())
+            .collect(Collectors.toUnmodifiableSet());
   }
 
   /** Reads a recalculated workbook. */
@@ -48,8 +56,23 @@ public record Reading(List<RecordTable> tables, Coverage coverage) {
     return blank.isEmpty() ? workbook : workbook.with(blank);
   }
 
+  /** The records by the tables in which they stand. */
+  public List<RecordTable> tables() {
+    return tables;
+  }
+
+  /** What every number was taken for. */
+  public Coverage coverage() {
+    return coverage;
+  }
+
   /** All records. */
   public List<MeasurementRecord> records() {
-    return tables.stream().flatMap(table -> table.records().stream()).toList();
+    return records;
+  }
+
+  /** The cells of all records' values. */
+  public Set<CellAddress> values() {
+    return values;
   }
 }

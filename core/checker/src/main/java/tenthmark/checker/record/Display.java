@@ -1,15 +1,11 @@
 package tenthmark.checker.record;
 
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tenthmark.checker.reading.words.Notion;
+import tenthmark.checker.reading.words.Vocabulary;
 
 /** Digital displays, which leave nothing to judge by eye. */
 public final class Display {
-
-  private static final Pattern DIGITAL =
-      Pattern.compile(
-          "\\b(?:digital(?:e[mnrs]?|es)?|digitalanzeige|numériques?)\\b",
-          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
 
   private Display() {}
 
@@ -18,7 +14,7 @@ public final class Display {
     boolean said =
         Stream.of(Field.QUANTITY, Field.INSTRUMENT, Field.APPARATUS)
             .flatMap(field -> measurement.text(field).stream())
-            .anyMatch(text -> DIGITAL.matcher(text).find());
+            .anyMatch(text -> Vocabulary.STANDARD.mentions(Notion.DIGITAL, text));
     return said
         || measurement.number(Field.RESOLUTION).isPresent()
         || !measurement.calls("LAB_DISPLAY").isEmpty();

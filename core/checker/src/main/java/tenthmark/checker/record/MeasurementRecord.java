@@ -19,6 +19,7 @@ import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
+import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Message;
 
 /** One measurement as a student wrote it down, read by its parts. */
@@ -299,6 +300,12 @@ public final class MeasurementRecord {
     return evaluation.dependsOn(valuePlace(), values)
         || workbook.at(valuePlace()).stream()
             .flatMap(cell -> evaluation.references(cell).stream())
-            .anyMatch(range -> values.stream().anyMatch(range::contains));
+            .anyMatch(range -> containsOneOf(range, values));
+  }
+
+  private static boolean containsOneOf(CellRange range, Set<CellAddress> cells) {
+    return range.width() == 1 && range.height() == 1
+        ? cells.contains(range.first())
+        : cells.stream().anyMatch(range::contains);
   }
 }

@@ -18,7 +18,6 @@ import tenthmark.checker.reading.NumberRole;
 import tenthmark.checker.reading.Reading;
 import tenthmark.checker.reading.Taken;
 import tenthmark.checker.record.Display;
-import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.RecordTable;
 import tenthmark.checker.workbook.Cell;
@@ -129,9 +128,7 @@ public record Inspection(
 
   /** The cells of all records' values. */
   Set<CellAddress> recordValues() {
-    return records().stream()
-        .flatMap(measurement -> measurement.place(Field.VALUE).stream())
-        .collect(Collectors.toSet());
+    return reading.values();
   }
 
   /** The cells of all parts of records. */

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import tenthmark.checker.course.ExpectedQuantity;
+import tenthmark.checker.reading.words.Notion;
+import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
@@ -17,7 +19,9 @@ import tenthmark.measurement.wording.Message;
 public final class QuantityMissing implements Rule {
 
   /** What may follow a name, as in {@code Time / s} or {@code Zeit in s}. */
-  private static final Pattern UNIT = Pattern.compile("\\s*(?:/|\\s(?:in|en)\\s).*$");
+  private static final Pattern UNIT =
+      Pattern.compile(
+          "\\s*(?:/|\\s(?:" + String.join("|", Vocabulary.STANDARD.of(Notion.IN)) + ")\\s).*$");
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("quantity-missing", Severity.ERROR);

@@ -2,12 +2,11 @@ package tenthmark.checker.rules;
 
 import com.google.auto.service.AutoService;
 import java.util.Collection;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tenthmark.checker.course.ApparatusKind;
+import tenthmark.checker.reading.words.Notion;
+import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.RecordUnits;
@@ -21,16 +20,6 @@ import tenthmark.measurement.wording.Message;
 public final class ReactionMissing implements RecordRule {
 
   private static final MeasurementUnit SECOND = UnitReader.STANDARD.read("s").known().orElseThrow();
-
-  private static final Pattern BY_HAND =
-      Pattern.compile(
-          "\\b(?:stop ?watch|hand[- ]?tim|timed by hand|by hand"
-              + "|stopp ?uhr|handgestoppt|von hand (?:gestoppt|gemessen)"
-              + "|chronomètre|chronométr\\p{L}* à la main|cronómetro|cronometrad\\p{L}* a mano)",
-          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-
-  private static final Set<String> NO =
-      Set.of("no", "n", "false", "nein", "falsch", "non", "faux", "falso");
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("reaction-missing", Severity.WARNING);
@@ -91,7 +80,7 @@ public final class ReactionMissing implements RecordRule {
     boolean marked = measurement.cell(Field.HAND_TIMING).isPresent();
     boolean denied = marked && isDenied(measurement);
     return marked && !denied
-        || BY_HAND.matcher(measurement.wording()).find()
+        || Vocabulary.STANDARD.mentions(Notion.BY_HAND, measurement.wording())
         || !denied && isByStopwatch(measurement, inspection);
   }
 
@@ -99,7 +88,7 @@ public final class ReactionMissing implements RecordRule {
     return measurement.number(Field.HAND_TIMING).filter(flag -> flag == 0).isPresent()
         || measurement
             .text(Field.HAND_TIMING)
-            .filter(text -> NO.contains(text.toLowerCase(Locale.ROOT)))
+            .filter(text -> Vocabulary.STANDARD.says(Notion.NO, text))
             .isPresent();
   }
 

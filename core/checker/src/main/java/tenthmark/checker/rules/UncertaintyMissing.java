@@ -3,6 +3,7 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.StatedResult;
@@ -44,10 +45,10 @@ public final class UncertaintyMissing implements AbsenceRule {
   /** A calculated value that others are calculated from; those are as uncertain as the measured. */
   private static boolean isOnTheWay(MeasurementRecord measurement, Inspection inspection) {
     CellAddress value = measurement.placeOrValue(Field.VALUE);
-    Set<CellAddress> values = inspection.recordValues();
-    inspection.derivations().forEach(derivation -> values.add(derivation.claim().value()));
     return measurement.isCalculatedFrom(inspection.recordValues())
-        && values.stream()
+        && Stream.concat(
+                inspection.recordValues().stream(),
+                inspection.derivations().stream().map(derivation -> derivation.claim().value()))
             .filter(other -> !other.equals(value))
             .anyMatch(other -> inspection.evaluation().dependsOn(other, Set.of(value)));
   }

@@ -214,11 +214,16 @@ class AnnotatedCopyTest {
       Path file = write(workbook, "ada." + format);
 
       Path copy =
-          copy(report(file, new CellAddress("Bench", 0, 0), new CellAddress("Bench", 6, 9)));
+          copy(
+              report(
+                  file,
+                  new CellAddress("Bench", 0, 0),
+                  new CellAddress("Bench", 1, 4),
+                  new CellAddress("Bench", 6, 9)));
 
       try (var annotated = WorkbookFactory.create(copy.toFile(), null, true)) {
         Sheet sheet = annotated.getSheet("Bench");
-        assertThat(sheet.getCellComments()).hasSize(3);
+        assertThat(sheet.getCellComments()).hasSize(4);
         assertThat(sheet.getRow(0).getCell(0).getCellComment().getString().getString())
             .isEqualTo("read twice");
         assertThat(annotated.getSheet("Findings"))

@@ -61,11 +61,11 @@ class ClassReportsTest {
     void isOneLineForEachWorkbook() {
       assertThat(csv(faulty("Crank arm"), unchecked()))
           .isEqualTo(
-              "\"workbook\",\"checked\",\"records\",\"numbers not read\",\"errors\",\"warnings\",\"notes\","
-                  + "\"points lost\",\"problem\"\r\n"
+              "\"workbook\",\"checked\",\"records\",\"numbers not"
+                  + " read\",\"errors\",\"warnings\",\"notes\",\"points lost\",\"problem\"\r\n"
                   + "\"ada.xlsx\",\"yes\",\"2\",\"0\",\"1\",\"0\",\"1\",\"0\",\"\"\r\n"
-                  + "\"'=ben.ods\",\"no\",\"0\",\"0\",\"0\",\"0\",\"0\",\"0\","
-                  + "\"the file is damaged, or \"\"cut short\"\"\"\r\n");
+                  + "\"'=ben.ods\",\"no\",\"0\",\"0\",\"0\",\"0\",\"0\",\"0\",\"the file is"
+                  + " damaged, or \"\"cut short\"\"\"\r\n");
     }
 
     @Test
@@ -81,7 +81,7 @@ class ClassReportsTest {
 
       assertThat(csv(unread).lines().toList().get(1))
           .isEqualTo(
-              "\"b.xlsx\",\"no\",\"0\",\"2\",\"1\",\"0\",\"0\",\"0\","
+              "\"b.xlsx\",\"no\",\"0\",\"2\",\"1\",\"0\",\"1\",\"0\","
                   + "\"no measurement record was recognised\"");
     }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenthmark.checker.output.ReportFolder;
+import tenthmark.checker.rules.Finding;
 import tenthmark.checker.rules.Severity;
 import tenthmark.checker.wording.CheckerTexts;
 import tenthmark.checker.workbook.Grid;
@@ -26,13 +27,19 @@ class ExcerptTest {
 
   private FileReport report;
 
+  /** As many faults of one rule as rows, as if each were another one. */
   @BeforeEach
   void check() {
     Grid table = Grid.sheet("Spokes").row("Quantity", "Value", "Unit", "Uncertainty", "Rationale");
     for (int row = 0; row < ROWS; row++) {
       table.row("Spoke " + row, 264.5, null, 0.5, "Fine marks, both ends judged by eye.");
     }
-    report = FileChecker.load().check(table.xlsx(folder.resolve("ada.xlsx")));
+    FileReport checked = FileChecker.load().check(table.xlsx(folder.resolve("ada.xlsx")));
+    report =
+        FileReport.checked(
+            checked.file(),
+            checked.contents(),
+            checked.findings().stream().flatMap(Finding::apart).toList());
   }
 
   @Test

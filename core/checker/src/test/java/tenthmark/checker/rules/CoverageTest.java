@@ -35,6 +35,45 @@ class CoverageTest {
     }
   }
 
+  @Nested
+  class WhatWasNotRead {
+
+    private static Grid bench() {
+      return Grid.sheet("Bench")
+          .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+          .row("Spoke", 262.5, "mm", 0.5, "Fine marks, two ends.");
+    }
+
+    @Test
+    void isOneNoteForEachReasonOnASheetWithAllItsCells() {
+      Grid grid =
+          bench()
+              .row()
+              .row()
+              .row(null, null, 7.5)
+              .row(null, null, 8.5)
+              .row()
+              .row()
+              .row(null, null, 9.5)
+              .andSheet("More")
+              .row(1.25);
+
+      List<Finding> findings = Findings.ofCoverageInFull(grid.workbook());
+
+      assertThat(findings).allMatch(finding -> finding.rule().severity() == Severity.NOTE);
+      assertThat(findings)
+          .extracting(Findings::found)
+          .anyMatch(found -> found.startsWith("C5:C6, C9 not read: "))
+          .anyMatch(found -> found.startsWith("A1 not read: "))
+          .hasSize(2);
+    }
+
+    @Test
+    void isNothingWhereEveryNumberIsUnderstood() {
+      assertThat(findings(bench())).isEmpty();
+    }
+  }
+
   @Test
   void oneRecordIsEnoughToHaveReadSomething() {
     assertThat(

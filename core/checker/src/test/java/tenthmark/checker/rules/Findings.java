@@ -92,9 +92,13 @@ final class Findings {
 
   /** How much was read, as place and rule. */
   static List<String> ofCoverage(Workbook workbook) {
+    return ofCoverageInFull(workbook).stream().map(Findings::brief).toList();
+  }
+
+  /** How much was read. */
+  static List<Finding> ofCoverageInFull(Workbook workbook) {
     return ALL.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN)).stream()
         .filter(finding -> COVERAGE.contains(finding.rule().id()))
-        .map(Findings::brief)
         .toList();
   }
 

@@ -223,9 +223,17 @@ public final class HeadingGrammar {
       this.expanded = expanded;
     }
 
+    /** A heading without "in %" at its end. */
+    private String withoutPercent(String text) {
+      String before = text.replaceFirst("\\s*%\\s*[)\\]]?$", "");
+      int last = before.lastIndexOf(' ') + 1;
+      String word = before.substring(last).replaceFirst("^[(\\[]", "");
+      boolean joined = !before.equals(text) && says(word, Notion.IN);
+      return (joined ? before.substring(0, last) : before).replaceFirst("\\s*[(\\[]?\\s*$", "");
+    }
+
     private Heading read(String bare) {
-      Matcher itself =
-          PART_OF_ITSELF.matcher(bare.replaceFirst("\\s*[(\\[]?\\s*(?:in\\s+)?%\\s*[)\\]]?$", ""));
+      Matcher itself = PART_OF_ITSELF.matcher(withoutPercent(bare));
       if (itself.matches()) {
         mark = Heading.Mark.SURE;
         roles.add(Role.UNCERTAINTY);

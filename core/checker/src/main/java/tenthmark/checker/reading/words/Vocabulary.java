@@ -152,6 +152,11 @@ public final class Vocabulary {
     return longest;
   }
 
+  /** The words for something, in every language. */
+  public Set<String> of(Notion notion) {
+    return notionWords.get(notion);
+  }
+
   /** The words of a role, in every language. */
   public Set<String> of(Role role) {
     return roles.entrySet().stream()
