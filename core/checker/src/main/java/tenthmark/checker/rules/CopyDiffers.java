@@ -3,8 +3,10 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.workbook.Cell;
@@ -25,7 +27,15 @@ public final class CopyDiffers implements Rule {
   /** Copies that must stand beside a formula for it to be taken for one that was changed. */
   private static final int FEWEST = 2;
 
-  private static final List<String> COMPARED = List.of("number", "reference");
+  /** What a token of a formula is. */
+  private enum Kind {
+    NUMBER,
+    REFERENCE,
+    RANGE,
+    SIGN
+  }
+
+  private static final Set<Kind> COMPARED = EnumSet.of(Kind.NUMBER, Kind.REFERENCE);
 
   @Override
   public RuleDeclaration declaration() {
@@ -110,7 +120,9 @@ public final class CopyDiffers implements Rule {
     List<String> more = new ArrayList<>(own.subList(0, start));
     more.addAll(own.subList(start + theirs.size(), own.size()));
     return more.stream().anyMatch(CopyDiffers::isNumber)
-        && more.stream().map(CopyDiffers::kind).noneMatch(List.of("reference", "range")::contains);
+        && more.stream()
+            .map(CopyDiffers::kind)
+            .noneMatch(EnumSet.of(Kind.REFERENCE, Kind.RANGE)::contains);
   }
 
   /**
@@ -126,18 +138,19 @@ public final class CopyDiffers implements Rule {
     return own.size() == theirs.size()
         && differing.size() == 1
         && COMPARED.contains(kind(own.get(differing.get(0))))
-        && kind(own.get(differing.get(0))).equals(kind(theirs.get(differing.get(0))));
+        && kind(own.get(differing.get(0))) == kind(theirs.get(differing.get(0)));
   }
 
   private static boolean isNumber(String token) {
-    return kind(token).equals("number");
+    return kind(token) == Kind.NUMBER;
   }
 
-  private static String kind(String token) {
+  private static Kind kind(String token) {
     String type = token.substring(0, token.indexOf(' '));
     return switch (type) {
-      case "NumberPtg", "IntPtg" -> "number";
-      default -> type.contains("Ref") ? "reference" : type.contains("Area") ? "range" : token;
+      case "NumberPtg", "IntPtg" -> Kind.NUMBER;
+      default ->
+          type.contains("Ref") ? Kind.REFERENCE : type.contains("Area") ? Kind.RANGE : Kind.SIGN;
     };
   }
 }

@@ -109,7 +109,16 @@ public record Finding(
   /** The same finding under a rule with another severity, and what it costs. */
   Finding graded(Severity severity, double cost) {
     return new Finding(
-        rule.withSeverity(severity), cell, also, found, expected, cost, mends, effects, record, cause);
+        rule.withSeverity(severity),
+        cell,
+        also,
+        found,
+        expected,
+        cost,
+        mends,
+        effects,
+        record,
+        cause);
   }
 
   /** The same finding as one that follows from another, which is charged alone. */
@@ -183,16 +192,7 @@ public record Finding(
         .map(
             one ->
                 new Finding(
-                    rule,
-                    one,
-                    List.of(),
-                    found,
-                    expected,
-                    points,
-                    mends,
-                    effects,
-                    record,
-                    cause));
+                    rule, one, List.of(), found, expected, points, mends, effects, record, cause));
   }
 
   /** What was found, and where else. */

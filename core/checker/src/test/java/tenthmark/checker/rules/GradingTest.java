@@ -9,12 +9,12 @@ import tenthmark.checker.workbook.Grid;
 /** What findings cost by a course's profile. */
 class GradingTest {
 
-  /** No unit in three records, in the first a total that is no sum either. */
+  /** Totals that are no sums in three records, no unit in the first either. */
   private static final Grid TABLE =
       Findings.table()
           .row("Spoke, length", "s", 290, null, 1, "fine", 2, 0.5, 0.1, null, null, null, 6)
-          .row("Spoke, width", "w", 2.5, null, 1, "fine", 2, 0.5, null, null, null, null, 0.5)
-          .row("Foam grip, wall", "g", 5.5, null, 1, "fine", 2, 0.5, null, null, null, null, 0.5)
+          .row("Spoke, width", "w", 2.5, "mm", 1, "fine", 2, 0.5, 0.2, null, null, null, 2)
+          .row("Foam grip, wall", "g", 5.5, "mm", 1, "fine", 2, 0.5, 0.3, null, null, null, 3)
           .row("Why", Findings.REASON);
 
   private static final String POINTS =
@@ -32,18 +32,18 @@ class GradingTest {
         .containsExactly(
             "D2 unit-missing 1.0",
             "M2 total-differs 2.0",
-            "D3 unit-missing 1.0",
-            "D4 unit-missing 1.0");
+            "M3 total-differs 2.0",
+            "M4 total-differs 2.0");
   }
 
   @Test
   void theFindingsOfOneRuleCostAtMostSoMuchTogether() {
-    assertThat(costs("grades: {most-per-rule: 1.5}"))
+    assertThat(costs("grades: {most-per-rule: 2.5}"))
         .containsExactly(
             "D2 unit-missing 1.0",
-            "M2 total-differs 1.5",
-            "D3 unit-missing 0.5",
-            "D4 unit-missing 0.0");
+            "M2 total-differs 2.0",
+            "M3 total-differs 0.5",
+            "M4 total-differs 0.0");
   }
 
   @Test
@@ -52,8 +52,8 @@ class GradingTest {
         .containsExactly(
             "D2 unit-missing 1.0",
             "M2 total-differs 1.1",
-            "D3 unit-missing 1.0",
-            "D4 unit-missing 1.0");
+            "M3 total-differs 2.0",
+            "M4 total-differs 2.0");
   }
 
   @Test
@@ -70,8 +70,8 @@ class GradingTest {
         .containsExactly(
             "D2 unit-missing 1.0",
             "M2 total-differs 0.5",
-            "D3 unit-missing 0.5",
-            "D4 unit-missing 0.0");
+            "M3 total-differs 0.0",
+            "M4 total-differs 0.0");
   }
 
   @Test

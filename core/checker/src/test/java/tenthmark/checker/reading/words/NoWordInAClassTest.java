@@ -42,6 +42,9 @@ class NoWordInAClassTest {
   private static final Pattern WORD =
       Pattern.compile("[^\\W\\d_]{2,}", Pattern.UNICODE_CHARACTER_CLASS);
 
+  /** The name of a type of Java. */
+  private static final Pattern TYPE = Pattern.compile("(?:[A-Z][a-z]+){2,}");
+
   /** So many letters in a row are a word, known or not. */
   private static final int LONG = 5;
 
@@ -132,7 +135,8 @@ class NoWordInAClassTest {
     return WORD.matcher(plain)
         .results()
         .map(word -> word.group())
-        .filter(word -> !word.equals(word.toUpperCase(Locale.ROOT)))
+        .filter(
+            word -> !word.equals(word.toUpperCase(Locale.ROOT)) && !TYPE.matcher(word).matches())
         .map(word -> word.toLowerCase(Locale.ROOT))
         .filter(word -> !SIGNS.contains(word))
         .filter(word -> word.length() >= LONG || WORDS.contains(word));
