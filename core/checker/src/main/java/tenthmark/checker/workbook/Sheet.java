@@ -53,6 +53,7 @@ public final class Sheet {
     other.hidden = hidden;
     other.merged.addAll(merged);
     other.comments.putAll(comments);
+    other.boxes.addAll(boxes);
     other.percents.addAll(percents);
     cells().filter(cell -> !contents.containsKey(cell.address())).forEach(other::put);
     contents.forEach(

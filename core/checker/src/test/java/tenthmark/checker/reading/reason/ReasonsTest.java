@@ -3,6 +3,8 @@ package tenthmark.checker.reading.reason;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +15,9 @@ import tenthmark.checker.reading.Taken;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.Rationale;
 import tenthmark.checker.rules.Inspection;
+import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Grid;
+import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.formula.CellAddress;
 
@@ -145,6 +149,17 @@ class ReasonsTest {
     void onAnotherSheetServesWhatItNames() {
       assertThat(reasons(bench().andSheet("Notes").box("B2", "Spoke: " + FINE)))
           .containsExactly("Spoke: " + FINE, "-");
+    }
+
+    @Test
+    void staysOnTheSheetWhereACellIsChanged() {
+      Workbook changed =
+          bench()
+              .box("G2", FINE)
+              .workbook()
+              .with(Map.of(new CellAddress("Bench", 9, 9), Optional.of(new Content.Text("end"))));
+
+      assertThat(changed.sheets().get(0).boxes()).hasSize(1);
     }
 
     @Test
