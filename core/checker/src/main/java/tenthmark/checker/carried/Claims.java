@@ -9,12 +9,14 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.wording.Message;
@@ -26,7 +28,9 @@ import tenthmark.measurement.wording.Message;
 final class Claims {
 
   private static final Pattern NOTHING_BUT_CARRY =
-      Pattern.compile("LAB_CARRY\\([^()]*\\)", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "(?:" + String.join("|", NativeFunctions.ours(FunctionRole.CARRIED)) + ")\\([^()]*\\)",
+          Pattern.CASE_INSENSITIVE);
 
   private final Workbook workbook;
   private final Evaluation evaluation;
@@ -71,10 +75,10 @@ final class Claims {
 
   private void inCell(Cell cell) {
     for (Call call : evaluation.calls(cell)) {
-      if (call.function().equals("LAB_RESULT")) {
-        claim(cell(call, 0), cell(call, 1));
-      } else if (call.function().equals("LAB_CARRY") && isNothingButCarry(cell)) {
-        claim(cell(call, 0), Optional.of(cell.address()));
+      if (call.is(FunctionRole.RESULT)) {
+        claim(cell(call, "value"), cell(call, "uncertainty"));
+      } else if (call.is(FunctionRole.CARRIED) && isNothingButCarry(cell)) {
+        claim(cell(call, "result"), Optional.of(cell.address()));
       }
     }
   }
@@ -90,9 +94,8 @@ final class Claims {
     found.putIfAbsent(List.of(claim.value(), claim.place()), claim);
   }
 
-  private static Optional<CellAddress> cell(Call call, int index) {
-    return call.argument(index)
-        .flatMap(Call.Argument::range)
+  private static Optional<CellAddress> cell(Call call, String parameter) {
+    return call.range(parameter)
         .filter(range -> range.height() == 1 && range.width() == 1)
         .map(CellRange::first);
   }

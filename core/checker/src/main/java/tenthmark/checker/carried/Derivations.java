@@ -17,6 +17,7 @@ import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellModel;
 import tenthmark.measurement.formula.Follower;
@@ -26,37 +27,8 @@ import tenthmark.measurement.formula.Formulas;
 /** Follows calculated values back to recorded measurements and carries their uncertainties. */
 public final class Derivations {
 
-  /** Functions by which an uncertainty is found in other ways than by carrying half-widths. */
-  private static final Set<String> OTHER_METHODS =
-      Set.of(
-          "LAB_SIMULATE",
-          "LAB_SHAPED",
-          "LAB_COVER",
-          "LAB_REPEATS",
-          "LAB_WEIGHTED",
-          "LAB_LINE",
-          "LAB_LINEAT",
-          "LAB_SLOPEERROR",
-          "LAB_INTERCEPTERROR",
-          "LAB_STEEPSHALLOW",
-          "LAB_CURVE",
-          "STDEV",
-          "STDEV.S",
-          "STDEV.P",
-          "STDEVP",
-          "VAR",
-          "VAR.S",
-          "VAR.P",
-          "STEYX",
-          "LINEST",
-          "RSQ",
-          "CORREL",
-          "DEVSQ");
-
   /** The scatter of several values of one quantity says more than what each one states. */
   private static final Set<String> MEANS = Set.of("AVERAGE", "AVERAGEA", "MEDIAN", "TRIMMEAN");
-
-  private static final int CORRELATIONS = 4;
 
   private static final Comparator<CellAddress> PLACE =
       Comparator.comparing(CellAddress::sheet)
@@ -230,12 +202,12 @@ public final class Derivations {
     return evaluation.behind(claim.place(), recorded).stream()
         .anyMatch(
             cell ->
-                calls(cell).anyMatch(OTHER_METHODS::contains)
+                calls(cell).anyMatch(NativeFunctions.OTHER_METHODS::contains)
                     || evaluation.calls(cell).stream()
                         .anyMatch(
                             call ->
-                                call.function().equals("LAB_CARRY")
-                                    && call.argument(CORRELATIONS).isPresent()));
+                                call.is(FunctionRole.CARRIED)
+                                    && call.argument("correlations").isPresent()));
   }
 
   private boolean isMean(Claim claim, Set<CellAddress> others) {

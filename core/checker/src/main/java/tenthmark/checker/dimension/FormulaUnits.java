@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.unit.Measure;
@@ -17,6 +18,7 @@ import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.formula.Binary;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
@@ -57,7 +59,7 @@ public final class FormulaUnits {
           "LARGE",
           "SMALL");
   private static final Set<String> OF_FIRST =
-      Set.of("ABS", "ROUND", "ROUNDUP", "ROUNDDOWN", "TRUNC", "INT", "IFERROR", "LAB_ROUNDEDVALUE");
+      Set.of("ABS", "ROUND", "ROUNDUP", "ROUNDDOWN", "TRUNC", "INT", "IFERROR");
   private static final Set<String> OF_ANGLE = Set.of("SIN", "COS", "TAN");
   private static final Set<String> PURE =
       Set.of(
@@ -326,7 +328,8 @@ public final class FormulaUnits {
       if (arguments.isEmpty()) {
         return Optional.empty();
       }
-      if (OF_FIRST.contains(function)) {
+      FunctionRole role = NativeFunctions.role(function).orElse(FunctionRole.OTHER);
+      if (OF_FIRST.contains(function) || role == FunctionRole.ROUNDED) {
         return of(arguments.get(0));
       }
       if (OF_ANGLE.contains(function)) {
@@ -341,13 +344,20 @@ public final class FormulaUnits {
         case "VAR", "VARP", "DEVSQ" -> alike(arguments).map(term -> term.power(2));
         case "SUMPRODUCT" -> both(arguments, (one, other) -> Optional.of(one.times(other)));
         case "SLOPE" -> both(arguments, (y, x) -> Optional.of(y.times(x.power(-1))));
-        case "LAB_SLOPE", "LAB_SLOPEERROR" ->
-            both(arguments, (x, y) -> Optional.of(y.times(x.power(-1))));
         case "INTERCEPT", "STEYX" -> of(arguments.get(0));
-        case "LAB_INTERCEPT", "LAB_INTERCEPTERROR" ->
-            arguments.size() > 1 ? of(arguments.get(1)) : Optional.empty();
         case "INDEX" -> ofLine(arguments);
         case "IF" -> arguments.size() == 3 ? alike(arguments.subList(1, 3)) : Optional.empty();
+        default -> ofLine(role, arguments);
+      };
+    }
+
+    /** A number of a line through points, whose x come first. */
+    private Optional<Term> ofLine(FunctionRole role, List<Expression> arguments) {
+      return switch (role) {
+        case SLOPE, SLOPE_UNCERTAINTY ->
+            both(arguments, (x, y) -> Optional.of(y.times(x.power(-1))));
+        case INTERCEPT, INTERCEPT_UNCERTAINTY ->
+            arguments.size() > 1 ? of(arguments.get(1)) : Optional.empty();
         default -> Optional.empty();
       };
     }

@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -18,14 +17,15 @@ import org.apache.poi.ss.formula.ptg.NumberPtg;
 import org.apache.poi.ss.formula.ptg.OperationPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.ptg.StringPtg;
+import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.formula.CellRange;
 
 /** Finds the calls of LAB functions in a formula's tokens. */
 final class CallFinder {
 
-  private static final String PREFIX = "LAB_";
-
+  private final Catalogue catalogue;
   private final UnaryOperator<Ptg> meaning;
   private final Function<Ptg, List<CellRange>> ranges;
   private final Function<CellRange, Value> valueOf;
@@ -34,14 +34,17 @@ final class CallFinder {
   /**
    * A finder.
    *
+   * @param catalogue the LAB functions
    * @param meaning what a token means that may be a name
    * @param ranges the cells that a token refers to
    * @param valueOf the value of a range of one cell
    */
   CallFinder(
+      Catalogue catalogue,
       UnaryOperator<Ptg> meaning,
       Function<Ptg, List<CellRange>> ranges,
       Function<CellRange, Value> valueOf) {
+    this.catalogue = catalogue;
     this.meaning = meaning;
     this.ranges = ranges;
     this.valueOf = valueOf;
@@ -69,11 +72,13 @@ final class CallFinder {
     if (operation instanceof AbstractFunctionPtg function
         && function.isExternalFunction()
         && operands.get(0).orElse(null) instanceof NameXPxg name) {
-      String upper = name.getNameName().toUpperCase(Locale.ROOT);
-      if (upper.startsWith(PREFIX)) {
-        calls.add(
-            new Call(upper, operands.stream().skip(1).map(operand -> argument(operand)).toList()));
-      }
+      catalogue
+          .find(name.getNameName())
+          .map(WorksheetFunction::declaration)
+          .ifPresent(
+              called ->
+                  calls.add(
+                      new Call(called, operands.stream().skip(1).map(this::argument).toList())));
     }
   }
 

@@ -220,7 +220,10 @@ public final class Evaluation {
     String sheet = cell.address().sheet();
     CallFinder finder =
         new CallFinder(
-            graph::meaning, token -> graph.ranges(new Ptg[] {token}, sheet), this::valueOf);
+            catalogue,
+            graph::meaning,
+            token -> graph.ranges(new Ptg[] {token}, sheet),
+            this::valueOf);
     return tokens(cell).map(finder::find).orElse(List.of());
   }
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Value;
 
 /**
@@ -56,7 +57,7 @@ public final class StoredResults {
 
   /** An explanation says what the student's office shows, which has errors under other names. */
   private boolean explainsACell(Cell cell) {
-    return evaluation.calls(cell).stream().anyMatch(call -> call.function().equals("LAB_WHY"));
+    return evaluation.calls(cell).stream().anyMatch(call -> call.is(FunctionRole.EXPLANATION));
   }
 
   private static boolean same(Value stored, Value calculated) {

@@ -13,6 +13,7 @@ import tenthmark.checker.workbook.FormulaText;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.checker.workbook.Workbook;
 import tenthmark.measurement.catalogue.Catalogue;
+import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Value;
 
 /**
@@ -91,6 +92,6 @@ record PlainValues(List<CellChange> changes, List<String> notes) {
 
   private static boolean callsLab(String formula) {
     return FormulaText.calls(formula).stream()
-        .anyMatch(name -> name.toUpperCase(Locale.ROOT).startsWith("LAB_"));
+        .anyMatch(name -> name.toUpperCase(Locale.ROOT).startsWith(Declaration.DISPLAY_PREFIX));
   }
 }

@@ -19,7 +19,7 @@ import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.rules.SheetConvention;
 import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.unit.UnitText;
-import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.DisplaySpecification;
@@ -88,7 +88,7 @@ public final class ProfileStart {
     boolean calculated = measurement.isSlope() || measurement.isCalculatedFrom(values);
     boolean physical =
         measurement.number(Field.PHYSICAL).filter(size -> size != 0).isPresent()
-            || !measurement.calls("LAB_FUZZY").isEmpty();
+            || !measurement.calls(FunctionRole.PHYSICAL).isEmpty();
     Optional<Apparatus> instrument = calculated ? Optional.empty() : instrument(measurement);
     return new ExpectedQuantity(
         name,
@@ -112,7 +112,7 @@ public final class ProfileStart {
   }
 
   private Optional<Apparatus> instrument(MeasurementRecord measurement) {
-    List<Call> displays = measurement.calls("LAB_DISPLAY");
+    List<Call> displays = measurement.calls(FunctionRole.INSTRUMENT);
     if (displays.size() == 1) {
       return display(measurement, displays.get(0));
     }
@@ -145,13 +145,13 @@ public final class ProfileStart {
   }
 
   private static Optional<Apparatus> display(MeasurementRecord measurement, Call call) {
-    Optional<Double> resolution = number(call, 0).filter(size -> size > 0);
-    Optional<Double> percent = number(call, 2);
-    Optional<Double> counts = number(call, 3);
+    Optional<Double> resolution = number(call, "resolution").filter(size -> size > 0);
+    Optional<Double> percent = number(call, "percent");
+    Optional<Double> counts = number(call, "counts");
     Optional<Specification> specification =
         resolution
             .filter(size -> percent.isPresent() || counts.isPresent())
-            .filter(size -> isKnown(call, 2) && isKnown(call, 3))
+            .filter(size -> isKnown(call, "percent") && isKnown(call, "counts"))
             .map(
                 size ->
                     new Specification.OfDisplay(
@@ -183,22 +183,18 @@ public final class ProfileStart {
 
   /** In a table for records of any kind the function stands in every row; only times are timed. */
   private static boolean isByHand(MeasurementRecord measurement, UnitText.Known unit) {
-    return !measurement.calls("LAB_HANDTIMED").isEmpty()
+    return !measurement.calls(FunctionRole.TIMING).isEmpty()
         && SECOND.unit().to(unit.unit()).isPresent();
   }
 
   /** Whether an argument is left out or has a value that the checker can tell. */
-  private static boolean isKnown(Call call, int index) {
-    return call.argument(index).isEmpty()
-        || call.argument(index).flatMap(Call.Argument::value).isPresent();
+  private static boolean isKnown(Call call, String parameter) {
+    return call.argument(parameter).isEmpty()
+        || call.argument(parameter).flatMap(Call.Argument::value).isPresent();
   }
 
-  private static Optional<Double> number(Call call, int index) {
-    return call.argument(index)
-        .flatMap(Call.Argument::value)
-        .filter(Value.Numeric.class::isInstance)
-        .map(value -> ((Value.Numeric) value).number())
-        .filter(number -> number >= 0 && Double.isFinite(number));
+  private static Optional<Double> number(Call call, String parameter) {
+    return call.number(parameter).filter(number -> number >= 0 && Double.isFinite(number));
   }
 
   /** The unit of a part, if the checker knows it. */

@@ -3,6 +3,7 @@ package tenthmark.checker.record;
 import java.util.stream.Stream;
 import tenthmark.checker.reading.words.Notion;
 import tenthmark.checker.reading.words.Vocabulary;
+import tenthmark.measurement.catalogue.FunctionRole;
 
 /** Digital displays, which leave nothing to judge by eye. */
 public final class Display {
@@ -17,6 +18,6 @@ public final class Display {
             .anyMatch(text -> Vocabulary.STANDARD.mentions(Notion.DIGITAL, text));
     return said
         || measurement.number(Field.RESOLUTION).isPresent()
-        || !measurement.calls("LAB_DISPLAY").isEmpty();
+        || !measurement.calls(FunctionRole.INSTRUMENT).isEmpty();
   }
 }

@@ -17,6 +17,7 @@ import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Workbook;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
@@ -65,7 +66,7 @@ public final class MeasurementRecord {
   private List<Call> calls(List<Cell> row) {
     return row.stream()
         .flatMap(cell -> evaluation.calls(cell).stream())
-        .filter(call -> call.argument(0).flatMap(Call.Argument::value).filter(BLANK).isEmpty())
+        .filter(call -> call.first().flatMap(Call.Argument::value).filter(BLANK).isEmpty())
         .toList();
   }
 
@@ -265,9 +266,11 @@ public final class MeasurementRecord {
         .allMatch(field -> cell(field).isEmpty() || number(field).isPresent());
   }
 
-  /** The calls of one LAB function in the record's row, in columns without a heading too. */
-  public List<Call> calls(String function) {
-    return calls.stream().filter(call -> call.function().equals(function)).toList();
+  /**
+   * The calls of LAB functions with one role in the record's row, in columns without a heading too.
+   */
+  public List<Call> calls(FunctionRole role) {
+    return calls.stream().filter(call -> call.is(role)).toList();
   }
 
   /** The reading off a scale, if the record tells the division. */

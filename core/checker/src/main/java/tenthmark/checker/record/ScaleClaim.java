@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import tenthmark.checker.evaluation.Call;
-import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.ScaleReading;
 import tenthmark.measurement.recording.Spacing;
@@ -23,37 +23,28 @@ public record ScaleClaim(
     double division, Optional<Spacing> spacing, Optional<Double> fraction, Optional<Integer> ends) {
 
   static Optional<ScaleClaim> of(MeasurementRecord record) {
-    List<Call> calls = record.calls("LAB_READING");
+    List<Call> calls = record.calls(FunctionRole.READING);
     Optional<Call> call = calls.size() == 1 ? Optional.of(calls.get(0)) : Optional.empty();
     Optional<Double> division =
-        record.number(Field.DIVISION).or(() -> call.flatMap(found -> number(found, 0)));
+        record.number(Field.DIVISION).or(() -> call.flatMap(found -> found.number("division")));
     return division
         .filter(size -> size > 0 && Double.isFinite(size))
         .map(
             size ->
                 new ScaleClaim(
                     size,
-                    record.text(Field.SPACING).or(() -> text(call, 1)).flatMap(ScaleClaim::spacing),
-                    record.number(Field.SPACING).or(() -> call.flatMap(found -> number(found, 1))),
+                    record
+                        .text(Field.SPACING)
+                        .or(() -> call.flatMap(found -> found.text("spacing")))
+                        .flatMap(ScaleClaim::spacing),
+                    record
+                        .number(Field.SPACING)
+                        .or(() -> call.flatMap(found -> found.number("spacing"))),
                     record
                         .number(Field.ENDS)
-                        .or(() -> call.flatMap(found -> number(found, 2)))
+                        .or(() -> call.flatMap(found -> found.number("ends")))
                         .filter(ends -> ends >= 1 && ends == Math.rint(ends))
                         .map(Double::intValue)));
-  }
-
-  private static Optional<Double> number(Call call, int index) {
-    return call.argument(index)
-        .flatMap(Call.Argument::value)
-        .filter(Value.Numeric.class::isInstance)
-        .map(value -> ((Value.Numeric) value).number());
-  }
-
-  private static Optional<String> text(Optional<Call> call, int index) {
-    return call.flatMap(found -> found.argument(index))
-        .flatMap(Call.Argument::value)
-        .filter(Value.Text.class::isInstance)
-        .map(value -> ((Value.Text) value).text());
   }
 
   private static Optional<Spacing> spacing(String word) {

@@ -16,7 +16,7 @@ import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.unit.Conversion;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
-import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.recording.HandTiming;
 
 /**
@@ -48,9 +48,10 @@ record HandTimingClaim(
 
   static HandTimingClaim of(
       MeasurementRecord measurement, Inspection inspection, Conversion fromSeconds) {
-    Optional<Call> call = measurement.calls("LAB_HANDTIMED").stream().findFirst();
+    Optional<Call> call = measurement.calls(FunctionRole.TIMING).stream().findFirst();
     Optional<Double> inCall =
-        call.flatMap(found -> number(found, 1)).map(size -> size / fromSeconds.difference(1));
+        call.flatMap(found -> found.number("reaction"))
+            .map(size -> size / fromSeconds.difference(1));
     double usual = inspection.convention().reactionSeconds();
     Optional<Double> stated =
         measurement
@@ -59,7 +60,7 @@ record HandTimingClaim(
             .filter(seconds -> seconds >= Math.min(LEAST_REACTION, usual));
     boolean unknown =
         measurement.cell(Field.TIMING).isPresent() && measurement.number(Field.TIMING).isEmpty();
-    boolean leftToFunction = call.isPresent() && call.get().argument(1).isEmpty();
+    boolean leftToFunction = call.isPresent() && call.get().argument("reaction").isEmpty();
     return new HandTimingClaim(
         measurement.number(Field.TIMING).or(() -> call.flatMap(HandTimingClaim::result)),
         !unknown && !leftToFunction && call.stream().allMatch(HandTimingClaim::isTold),
@@ -69,18 +70,12 @@ record HandTimingClaim(
   }
 
   private static boolean isTold(Call call) {
-    return number(call, 0).isPresent() && number(call, 1).isPresent();
+    return call.number("cycles").isPresent() && call.number("reaction").isPresent();
   }
 
   private static Optional<Double> result(Call call) {
-    return number(call, 0).flatMap(cycles -> number(call, 1).map(reaction -> reaction / cycles));
-  }
-
-  private static Optional<Double> number(Call call, int index) {
-    return call.argument(index)
-        .flatMap(Call.Argument::value)
-        .filter(Value.Numeric.class::isInstance)
-        .map(value -> ((Value.Numeric) value).number());
+    return call.number("cycles")
+        .flatMap(cycles -> call.number("reaction").map(reaction -> reaction / cycles));
   }
 
   /** The count in its column or in the function, else each that the record mentions. */
@@ -89,7 +84,7 @@ record HandTimingClaim(
     Optional<Double> stated =
         measurement
             .number(Field.CYCLES)
-            .or(() -> call.flatMap(found -> number(found, 0)))
+            .or(() -> call.flatMap(found -> found.number("cycles")))
             .filter(count -> count >= 1);
     if (stated.isPresent()) {
       return Set.of(stated.get().intValue());

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.evaluation.StoredResults;
 import tenthmark.checker.unit.UnitReader;
@@ -33,12 +34,6 @@ public final class NumberAsText implements Rule {
 
   /** What a text in place of a number cannot bring about. */
   private static final Set<String> OTHER_ERRORS = Set.of("#NAME?", "#REF!", "~CIRCULAR~REF~");
-
-  /** Functions that pass over the texts in a range, and those that may stand around them. */
-  private static final Set<String> PASSING_OVER =
-      Set.of(
-          "SUM", "SUMSQ", "AVERAGE", "MEDIAN", "MIN", "MAX", "STDEV", "STDEV.S", "STDEV.P",
-          "STDEVP", "SQRT", "ROUND", "ABS");
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("number-as-text", Severity.NOTE);
@@ -74,7 +69,7 @@ public final class NumberAsText implements Rule {
   /** The numbers as text in the ranges of a formula that leaves them out without a word. */
   private static Stream<Cell> passedOver(Cell formula, Inspection inspection) {
     List<String> functions = ((Content.Formula) formula.content()).functions();
-    return functions.isEmpty() || !PASSING_OVER.containsAll(functions)
+    return functions.isEmpty() || !NativeFunctions.PASSING_OVER_TEXTS.containsAll(functions)
         ? Stream.empty()
         : inspection.evaluation().references(formula).stream()
             .flatMap(

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.Optional;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.wording.Message;
 
 /** No physical contribution where the course expects one. */
@@ -29,7 +30,7 @@ public final class PhysicalMissing implements ExpectedRecordRule {
             && measurement.number(Field.PHYSICAL).isEmpty();
     boolean there =
         measurement.number(Field.PHYSICAL).filter(size -> size != 0).isPresent()
-            || !measurement.calls("LAB_FUZZY").isEmpty();
+            || !measurement.calls(FunctionRole.PHYSICAL).isEmpty();
     return !expected.quantity().physical() || !shown || unknown || there
         ? Optional.empty()
         : Optional.of(

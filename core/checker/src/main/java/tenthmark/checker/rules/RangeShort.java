@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
 import tenthmark.checker.workbook.Sheet;
@@ -22,20 +23,9 @@ public final class RangeShort implements Rule {
 
   /** Functions of a whole series; a line may be fitted to a part of one on purpose. */
   private static final Set<String> OF_SERIES =
-      Set.of(
-          "SUM",
-          "AVERAGE",
-          "MEDIAN",
-          "STDEV",
-          "STDEV.S",
-          "STDEV.P",
-          "STDEVP",
-          "VAR",
-          "VAR.S",
-          "VAR.P",
-          "VARP",
-          "COUNT",
-          "LAB_REPEATS");
+      Stream.of(Set.of("SUM", "AVERAGE", "MEDIAN", "COUNT"), NativeFunctions.SPREADS)
+          .flatMap(Set::stream)
+          .collect(Collectors.toUnmodifiableSet());
 
   private static final Set<String> OF_LINE = Set.of("SLOPE", "INTERCEPT", "LINEST", "STEYX");
 

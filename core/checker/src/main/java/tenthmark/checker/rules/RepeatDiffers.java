@@ -27,9 +27,6 @@ public final class RepeatDiffers implements RecordRule {
 
   private static final int MOST = 200;
 
-  private static final Set<String> ADDING =
-      Set.of("SUM", "SUMSQ", "SQRT", "ROUND", "ROUNDUP", "MAX", "LAB_TOTAL");
-
   @Override
   public RuleDeclaration declaration() {
     return DECLARATION;
@@ -53,7 +50,8 @@ public final class RepeatDiffers implements RecordRule {
   private static Stream<Cell> parts(Cell cell, Evaluation evaluation) {
     boolean adds =
         cell.content() instanceof Content.Formula formula
-            && ADDING.containsAll(formula.functions())
+            && formula.functions().stream()
+                .allMatch(name -> name.equals("MAX") || NativeFunctions.TOTALS.contains(name))
             && !formula.text().contains("/")
             && !formula.text().contains("*");
     return Stream.concat(

@@ -12,7 +12,7 @@ import tenthmark.checker.record.Field;
 import tenthmark.checker.record.Length;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
-import tenthmark.measurement.catalogue.Value;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.recording.Combine;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.ScaleReading;
@@ -174,9 +174,9 @@ public final class SheetConvention {
 
   /** The reaction time in a column of its own, in a function, or behind a timing and its cycles. */
   private static Optional<Double> reaction(MeasurementRecord measurement) {
-    List<Call> calls = measurement.calls("LAB_HANDTIMED");
+    List<Call> calls = measurement.calls(FunctionRole.TIMING);
     if (!calls.isEmpty()) {
-      return Optional.of(number(calls.get(0), 1).orElse(BENCH.reactionSeconds()));
+      return Optional.of(calls.get(0).number("reaction").orElse(BENCH.reactionSeconds()));
     }
     Optional<Double> timing =
         measurement.number(Field.TIMING).filter(size -> measurement.unit().equals("s"));
@@ -186,13 +186,6 @@ public final class SheetConvention {
             () ->
                 timing.flatMap(
                     size -> measurement.number(Field.CYCLES).map(cycles -> size * cycles)));
-  }
-
-  private static Optional<Double> number(Call call, int index) {
-    return call.argument(index)
-        .flatMap(Call.Argument::value)
-        .filter(Value.Numeric.class::isInstance)
-        .map(value -> ((Value.Numeric) value).number());
   }
 
   /** What all say. */

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
 import tenthmark.checker.workbook.Content;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 import tenthmark.measurement.line.FitException;
@@ -24,7 +26,9 @@ public final class SlopeTooSure implements RecordRule {
 
   private static final Pattern SLOPE =
       Pattern.compile(
-          "(?:SLOPE|LINEST)\\([^(),]+,[^(),]+\\)|LAB_SLOPE\\([^(),]+,[^(),]+(?:,[^(),]*){0,2}\\)",
+          "(?:SLOPE|LINEST)\\([^(),]+,[^(),]+\\)|(?:"
+              + String.join("|", NativeFunctions.ours(FunctionRole.SLOPE))
+              + ")\\([^(),]+,[^(),]+(?:,[^(),]*){0,2}\\)",
           Pattern.CASE_INSENSITIVE);
 
   private static final RuleDeclaration DECLARATION =
@@ -83,7 +87,9 @@ public final class SlopeTooSure implements RecordRule {
         || ranges.get(0).width() != ranges.get(1).width()) {
       return Optional.empty();
     }
-    boolean xFirst = ((Content.Formula) slope.content()).functions().contains("LAB_SLOPE");
+    boolean xFirst =
+        ((Content.Formula) slope.content())
+            .functions().stream().anyMatch(NativeFunctions.ours(FunctionRole.SLOPE)::contains);
     List<CellAddress> xs = ranges.get(xFirst ? 0 : 1).cells();
     List<CellAddress> ys = ranges.get(xFirst ? 1 : 0).cells();
     List<Point> points = new ArrayList<>();

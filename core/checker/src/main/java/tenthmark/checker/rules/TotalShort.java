@@ -3,8 +3,8 @@ package tenthmark.checker.rules;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.record.Field;
 import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.workbook.Cell;
@@ -16,8 +16,6 @@ import tenthmark.measurement.wording.Message;
 /** A total whose range leaves a column of contributions out that is still empty in its row. */
 @AutoService(Rule.class)
 public final class TotalShort implements RecordRule {
-
-  private static final Set<String> TOTALS = Set.of("LAB_TOTAL", "SUM", "SUMSQ", "SQRT", "ROUND");
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("total-short", Severity.WARNING);
@@ -38,7 +36,7 @@ public final class TotalShort implements RecordRule {
   private static boolean isTotal(Cell cell) {
     List<String> functions =
         cell.content() instanceof Content.Formula formula ? formula.functions() : List.of();
-    return !functions.isEmpty() && TOTALS.containsAll(functions);
+    return !functions.isEmpty() && NativeFunctions.TOTALS.containsAll(functions);
   }
 
   private static Optional<Finding> check(

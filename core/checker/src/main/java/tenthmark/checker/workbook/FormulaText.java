@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenthmark.measurement.catalogue.Declaration;
 
 /** Spellings of function names in formula text. */
 public final class FormulaText {
@@ -14,7 +15,6 @@ public final class FormulaText {
   public static final int LONGEST = 8_192;
 
   private static final String STORED_PREFIX = "TENTHMARK.LAB.";
-  private static final String DISPLAY_PREFIX = "LAB_";
 
   /** A quoted text, a quoted sheet name, a bracketed part, or a name that a bracket follows. */
   private static final Pattern TOKEN =
@@ -83,9 +83,9 @@ public final class FormulaText {
     String upper = name.toUpperCase(Locale.ROOT);
     int stored = upper.indexOf(STORED_PREFIX);
     if (stored >= 0) {
-      return DISPLAY_PREFIX + upper.substring(stored + STORED_PREFIX.length());
+      return Declaration.DISPLAY_PREFIX + upper.substring(stored + STORED_PREFIX.length());
     }
     int display = upper.lastIndexOf('.') + 1;
-    return upper.startsWith(DISPLAY_PREFIX, display) ? upper.substring(display) : name;
+    return upper.startsWith(Declaration.DISPLAY_PREFIX, display) ? upper.substring(display) : name;
   }
 }

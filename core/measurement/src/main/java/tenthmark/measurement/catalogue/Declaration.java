@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
  *
  * @param name the part after {@code LAB_}, in upper case letters; frozen from the first release
  * @param family where the reference lists it
+ * @param role what its result is in a measurement record
  * @param result what it gives back
  * @param description one sentence for the function wizard
  * @param use when to use it, for the reference; whole sentences
@@ -20,6 +21,7 @@ import java.util.regex.Pattern;
 public record Declaration(
     String name,
     Family family,
+    FunctionRole role,
     ResultKind result,
     String description,
     String use,
@@ -34,7 +36,10 @@ public record Declaration(
   public static final String NO_SOURCE = "common practice, no source";
 
   private static final String STORED_PREFIX = "TENTHMARK.LAB.";
-  private static final String DISPLAY_PREFIX = "LAB_";
+
+  /** What every name that a user types begins with. */
+  public static final String DISPLAY_PREFIX = "LAB_";
+
   private static final Pattern NAME = Pattern.compile("[A-Z]+");
 
   /** Checks the name and the order of the parameters. */

@@ -6,6 +6,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -19,6 +20,7 @@ public final class LabAgree implements WorksheetFunction {
       new Declaration(
           "AGREE",
           Family.COMPARING,
+          FunctionRole.COMPARISON,
           ResultKind.TEXT,
           "Says whether two results agree within their uncertainties, and by how much they differ.",
           "To compare with an accepted value or with another group, as a sentence.",

@@ -8,6 +8,7 @@ import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -20,6 +21,7 @@ public final class LabBudget implements WorksheetFunction {
       new Declaration(
           "BUDGET",
           Family.RECORDING,
+          FunctionRole.OTHER,
           ResultKind.TABLE,
           "Lists the contributions to an uncertainty with the share of each, and the total in the"
               + " last row.",

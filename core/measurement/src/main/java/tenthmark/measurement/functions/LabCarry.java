@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -19,6 +20,7 @@ public final class LabCarry extends FollowingFunction {
       new Declaration(
           "CARRY",
           Family.CARRYING,
+          FunctionRole.CARRIED,
           ResultKind.NUMBER,
           "Gives the uncertainty of a calculated result, carried through the formula that stands in"
               + " the result's cell.",

@@ -9,6 +9,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -32,9 +33,10 @@ public final class LabCarryPair implements WorksheetFunction {
       new Declaration(
           "CARRYPAIR",
           Family.CARRYING,
+          FunctionRole.OTHER,
           ResultKind.TABLE,
-          "Gives the standard uncertainties of two results that are calculated from the same inputs,"
-              + " and their correlation.",
+          "Gives the standard uncertainties of two results that are calculated from the same"
+              + " inputs, and their correlation.",
           "When both results are used in one more calculation: they are not independent then.",
           List.of(
               CarryParameters.RESULT,
@@ -42,9 +44,9 @@ public final class LabCarryPair implements WorksheetFunction {
               CarryParameters.INPUTS,
               CarryParameters.UNCERTAINTIES,
               CarryParameters.CORRELATIONS),
-          "covariance = sum over i and j of r(i,j) c(i) u(i) d(j) u(j), with c and d the sensitivity"
-              + " coefficients of the two results, u the standard uncertainties of the inputs and r"
-              + " their correlations; correlation = covariance/(u(result) u(other))",
+          "covariance = sum over i and j of r(i,j) c(i) u(i) d(j) u(j), with c and d the"
+              + " sensitivity coefficients of the two results, u the standard uncertainties of the"
+              + " inputs and r their correlations; correlation = covariance/(u(result) u(other))",
           "JCGM 100:2008, 5.2.2, F.1.2.3 and H.2.3",
           Example.of(
               "=LAB_CARRYPAIR(A3;A4;A1:A2;B1:B2)",

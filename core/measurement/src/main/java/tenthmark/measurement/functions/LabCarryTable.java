@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -19,9 +20,10 @@ public final class LabCarryTable extends FollowingFunction {
       new Declaration(
           "CARRYTABLE",
           Family.CARRYING,
+          FunctionRole.OTHER,
           ResultKind.TABLE,
-          "Lists how each input contributes to the uncertainty of a calculated result, and the result"
-              + " in the last row.",
+          "Lists how each input contributes to the uncertainty of a calculated result, and the"
+              + " result in the last row.",
           "To see which input is worth measuring better.",
           CarryParameters.ALL,
           "columns input, value, uncertainty, sensitivity coefficient, contribution, share. "

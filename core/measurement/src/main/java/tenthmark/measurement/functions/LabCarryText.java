@@ -12,6 +12,7 @@ import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
@@ -48,6 +49,7 @@ public final class LabCarryText implements WorksheetFunction {
       new Declaration(
           "CARRYTEXT",
           Family.CARRYING,
+          FunctionRole.CARRIED,
           ResultKind.NUMBER,
           "Gives the uncertainty of a result whose formula is given as a text with names.",
           "When the formula stands in no cell, or to try a variant of it.",

@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
@@ -48,7 +49,8 @@ public final class LabCounted implements WorksheetFunction {
   private static final Parameter<Double> DEADTIME =
       Parameter.optional(
           "deadtime",
-          "Time for which the counter is blind after each event, in the unit of time. 0 if left out.",
+          "Time for which the counter is blind after each event, in the unit of time. 0 if left"
+              + " out.",
           Kinds.notNegative(),
           0.0);
 
@@ -56,17 +58,18 @@ public final class LabCounted implements WorksheetFunction {
       new Declaration(
           "COUNTED",
           Family.STANDARD,
+          FunctionRole.STANDARD,
           ResultKind.TABLE,
-          "Gives the rate of events that come by chance, less the background, and in the next column"
-              + " its uncertainty.",
-          "For what a counter counts that comes by chance, such as radiation: never for turns or for"
-              + " things that can be counted again.",
+          "Gives the rate of events that come by chance, less the background, and in the next"
+              + " column its uncertainty.",
+          "For what a counter counts that comes by chance, such as radiation: never for turns or"
+              + " for things that can be counted again.",
           List.of(COUNTS, TIME, BACKGROUND, BACKGROUNDTIME, DEADTIME),
-          "r = counts/time; rate = r/(1 - r deadtime); u(rate) = sqrt(counts)/time/(1 - r deadtime)²;"
-              + " less the same of the background, u² = u(rate)² + u(background)²; sqrt(1) for no"
-              + " counts. A standard uncertainty.",
-          "Poisson counts and dead time: G. F. Knoll, Radiation Detection and Measurement, chapters 3"
-              + " and 4; no counts: common practice, no source",
+          "r = counts/time; rate = r/(1 - r deadtime); u(rate) = sqrt(counts)/time/(1 - r"
+              + " deadtime)²; less the same of the background, u² = u(rate)² + u(background)²;"
+              + " sqrt(1) for no counts. A standard uncertainty.",
+          "Poisson counts and dead time: G. F. Knoll, Radiation Detection and Measurement, chapters"
+              + " 3 and 4; no counts: common practice, no source",
           Example.of("=LAB_COUNTED(1071;60;521;60)", "9.1667"));
 
   @Override

@@ -6,6 +6,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -44,15 +45,16 @@ public final class LabCover implements WorksheetFunction {
       new Declaration(
           "COVER",
           Family.STANDARD,
+          FunctionRole.STATISTIC,
           ResultKind.NUMBER,
           "Gives the coverage factor k that expands a standard uncertainty to a level of"
               + " confidence.",
           "To state an interval with a level of confidence: U = k times the standard "
               + "uncertainty.",
           List.of(FREEDOM, LEVEL),
-          "the t for which level percent of Student's distribution lie between -t and t. A"
-              + " freedom that is not whole is used as it is, not cut to the whole number below: that"
-              + " is the interpolation of G.4.1 done exactly. For the cut, use INT(freedom).",
+          "the t for which level percent of Student's distribution lie between -t and t. A freedom"
+              + " that is not whole is used as it is, not cut to the whole number below: that is"
+              + " the interpolation of G.4.1 done exactly. For the cut, use INT(freedom).",
           "JCGM 100:2008, G.3.2, G.4.1 and table G.2",
           Example.of("=LAB_COVER(9;95)", "2.2622"));
 

@@ -12,6 +12,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
@@ -63,19 +64,20 @@ public final class LabCurve implements WorksheetFunction {
       new Declaration(
           "CURVE",
           Family.LINES,
+          FunctionRole.FIT,
           ResultKind.TABLE,
           "Fits a curve of your own formula to points and gives its parameters with their"
               + " uncertainties.",
           "When theory gives a formula that no straight line can stand for.",
           List.of(MODEL, LineParameters.X, LineParameters.Y, UY, START),
-          "The sum of (y - curve)² is least, or with uy the sum of ((y - curve)/uy)²; the least near"
-              + " the starting values, found by Levenberg and Marquardt's method with exact"
+          "The sum of (y - curve)² is least, or with uy the sum of ((y - curve)/uy)²; the least"
+              + " near the starting values, found by Levenberg and Marquardt's method with exact"
               + " derivatives. Uncertainties: roots of the diagonal of the inverse of J'J, where J"
               + " holds the curve's derivatives along the parameters; without uy times the scatter"
               + " about the curve, with uy over uy and whatever the scatter. One row for each"
-              + " parameter (name, value, uncertainty), then chi-squared, degrees of freedom (n less"
-              + " parameters) and the residual standard deviation sqrt(sum((y - curve)²)/degrees of"
-              + " freedom).",
+              + " parameter (name, value, uncertainty), then chi-squared, degrees of freedom (n"
+              + " less parameters) and the residual standard deviation sqrt(sum((y -"
+              + " curve)²)/degrees of freedom).",
           "Levenberg, Q. Appl. Math. 2 (1944) 164; Marquardt, J. SIAM 11 (1963) 431; uncertainties:"
               + " common practice in statistics, checked against NIST StRD",
           Example.of(

@@ -8,6 +8,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
@@ -78,6 +79,7 @@ public final class LabDisplay implements WorksheetFunction {
       new Declaration(
           "DISPLAY",
           Family.RECORDING,
+          FunctionRole.INSTRUMENT,
           ResultKind.NUMBER,
           "Gives the instrument uncertainty of a digital display from the maker's specification.",
           "For every number read off a digital display; nothing else is judged there.",

@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -19,14 +20,15 @@ public final class LabExtremes extends FollowingFunction {
       new Declaration(
           "EXTREMES",
           Family.CARRYING,
+          FunctionRole.OTHER,
           ResultKind.TABLE,
-          "Gives the lowest and the highest value of a calculated result when each input is taken at"
-              + " its lower or upper bound.",
+          "Gives the lowest and the highest value of a calculated result when each input is taken"
+              + " at its lower or upper bound.",
           "As a check of LAB_CARRY when the uncertainties are large or the formula bends "
               + "strongly.",
           List.of(CarryParameters.RESULT, CarryParameters.INPUTS, CarryParameters.UNCERTAINTIES),
-          "the least and the greatest result over all combinations of value - u and value + u of the"
-              + " inputs, u being half-widths, and over the values themselves; at most "
+          "the least and the greatest result over all combinations of value - u and value + u of"
+              + " the inputs, u being half-widths, and over the values themselves; at most "
               + Extremes.MOST_INPUTS
               + " inputs with an uncertainty. They are the true bounds if the result rises or falls"
               + " steadily with each input.",

@@ -8,6 +8,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -38,6 +39,7 @@ public final class LabFreedom implements WorksheetFunction {
       new Declaration(
           "FREEDOM",
           Family.STANDARD,
+          FunctionRole.STATISTIC,
           ResultKind.EITHER,
           "Gives the effective degrees of freedom of a combined standard uncertainty.",
           "Before LAB_COVER, when some contributions come from few repeats.",

@@ -6,6 +6,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -28,6 +29,7 @@ public final class LabFuzzy implements WorksheetFunction {
       new Declaration(
           "FUZZY",
           Family.RECORDING,
+          FunctionRole.PHYSICAL,
           ResultKind.NUMBER,
           "Gives the physical uncertainty of an object whose ends are soft, rounded or blurred.",
           "When the thing itself does not end sharply, however good the instrument is.",

@@ -6,6 +6,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -19,6 +20,7 @@ public final class LabGap implements WorksheetFunction {
       new Declaration(
           "GAP",
           Family.COMPARING,
+          FunctionRole.COMPARISON,
           ResultKind.NUMBER,
           "Gives the difference of two results over the difference that their uncertainties allow;"
               + " up to 1 they agree.",

@@ -6,6 +6,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -37,6 +38,7 @@ public final class LabHandTimed implements WorksheetFunction {
       new Declaration(
           "HANDTIMED",
           Family.RECORDING,
+          FunctionRole.TIMING,
           ResultKind.NUMBER,
           "Gives the timing uncertainty of one cycle when several are timed together by hand.",
           "When a person starts and stops the clock. Time several cycles together to make it "

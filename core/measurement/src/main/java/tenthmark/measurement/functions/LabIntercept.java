@@ -1,6 +1,7 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.line.Line;
 
@@ -12,6 +13,7 @@ public final class LabIntercept extends LineNumber {
   public LabIntercept() {
     super(
         "INTERCEPT",
+        FunctionRole.INTERCEPT,
         "Gives the intercept of the straight line fitted to points.",
         Line::intercept,
         "0.05");

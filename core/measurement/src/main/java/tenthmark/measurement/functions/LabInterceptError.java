@@ -1,6 +1,7 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.line.Line;
 
@@ -12,6 +13,7 @@ public final class LabInterceptError extends LineNumber {
   public LabInterceptError() {
     super(
         "INTERCEPTERROR",
+        FunctionRole.INTERCEPT_UNCERTAINTY,
         "Gives the standard uncertainty of the intercept of the line fitted to points.",
         Line::interceptUncertainty,
         "0.1981");

@@ -6,6 +6,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -20,15 +21,16 @@ public final class LabLine implements WorksheetFunction {
       new Declaration(
           "LINE",
           Family.LINES,
+          FunctionRole.LINE,
           ResultKind.TABLE,
           "Fits a straight line to points and gives slope, intercept, their uncertainties and how"
               + " well the points fit.",
           "When points should lie on a straight line, and the line's numbers are the result.",
           LineParameters.ALL,
           LineParameters.METHOD
-              + " The correlation is that of slope and intercept, 0 through the origin. The residual"
-              + " standard deviation is sqrt(sum((y - line)²)/degrees of freedom), without weights, in"
-              + " the unit of y. Without ux and uy there is no chi-squared.",
+              + " The correlation is that of slope and intercept, 0 through the origin. The"
+              + " residual standard deviation is sqrt(sum((y - line)²)/degrees of freedom), without"
+              + " weights, in the unit of y. Without ux and uy there is no chi-squared.",
           LineParameters.SOURCE,
           Example.of("=LAB_LINE(A1:A5;B1:B5;;0.2)", LineParameters.LEVER, "slope"));
 

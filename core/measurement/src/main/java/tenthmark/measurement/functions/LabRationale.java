@@ -8,6 +8,7 @@ import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -21,6 +22,7 @@ public final class LabRationale implements WorksheetFunction {
       new Declaration(
           "RATIONALE",
           Family.RECORDING,
+          FunctionRole.OTHER,
           ResultKind.TEXT,
           "Writes the text under a record that says what each part of its uncertainty is due to.",
           "As a first draft of the text under a record; add what only you know.",

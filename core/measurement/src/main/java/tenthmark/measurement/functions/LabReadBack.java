@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -39,13 +40,14 @@ public final class LabReadBack implements WorksheetFunction {
       new Declaration(
           "READBACK",
           Family.RESULTS,
+          FunctionRole.OTHER,
           ResultKind.EITHER,
           "Reads the value, the uncertainty or the unit out of a record text.",
           "When a result was typed as a text and its numbers are needed again.",
           List.of(TEXT, PART),
-          "reads every style that LAB_RESULT writes, and +/- for ±, a decimal comma, thin or no-break"
-              + " spaces and powers such as e3; a last % means percent of the value, unless it"
-              + " follows brackets as in (12 ± 3) %",
+          "reads every style that LAB_RESULT writes, and +/- for ±, a decimal comma, thin or"
+              + " no-break spaces and powers such as e3; a last % means percent of the value,"
+              + " unless it follows brackets as in (12 ± 3) %",
           "notations: JCGM 100:2008, 7.2.2",
           Example.of("=LAB_READBACK(\"172.5(5) mm\";\"uncertainty\")", "0.5"));
 

@@ -9,6 +9,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
@@ -50,6 +51,7 @@ public final class LabReading implements WorksheetFunction {
       new Declaration(
           "READING",
           Family.RECORDING,
+          FunctionRole.READING,
           ResultKind.NUMBER,
           "Gives the uncertainty of reading a scale by eye.",
           "For every position read by eye off marks: a rule, a dial, a thermometer. Never for "

@@ -6,6 +6,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -27,8 +28,8 @@ public final class LabRepeats implements WorksheetFunction {
   private static final Parameter<RepeatUncertainty> HOW =
       Parameter.optional(
           "how",
-          "From what: sdom (standard deviation of the mean), halfrange (half the range) or t95 (95 %"
-              + " interval of the mean). Sdom if left out.",
+          "From what: sdom (standard deviation of the mean), halfrange (half the range) or t95 (95"
+              + " % interval of the mean). Sdom if left out.",
           Kinds.choice(RepeatUncertainty.class),
           RepeatUncertainty.SDOM);
 
@@ -43,6 +44,7 @@ public final class LabRepeats implements WorksheetFunction {
       new Declaration(
           "REPEATS",
           Family.REPEATS,
+          FunctionRole.REPEAT,
           ResultKind.NUMBER,
           "Gives the uncertainty of the mean of repeated readings from their scatter.",
           "When the same thing was read several times under the same conditions. The floor "

@@ -8,6 +8,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -34,6 +35,7 @@ public final class LabResult implements WorksheetFunction {
       new Declaration(
           "RESULT",
           Family.RESULTS,
+          FunctionRole.RESULT,
           ResultKind.TEXT,
           "Writes a value with its uncertainty as a record, both rounded to the same place.",
           "For every result that others read. Keep calculating with the numbers, not with this "

@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -20,6 +21,7 @@ public final class LabRoundedError implements WorksheetFunction {
       new Declaration(
           "ROUNDEDERROR",
           Family.RESULTS,
+          FunctionRole.ROUNDED,
           ResultKind.NUMBER,
           "Rounds the uncertainty of a value to the digits that are kept.",
           "When the rounded uncertainty is needed as a number, for instance for error bars.",

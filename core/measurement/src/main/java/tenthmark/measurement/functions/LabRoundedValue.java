@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -20,6 +21,7 @@ public final class LabRoundedValue implements WorksheetFunction {
       new Declaration(
           "ROUNDEDVALUE",
           Family.RESULTS,
+          FunctionRole.ROUNDED,
           ResultKind.NUMBER,
           "Rounds a value to the last digit kept of its uncertainty.",
           "When the rounded value is needed as a number, for instance in a graph.",

@@ -9,6 +9,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -35,8 +36,8 @@ public final class LabShaped implements WorksheetFunction {
   private static final Parameter<Double> COVER =
       Parameter.optional(
           "cover",
-          "Only for normal: the level of the bounds in percent, such as 99, or their coverage factor"
-              + " from 1 to 20. 1.96 if left out.",
+          "Only for normal: the level of the bounds in percent, such as 99, or their coverage"
+              + " factor from 1 to 20. 1.96 if left out.",
           Kinds.percent(
               Message.of("allowed.cover", 1, 20, 50, 100, new Message.Figure("0.95")),
               cover -> isFactor(cover) || isLevel(cover),
@@ -46,6 +47,7 @@ public final class LabShaped implements WorksheetFunction {
       new Declaration(
           "SHAPED",
           Family.STANDARD,
+          FunctionRole.STANDARD,
           ResultKind.NUMBER,
           "Gives the standard uncertainty of a quantity that lies between two bounds; normal bounds"
               + " are read as a 95 % interval unless cover says another.",

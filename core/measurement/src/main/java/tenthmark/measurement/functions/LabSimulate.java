@@ -15,6 +15,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
@@ -32,8 +33,8 @@ public final class LabSimulate extends FollowingFunction {
   private static final Parameter<List<Distribution>> SHAPE =
       Parameter.optional(
           "shape",
-          "Rectangular, triangular (uncertainties are half-widths) or normal (standard ones): one, or one"
-              + " for each input. Rectangular if left out.",
+          "Rectangular, triangular (uncertainties are half-widths) or normal (standard ones): one,"
+              + " or one for each input. Rectangular if left out.",
           new Kind<>(Kind.Form.TEXT, EACH.allowed(), LabSimulate::shapesIn),
           List.of(Distribution.RECTANGULAR));
 
@@ -54,14 +55,15 @@ public final class LabSimulate extends FollowingFunction {
   private static final Parameter<Value.Table> CORRELATIONS =
       Parameter.optional(
           "correlations",
-          "Correlation coefficients of the inputs, as a square table in their order; only if all are"
-              + " normal. None if left out.",
+          "Correlation coefficients of the inputs, as a square table in their order; only if all"
+              + " are normal. None if left out.",
           Kinds.table());
 
   private static final Declaration DECLARATION =
       new Declaration(
           "SIMULATE",
           Family.CARRYING,
+          FunctionRole.SIMULATED,
           ResultKind.TABLE,
           "Gives the mean, the standard uncertainty and the 95 % interval of a calculated result by"
               + " drawing the inputs at random (Monte Carlo).",
@@ -75,10 +77,10 @@ public final class LabSimulate extends FollowingFunction {
               SAMPLES,
               SEED,
               CORRELATIONS),
-          "each input is drawn around its value, independently or by a normal distribution of all with"
-              + " their correlations; mean and standard deviation of the"
-              + " results; the interval leaves out 2.5 % of them at either end; coverage factor = half of"
-              + " it over the standard deviation",
+          "each input is drawn around its value, independently or by a normal distribution of all"
+              + " with their correlations; mean and standard deviation of the results; the interval"
+              + " leaves out 2.5 % of them at either end; coverage factor = half of it over the"
+              + " standard deviation",
           "JCGM 101:2008, 6.4, 7.6 and 7.7",
           Example.of("=LAB_SIMULATE(A3;A1:A2;B1:B2)", CarryParameters.HOOP, "mean"));
 

@@ -1,6 +1,7 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.line.Line;
 
@@ -10,6 +11,11 @@ public final class LabSlope extends LineNumber {
 
   /** For the service loader. */
   public LabSlope() {
-    super("SLOPE", "Gives the slope of the straight line fitted to points.", Line::slope, "1.495");
+    super(
+        "SLOPE",
+        FunctionRole.SLOPE,
+        "Gives the slope of the straight line fitted to points.",
+        Line::slope,
+        "1.495");
   }
 }

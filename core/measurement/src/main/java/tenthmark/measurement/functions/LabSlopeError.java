@@ -1,6 +1,7 @@
 package tenthmark.measurement.functions;
 
 import com.google.auto.service.AutoService;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.WorksheetFunction;
 import tenthmark.measurement.line.Line;
 
@@ -12,6 +13,7 @@ public final class LabSlopeError extends LineNumber {
   public LabSlopeError() {
     super(
         "SLOPEERROR",
+        FunctionRole.SLOPE_UNCERTAINTY,
         "Gives the standard uncertainty of the slope of the line fitted to points.",
         Line::slopeUncertainty,
         "0.02986");

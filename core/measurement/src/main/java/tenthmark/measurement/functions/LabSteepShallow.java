@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -35,6 +36,7 @@ public final class LabSteepShallow implements WorksheetFunction {
       new Declaration(
           "STEEPSHALLOW",
           Family.LINES,
+          FunctionRole.FIT,
           ResultKind.TABLE,
           "Gives the steepest and the shallowest line through all error bars, and half their"
               + " difference as uncertainty.",

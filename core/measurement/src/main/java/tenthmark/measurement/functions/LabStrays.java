@@ -11,6 +11,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kind;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
@@ -79,6 +80,7 @@ public final class LabStrays implements WorksheetFunction {
       new Declaration(
           "STRAYS",
           Family.REPEATS,
+          FunctionRole.STATISTIC,
           ResultKind.TABLE,
           "Gives each reading's distance from the mean in standard deviations, and whether it is"
               + " suspect.",
@@ -90,8 +92,8 @@ public final class LabStrays implements WorksheetFunction {
               + " chauvenet: the normal quantile at 1 - 0.5/(2n); for one side twice that."
               + " One row per cell, in their order."
               + " Suspect means: look for the cause in the notes; it is no leave to delete.",
-          "F. E. Grubbs, Technometrics 11 (1969) 1, and ASTM E178; Chauvenet (1863), common practice"
-              + " in teaching laboratories",
+          "F. E. Grubbs, Technometrics 11 (1969) 1, and ASTM E178; Chauvenet (1863), common"
+              + " practice in teaching laboratories",
           Example.of(
               "=LAB_STRAYS(A1:A6)",
               List.of(

@@ -9,6 +9,7 @@ import tenthmark.measurement.catalogue.Breakdown;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -30,6 +31,7 @@ public final class LabTotal implements WorksheetFunction {
       new Declaration(
           "TOTAL",
           Family.RECORDING,
+          FunctionRole.TOTAL,
           ResultKind.NUMBER,
           "Gives the total uncertainty from its contributions.",
           "To put one uncertainty beside a value. Straight is a safe upper bound; quadrature "

@@ -7,6 +7,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -32,14 +33,15 @@ public final class LabWeighted implements WorksheetFunction {
       new Declaration(
           "WEIGHTED",
           Family.REPEATS,
+          FunctionRole.MEAN,
           ResultKind.TABLE,
-          "Gives the weighted mean of results with different uncertainties, and whether they scatter"
-              + " as their uncertainties say.",
+          "Gives the weighted mean of results with different uncertainties, and whether they"
+              + " scatter as their uncertainties say.",
           "When the same quantity was measured in several ways with different uncertainties.",
           List.of(VALUES, UNCERTAINTIES),
           "w = 1/u²; mean = sum(w value)/sum(w); its uncertainty = 1/sqrt(sum(w)), from the given"
-              + " uncertainties alone; chi-squared = sum(w (value - mean)²); degrees of freedom ="
-              + " n - 1; scatter ratio = sqrt(chi-squared/degrees of freedom), about 1 if the results"
+              + " uncertainties alone; chi-squared = sum(w (value - mean)²); degrees of freedom = n"
+              + " - 1; scatter ratio = sqrt(chi-squared/degrees of freedom), about 1 if the results"
               + " agree within their uncertainties. A row with a blank cell is skipped.",
           "Birge, Phys. Rev. 40 (1932) 207; common practice in statistics",
           Example.of(

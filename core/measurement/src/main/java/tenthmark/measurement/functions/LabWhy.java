@@ -9,6 +9,7 @@ import tenthmark.measurement.catalogue.Catalogue;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -29,6 +30,7 @@ public final class LabWhy implements WorksheetFunction {
       new Declaration(
           "WHY",
           Family.EXPLAINING,
+          FunctionRole.EXPLANATION,
           ResultKind.TEXT,
           "Says why a cell shows an error; where it shows none, says what its formula does.",
           "In any free cell, when another cell shows an error that you do not understand.",

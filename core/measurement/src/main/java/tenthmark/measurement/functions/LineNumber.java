@@ -5,6 +5,7 @@ import tenthmark.measurement.catalogue.Arguments;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.ResultKind;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.catalogue.WorksheetFunction;
@@ -16,11 +17,17 @@ abstract class LineNumber implements WorksheetFunction {
   private final Declaration declaration;
   private final ToDoubleFunction<Line> number;
 
-  LineNumber(String name, String description, ToDoubleFunction<Line> number, String exampleResult) {
+  LineNumber(
+      String name,
+      FunctionRole role,
+      String description,
+      ToDoubleFunction<Line> number,
+      String exampleResult) {
     this.declaration =
         new Declaration(
             name,
             Family.LINES,
+            role,
             ResultKind.NUMBER,
             description,
             "When only this number of the line is needed; LAB_LINE gives all of them.",

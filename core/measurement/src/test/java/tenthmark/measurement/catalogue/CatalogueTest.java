@@ -37,6 +37,31 @@ class CatalogueTest {
         .hasValueSatisfying(found -> assertThat(found.declaration()).isSameAs(declaration));
   }
 
+  /** Whoever adds a function says what its result is in a record; few are nothing to it. */
+  @Test
+  void everyFunctionHasARole() {
+    assertThat(declarations().filter(declaration -> declaration.role() == FunctionRole.OTHER))
+        .extracting(Declaration::displayName)
+        .containsExactlyInAnyOrder(
+            "LAB_BUDGET",
+            "LAB_CARRYPAIR",
+            "LAB_CARRYTABLE",
+            "LAB_EXTREMES",
+            "LAB_RATIONALE",
+            "LAB_READBACK");
+  }
+
+  @Test
+  void oneFunctionGivesEachContribution() {
+    assertThat(declarations().map(Declaration::role).filter(FunctionRole::isContribution))
+        .containsExactlyInAnyOrder(
+            FunctionRole.READING,
+            FunctionRole.PHYSICAL,
+            FunctionRole.INSTRUMENT,
+            FunctionRole.TIMING,
+            FunctionRole.REPEAT);
+  }
+
   @ParameterizedTest
   @MethodSource("declarations")
   void descriptionsAreSentences(Declaration declaration) {

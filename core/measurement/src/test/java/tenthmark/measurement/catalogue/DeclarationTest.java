@@ -85,6 +85,7 @@ class DeclarationTest {
     return new Declaration(
         name,
         Family.RECORDING,
+        FunctionRole.OTHER,
         ResultKind.NUMBER,
         "Gives a number.",
         "When a number is needed.",

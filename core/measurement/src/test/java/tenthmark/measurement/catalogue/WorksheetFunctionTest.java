@@ -118,6 +118,7 @@ class WorksheetFunctionTest {
         new Declaration(
             "GRIP",
             Family.RECORDING,
+            FunctionRole.OTHER,
             kind,
             "Gives a number.",
             "When a number is needed.",

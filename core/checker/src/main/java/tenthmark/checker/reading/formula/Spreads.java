@@ -4,6 +4,7 @@ import java.util.List;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.workbook.Cell;
+import tenthmark.measurement.catalogue.FunctionRole;
 
 /** Tells what is computed from the scatter of a series. */
 public final class Spreads {
@@ -24,7 +25,7 @@ public final class Spreads {
     boolean halfRange = functions.contains("MAX") && functions.contains("MIN");
     return own && root
         || halfRange
-        || functions.contains("LAB_REPEATS")
+        || functions.stream().anyMatch(NativeFunctions.ours(FunctionRole.REPEAT)::contains)
         || root
             && evaluation.precedents(cell).stream()
                 .anyMatch(

@@ -1,7 +1,6 @@
 package tenthmark.checker.reading.formula;
 
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.workbook.Cell;
@@ -10,8 +9,6 @@ import tenthmark.checker.workbook.Content;
 /** Tells totals: formulas that add cells up, straight or by their squares. */
 public final class Sums {
 
-  private static final Set<String> FUNCTIONS =
-      Set.of("SUM", "SQRT", "SUMSQ", "LAB_TOTAL", "ROUND", "ROUNDUP");
   private static final Pattern PRODUCT = Pattern.compile("[*/]|(?<![(,])-");
 
   private static final Pattern REFERENCE =
@@ -37,7 +34,7 @@ public final class Sums {
     boolean squares = formula.text().contains("^2") || functions.contains("SUMSQ");
     return adds
         && root == squares
-        && FUNCTIONS.containsAll(functions)
+        && NativeFunctions.TOTALS.containsAll(functions)
         && !PRODUCT.matcher(formula.text()).find();
   }
 }

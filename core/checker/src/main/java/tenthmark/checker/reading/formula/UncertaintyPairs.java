@@ -16,6 +16,7 @@ import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.reading.block.TypedSheet;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.formula.Binary;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
@@ -187,10 +188,11 @@ public final class UncertaintyPairs {
 
   private void byFunction(CellAddress cell, Expression tree) {
     for (Call call : evaluation.calls(cells.get(cell).cell())) {
-      if (call.function().equals("LAB_CARRY")) {
-        argument(call, 0).filter(range -> isOne(range)).ifPresent(v -> pair(cell, v.first()));
-        argument(call, 1)
-            .ifPresent(inputs -> argument(call, 2).ifPresent(sizes -> pairs(sizes, inputs)));
+      if (call.is(FunctionRole.CARRIED)) {
+        call.range("result").filter(range -> isOne(range)).ifPresent(v -> pair(cell, v.first()));
+        call.range("inputs")
+            .ifPresent(
+                inputs -> call.range("uncertainties").ifPresent(sizes -> pairs(sizes, inputs)));
       }
     }
     if (isProduct(tree)) {
@@ -227,10 +229,6 @@ public final class UncertaintyPairs {
     boolean counted =
         !cell.isFormula() || NativeFunctions.of(cell.cell()).stream().allMatch("SUM"::equals);
     return counted && cell.number() > 1 && cell.number() == Math.rint(cell.number());
-  }
-
-  private static Optional<CellRange> argument(Call call, int index) {
-    return call.argument(index).flatMap(Call.Argument::range);
   }
 
   private static boolean isOne(CellRange range) {

@@ -125,7 +125,7 @@ public final class Contributions {
 
   private Optional<Field> said(TypedCell part, TypedCell total) {
     return surroundings.evaluation().calls(part.cell()).stream()
-        .flatMap(call -> LabRoles.contribution(call.function()).stream())
+        .flatMap(call -> LabRoles.contribution(call).stream())
         .findFirst()
         .or(() -> scatter(part))
         .or(() -> heading(part, total).flatMap(this::kind))

@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import tenthmark.checker.evaluation.Call;
 import tenthmark.checker.reading.block.Block;
 import tenthmark.checker.reading.block.Direction;
 import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.record.Field;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.formula.CellRange;
 
@@ -43,12 +43,11 @@ final class LabResults implements Layout {
     Draft draft = new Draft(row);
     for (TypedCell cell : cells) {
       for (Call call : surroundings.evaluation().calls(cell.cell())) {
-        if (call.function().equals(LabRoles.RESULT)) {
+        if (call.is(FunctionRole.RESULT)) {
           draft.put(Field.RESULT, cell.address());
-          place(call, LabRoles.VALUE, row).ifPresent(place -> draft.put(Field.VALUE, place));
-          place(call, LabRoles.UNCERTAINTY, row)
-              .ifPresent(place -> draft.put(Field.UNCERTAINTY, place));
-          place(call, LabRoles.UNIT, row).ifPresent(place -> draft.put(Field.UNIT, place));
+          place(call, "value", row).ifPresent(place -> draft.put(Field.VALUE, place));
+          place(call, "uncertainty", row).ifPresent(place -> draft.put(Field.UNCERTAINTY, place));
+          place(call, "unit", row).ifPresent(place -> draft.put(Field.UNIT, place));
         }
       }
     }
@@ -68,7 +67,7 @@ final class LabResults implements Layout {
     Map<Field, CellAddress> found = new EnumMap<>(Field.class);
     for (TypedCell cell : cells) {
       surroundings.evaluation().calls(cell.cell()).stream()
-          .flatMap(call -> LabRoles.contribution(call.function()).stream())
+          .flatMap(call -> LabRoles.contribution(call).stream())
           .findFirst()
           .ifPresent(field -> found.putIfAbsent(field, cell.address()));
     }
@@ -83,8 +82,8 @@ final class LabResults implements Layout {
       Draft draft, Block block, Surroundings surroundings) {
     return draft.place(Field.UNCERTAINTY).flatMap(block::at).stream()
         .flatMap(cell -> surroundings.evaluation().calls(cell.cell()).stream())
-        .filter(call -> call.function().equals(LabRoles.TOTAL))
-        .flatMap(call -> call.argument(0).flatMap(Call.Argument::range).stream())
+        .filter(call -> call.is(FunctionRole.TOTAL))
+        .flatMap(call -> call.range("contributions").stream())
         .map(range -> filled(range, block))
         .findFirst();
   }
@@ -96,12 +95,10 @@ final class LabResults implements Layout {
         .collect(java.util.stream.Collectors.toSet());
   }
 
-  private static Optional<CellAddress> place(Call call, int index, int row) {
-    return Stream.of(call)
-        .flatMap(found -> found.argument(index).flatMap(Call.Argument::range).stream())
+  private static Optional<CellAddress> place(Call call, String parameter, int row) {
+    return call.range(parameter)
         .filter(range -> range.height() == 1 && range.width() == 1)
         .map(CellRange::first)
-        .filter(address -> address.row() == row)
-        .findFirst();
+        .filter(address -> address.row() == row);
   }
 }

@@ -5,7 +5,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.evaluation.NativeFunctions;
 import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.formula.CellRange;
 
 /** Tells which number of a line through points a formula gives. */
@@ -32,12 +34,18 @@ final class LineFormulas {
 
   private static final Pattern PICKED =
       Pattern.compile(
-          "INDEX\\(\\s*(?:LINEST|LAB_LINE)\\(.*\\)\\s*,\\s*(?<row>\\d+)?\\s*(?:,\\s*(?<column>\\d+)\\s*)?\\)",
+          "INDEX\\(\\s*(?:LINEST|"
+              + ours(FunctionRole.LINE)
+              + ")\\(.*\\)\\s*,\\s*(?<row>\\d+)?\\s*(?:,\\s*(?<column>\\d+)\\s*)?\\)",
           Pattern.CASE_INSENSITIVE);
   private static final Pattern SLOPE =
-      Pattern.compile("(?:SLOPE|LINEST|LAB_SLOPE)\\([^()]*\\)", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "(?:SLOPE|LINEST|" + ours(FunctionRole.SLOPE) + ")\\([^()]*\\)",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern INTERCEPT =
-      Pattern.compile("(?:INTERCEPT|LAB_INTERCEPT)\\([^()]*\\)", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "(?:INTERCEPT|" + ours(FunctionRole.INTERCEPT) + ")\\([^()]*\\)",
+          Pattern.CASE_INSENSITIVE);
 
   private final Evaluation evaluation;
 
@@ -64,11 +72,16 @@ final class LineFormulas {
     if (INTERCEPT.matcher(text).matches()) {
       return Part.INTERCEPT;
     }
-    String upper = text.toUpperCase(Locale.ROOT);
-    if (upper.startsWith("LAB_SLOPEERROR(")) {
-      return Part.SLOPE_UNCERTAINTY;
-    }
-    return upper.startsWith("LAB_INTERCEPTERROR(") ? Part.INTERCEPT_UNCERTAINTY : Part.NONE;
+    String called = text.substring(0, Math.max(0, text.indexOf('('))).toUpperCase(Locale.ROOT);
+    return switch (NativeFunctions.role(called).orElse(FunctionRole.OTHER)) {
+      case SLOPE_UNCERTAINTY -> Part.SLOPE_UNCERTAINTY;
+      case INTERCEPT_UNCERTAINTY -> Part.INTERCEPT_UNCERTAINTY;
+      default -> Part.NONE;
+    };
+  }
+
+  private static String ours(FunctionRole role) {
+    return String.join("|", NativeFunctions.ours(role));
   }
 
   /** One index alone counts along the first row. */
