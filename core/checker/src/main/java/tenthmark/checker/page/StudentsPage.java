@@ -64,9 +64,14 @@ public final class StudentsPage {
         texts.say("students.title"),
         header(
             h1(texts.say("students.title")), iff(!course.isEmpty(), p(course)), p(page.counts())),
-        div(page.students(), page.missing(), page.stale(unmatched)),
+        div(
+            page.students(),
+            page.missing(),
+            page.stale(unmatched),
+            new RemarksForm(grades, unmatched, page.wording).content()),
         provenance,
-        texts);
+        texts,
+        Optional.of(Page.resource("remarks.js")));
   }
 
   private String counts() {

@@ -16,6 +16,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -292,6 +293,42 @@ class GradesTest {
     assertThat(page.select("footer").text())
         .containsPattern(
             "Remarks of the instructor: remarks\\.csv of .*, fingerprint [0-9a-f]{12}");
+  }
+
+  /** What the button writes is tried in a browser by PagesInChromiumIT. */
+  @Test
+  void thePageOfTheStudentsHoldsARemarkForEachFindingAndThoseThatAreThere() throws Exception {
+    Path remarks =
+        Files.writeString(
+            folder.resolve("remarks.csv"),
+            RemarksFile.headings()
+                + "10001,unit-missing,Bench.C2,0,Said on the bench.\r\n"
+                + "10001,,,0.25,Late.\r\n"
+                + "10003,total-differs,Bench.A1,0,Not there any more.\r\n"
+                + "70000,,,1,Nobody.\r\n");
+    check("--remarks", remarks);
+
+    Document students = Jsoup.parse(Files.readString(reports.resolve("students.html")));
+
+    assertThat(students.select(".remark").stream().map(GradesTest::remark))
+        .contains(
+            "10001 unit-missing Bench.C2 0 Said on the bench.",
+            "10001   0.25 Late.",
+            "10003 total-differs Bench.A1 0 Not there any more.",
+            "70000   1 Nobody.");
+    assertThat(students.select("script")).hasSize(1);
+    assertThat(students.select("meta[http-equiv]").attr("content"))
+        .containsPattern("script-src 'sha256-[A-Za-z0-9+/]{43}='");
+  }
+
+  private static String remark(Element box) {
+    return String.join(
+        " ",
+        box.attr("data-student"),
+        box.attr("data-rule"),
+        box.attr("data-cell"),
+        box.select("[name=points]").attr("value"),
+        box.select("[name=because]").attr("value"));
   }
 
   @Test
