@@ -12,7 +12,7 @@ class ArgumentUnlikelyTest {
 
   @Test
   void saysWhichHaveChangedPlaces() {
-    Finding finding = Findings.only(Grid.sheet("Data").row("=LAB_DISPLAY(412.6,0.1,0.1,2)"));
+    Finding finding = Findings.onlyInCells(Grid.sheet("Data").row("=LAB_DISPLAY(412.6,0.1,0.1,2)"));
 
     assertThat(finding.rule().id()).isEqualTo("argument-unlikely");
     assertThat(Findings.found(finding))
@@ -31,7 +31,7 @@ class ArgumentUnlikelyTest {
         "=1+LAB_ROUNDEDERROR(2,82.5)"
       })
   void isFoundInEveryCall(String formula) {
-    assertThat(Findings.in(Grid.sheet("Data").row(formula)))
+    assertThat(Findings.inCells(Grid.sheet("Data").row(formula)))
         .containsExactly("A1 argument-unlikely");
   }
 
@@ -45,6 +45,6 @@ class ArgumentUnlikelyTest {
         "=LAB_DISPLAY(0.1,0,0.1,2)"
       })
   void isNotFoundInWhatMayBeMeant(String formula) {
-    assertThat(Findings.in(Grid.sheet("Data").row(formula))).isEmpty();
+    assertThat(Findings.inCells(Grid.sheet("Data").row(formula))).isEmpty();
   }
 }

@@ -26,6 +26,10 @@ class CausesTest {
     return Findings.all(workbook, grading).stream().map(CausesTest::told).toList();
   }
 
+  private static List<String> toldInCells(Workbook workbook, Grading grading) {
+    return Findings.allInCells(workbook, grading).stream().map(CausesTest::told).toList();
+  }
+
   private static String told(Finding finding) {
     return Findings.brief(finding)
         + finding
@@ -53,19 +57,19 @@ class CausesTest {
 
     @Test
     void standsAboveTheErrorThatItBringsAbout() {
-      assertThat(told(workbook, Grading.DECLARED))
+      assertThat(toldInCells(workbook, Grading.DECLARED))
           .containsExactly("A1 number-as-text", "B1 error-cell <- A1 number-as-text");
     }
 
     @Test
     void hidesNoErrorWhereItIsNotReported() {
-      assertThat(told(workbook, without("number-as-text"))).containsExactly("B1 error-cell");
+      assertThat(toldInCells(workbook, without("number-as-text"))).containsExactly("B1 error-cell");
     }
 
     @Test
     void explainsNoErrorThatHasAnotherReason() {
       assertThat(
-              told(
+              toldInCells(
                   Grid.sheet("Data").row("172,5", new Stored("=A1/0", "#DIV/0!")).workbook(),
                   Grading.DECLARED))
           .containsExactly("A1 number-as-text", "B1 error-cell");
@@ -83,7 +87,7 @@ class CausesTest {
 
     @Test
     void standsAboveTheResultsThatWereStoredThere() {
-      assertThat(told(workbook, Grading.DECLARED))
+      assertThat(toldInCells(workbook, Grading.DECLARED))
           .containsExactly(
               "A1 saved-without-extension", "A2 result-stale <- A1 saved-without-extension");
     }
@@ -91,7 +95,7 @@ class CausesTest {
     @Test
     void standsAboveThemWhereOnlyTheSpellingShowsIt() {
       assertThat(
-              told(
+              toldInCells(
                   Grid.sheet("Data")
                       .row(new Stored("=tenthmark.lab.reading(1,\"wide\",2)", 7))
                       .workbook(),
@@ -102,7 +106,7 @@ class CausesTest {
 
     @Test
     void hidesNoStaleResultWhereItIsNotReported() {
-      assertThat(told(workbook, without("saved-without-extension")))
+      assertThat(toldInCells(workbook, without("saved-without-extension")))
           .containsExactly("A2 result-stale");
     }
   }

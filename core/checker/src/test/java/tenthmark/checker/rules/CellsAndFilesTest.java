@@ -20,7 +20,8 @@ class CellsAndFilesTest {
 
     @Test
     void saysWhatTheFunctionRefuses() {
-      Finding finding = Findings.only(Grid.sheet("Data").row(0, "=LAB_READING(A1)", "=B1*2"));
+      Finding finding =
+          Findings.onlyInCells(Grid.sheet("Data").row(0, "=LAB_READING(A1)", "=B1*2"));
 
       assertThat(finding.rule().id()).isEqualTo("error-cell");
       assertThat(finding.cell().place()).isEqualTo("B1");
@@ -38,13 +39,15 @@ class CellsAndFilesTest {
           "=LAB_TOTAL(1E308*10)"
         })
     void isFoundForEveryBadArgument(String formula) {
-      assertThat(Findings.in(Grid.sheet("Data").row(formula))).containsExactly("A1 error-cell");
+      assertThat(Findings.inCells(Grid.sheet("Data").row(formula)))
+          .containsExactly("A1 error-cell");
     }
 
     @Test
     void namesTheCellOfARange() {
       Finding finding =
-          Findings.only(Grid.sheet("Data").row(0.5, "=LAB_TOTAL(A1:A3)").row("soft").row(0.1));
+          Findings.onlyInCells(
+              Grid.sheet("Data").row(0.5, "=LAB_TOTAL(A1:A3)").row("soft").row(0.1));
 
       assertThat(Findings.found(finding)).contains("row 2").contains("the text \"soft\"");
     }
@@ -52,7 +55,8 @@ class CellsAndFilesTest {
     @ParameterizedTest
     @CsvSource({"=1/0, #DIV/0!", "=A9:A10+\"x\", #VALUE!", "=SQRT(-1), #NUM!", "=#REF!+1, #REF!"})
     void namesTheErrorOfTheSpreadsheet(String formula, String name) {
-      assertThat(Findings.found(Findings.only(Grid.sheet("Data").row(formula)))).startsWith(name);
+      assertThat(Findings.found(Findings.onlyInCells(Grid.sheet("Data").row(formula))))
+          .startsWith(name);
     }
 
     @ParameterizedTest
@@ -63,7 +67,8 @@ class CellsAndFilesTest {
       "=A1/0, a number that does not divide by zero or by an empty cell"
     })
     void namesTheCellsThatHoldNoNumber(String formula, String expected) {
-      Finding finding = Findings.only(Grid.sheet("Data").row(12, "15.2 km/h", null, formula));
+      Finding finding =
+          Findings.onlyInCells(Grid.sheet("Data").row(12, "15.2 km/h", null, formula));
 
       assertThat(Findings.expected(finding)).isEqualTo(expected);
     }
@@ -76,7 +81,7 @@ class CellsAndFilesTest {
       "=Reading(1)*2, LAB_READING instead of READING"
     })
     void namesTheWordThatNobodyKnows(String formula, String expected) {
-      Finding finding = Findings.only(Grid.sheet("Data").row(new Stored(formula, "#NAME?")));
+      Finding finding = Findings.onlyInCells(Grid.sheet("Data").row(new Stored(formula, "#NAME?")));
 
       assertThat(finding.rule().id()).isEqualTo("error-cell");
       assertThat(Findings.expected(finding)).isEqualTo(expected);
@@ -85,21 +90,22 @@ class CellsAndFilesTest {
     /** Another program may know it. */
     @Test
     void isNotSaidOfAnUnknownFunctionThatResemblesNoneOfOurs() {
-      assertThat(Findings.in(Grid.sheet("Data").row(new Stored("=NOSUCHFUNCTION(2)", "#NAME?"))))
+      assertThat(
+              Findings.inCells(Grid.sheet("Data").row(new Stored("=NOSUCHFUNCTION(2)", "#NAME?"))))
           .containsExactly("A1 not-checkable");
     }
 
     @Test
     void partsArgumentsAsTheGuidesDo() {
       Finding finding =
-          Findings.only(Grid.sheet("Data").row("=LAB_RESULT(1,-1,\"a,b\",,\"brief\")"));
+          Findings.onlyInCells(Grid.sheet("Data").row("=LAB_RESULT(1,-1,\"a,b\",,\"brief\")"));
 
       assertThat(Findings.found(finding)).endsWith("(=LAB_RESULT(1;-1;\"a,b\";;\"brief\"))");
     }
 
     @Test
     void isNotSaidOfAPointLeftOutOfAChart() {
-      assertThat(Findings.in(Grid.sheet("Data").row("=NA()"))).isEmpty();
+      assertThat(Findings.inCells(Grid.sheet("Data").row("=NA()"))).isEmpty();
     }
   }
 
@@ -110,7 +116,7 @@ class CellsAndFilesTest {
     @ValueSource(
         strings = {"=A1*2", "=A1+B1", "=SQRT(A1)", "=AVERAGE(A1:B1)", "=A1/B1", "=STDEV(A1:B1)"})
     void isNotedInsteadOfTheErrorThatItBringsAbout(String formula) {
-      assertThat(Findings.in(Grid.sheet("Data").row("172,5", " 0,25 ", formula, "=C1+1")))
+      assertThat(Findings.inCells(Grid.sheet("Data").row("172,5", " 0,25 ", formula, "=C1+1")))
           .containsExactly("A1 number-as-text");
     }
 
@@ -125,33 +131,35 @@ class CellsAndFilesTest {
           "=SUM(B1:C1)*2"
         })
     void isNotedWhereAFormulaLeavesItOutWithoutAWord(String formula) {
-      assertThat(Findings.in(Grid.sheet("Data").row(172.5, "171,5", 172, 173, formula)))
+      assertThat(Findings.inCells(Grid.sheet("Data").row(172.5, "171,5", 172, 173, formula)))
           .containsExactly("B1 number-as-text");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"=COUNTA(A1:C1)", "=COUNT(A1:C1)", "=SUM(C1:D1)", "=SUM(A1:A1)"})
     void isNotNotedWhereNothingIsLeftOut(String formula) {
-      assertThat(Findings.in(Grid.sheet("Data").row(172.5, "171,5", 172, 173, formula))).isEmpty();
+      assertThat(Findings.inCells(Grid.sheet("Data").row(172.5, "171,5", 172, 173, formula)))
+          .isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"soft", "2 ends", "1.2.3", "gauge 2,5"})
     void isNoWordBesideTheNumbers(String word) {
-      assertThat(Findings.in(Grid.sheet("Data").row(172.5, word, 172, "=SUM(A1:C1)"))).isEmpty();
+      assertThat(Findings.inCells(Grid.sheet("Data").row(172.5, word, 172, "=SUM(A1:C1)")))
+          .isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"=SUM(A1:B1)", "=AVERAGE(A1,B1)", "=MAX(A1:B1)"})
     void isToldWithItsUnitWhereAFormulaPassesItOver(String formula) {
-      assertThat(Findings.in(Grid.sheet("Data").row("172.5 mm", 0.25, formula)))
+      assertThat(Findings.inCells(Grid.sheet("Data").row("172.5 mm", 0.25, formula)))
           .containsExactly("A1 number-as-text");
     }
 
     @Test
     void isNotedOnceHoweverManyThereAre() {
       Finding finding =
-          Findings.only(
+          Findings.onlyInCells(
               Grid.sheet("Data").row("172,5", "=A1*2").row("1,5", "=A2*2").row("−2,5E3", "=A3*2"));
 
       assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
@@ -163,7 +171,7 @@ class CellsAndFilesTest {
     @Test
     void isNoStaleResultWhereAProgramOfAnotherLanguageCalculatedWithIt() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data")
                       .row(
                           "172,5",
@@ -177,7 +185,7 @@ class CellsAndFilesTest {
     @Test
     void isNoStaleResultWhereTheProgramShowedAnError() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data")
                       .row(
                           "172.5", new Stored("=A1*2", "#VALUE!"), new Stored("=B1+1", "#VALUE!"))))
@@ -202,7 +210,7 @@ class CellsAndFilesTest {
     @ParameterizedTest
     @ValueSource(strings = {"=A1&\" mm\"", "=LEN(A1)", "=COUNTA(A1:B1)", "=IF(A1=\"\",0,B1)"})
     void isNotSaidWhereNoFormulaNeedsTheNumber(String formula) {
-      assertThat(Findings.in(Grid.sheet("Data").row("172,5", 0.25, formula))).isEmpty();
+      assertThat(Findings.inCells(Grid.sheet("Data").row("172,5", 0.25, formula))).isEmpty();
     }
 
     @ParameterizedTest
@@ -215,14 +223,14 @@ class CellsAndFilesTest {
       "'1,5', =LAB_READING(A1)"
     })
     void isNotWhyOtherFormulasAreInError(String text, String formula) {
-      assertThat(Findings.in(Grid.sheet("Data").row(text, formula)))
+      assertThat(Findings.inCells(Grid.sheet("Data").row(text, formula)))
           .containsExactly("B1 error-cell");
     }
 
     @Test
     void doesNotHideAStaleResultBesideIt() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data").row("1,5", "=A1*2").row(174, new Stored("=A2/2", 86.2))))
           .containsExactly("A1 number-as-text", "B2 result-stale");
     }
@@ -233,7 +241,7 @@ class CellsAndFilesTest {
 
     @Test
     void namesTheFunctionAndCountsWhatIsLeftOut() {
-      Finding finding = Findings.only(Grid.sheet("Data").row(1, 2, "=TINV(A1,B1)", "=C1+1"));
+      Finding finding = Findings.onlyInCells(Grid.sheet("Data").row(1, 2, "=TINV(A1,B1)", "=C1+1"));
 
       assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
       assertThat(Findings.found(finding))
@@ -251,7 +259,9 @@ class CellsAndFilesTest {
     @ValueSource(
         strings = {"unions-and-lines.ods", "unions-and-lines.xlsx", "unions-and-lines.xls"})
     void areNotCheckableInPlacesButNotStale(String name) throws Exception {
-      assertThat(Findings.in(WorkbookFile.read(Path.of("src/test/resources/saved-by-calc", name))))
+      assertThat(
+              Findings.inCells(
+                  WorkbookFile.read(Path.of("src/test/resources/saved-by-calc", name))))
           .extracting(Findings::brief)
           .contains("C23 not-checkable")
           .allMatch(finding -> finding.matches("[CD]23 not-checkable|[AB]30 .*"));
@@ -292,7 +302,7 @@ class CellsAndFilesTest {
     @Test
     void isToldByLostResultsToo() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data")
                       .row(
                           new Stored("=TENTHMARK.LAB.READING(1)", "#NAME?"),
@@ -304,7 +314,7 @@ class CellsAndFilesTest {
     @Test
     void isToldByResultsThatOnlyAMissingJavaExplains() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data")
                       .row(
                           new Stored("=TENTHMARK.LAB.READING(1)", "Err:504"),
@@ -315,7 +325,7 @@ class CellsAndFilesTest {
     @Test
     void isNotSaidOfAnArgumentThatCalcRefuses() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data")
                       .row(9, 0.1, new Stored("=TENTHMARK.LAB.CARRY(3,A1,B1)", "Err:504"))))
           .containsExactly("C1 error-cell");
@@ -323,7 +333,9 @@ class CellsAndFilesTest {
 
     @Test
     void isNotSaidOfFilesThatKeepTheNames() {
-      assertThat(Findings.in(Grid.sheet("Data").row(new Stored("=TENTHMARK.LAB.READING(1)", 0.1))))
+      assertThat(
+              Findings.inCells(
+                  Grid.sheet("Data").row(new Stored("=TENTHMARK.LAB.READING(1)", 0.1))))
           .isEmpty();
     }
   }

@@ -35,12 +35,13 @@ class CopiesTest {
       "4, =A3/B4"
     })
     void isFound(int row, String formula) {
-      assertThat(Findings.in(speeds(row, formula))).containsExactly("C" + row + " copy-differs");
+      assertThat(Findings.inCells(speeds(row, formula)))
+          .containsExactly("C" + row + " copy-differs");
     }
 
     @Test
     void namesTheNeighbour() {
-      Finding finding = Findings.only(speeds(4, "=A4/B4*1.05"));
+      Finding finding = Findings.onlyInCells(speeds(4, "=A4/B4*1.05"));
 
       assertThat(Findings.found(finding)).isEqualTo("=A4/B4*1.05, whereas C3 has =A3/B3");
       assertThat(Findings.expected(finding)).isEqualTo("a copy of the formula in C3");
@@ -55,7 +56,7 @@ class CopiesTest {
       "6, =SUM(C2:C5)" // a sum below
     })
     void isNotSaidOfEndsAndOtherFormulas(int row, String formula) {
-      assertThat(Findings.in(speeds(row, formula))).isEmpty();
+      assertThat(Findings.inCells(speeds(row, formula))).isEmpty();
     }
 
     @Test
@@ -65,7 +66,7 @@ class CopiesTest {
         grid.row(row * 0.5, "=A" + row + (row == 4 ? "*9.18" : "*9.81"));
       }
 
-      assertThat(Findings.in(grid)).containsExactly("B4 copy-differs");
+      assertThat(Findings.inCells(grid)).containsExactly("B4 copy-differs");
     }
   }
 
@@ -90,12 +91,13 @@ class CopiesTest {
     void isNotSaidBetweenFormulasThatFollowFromNothing() {
       Grid grid = Grid.sheet("Data").row("a", "=SQRT(3)").row("b", 2).row("c", "=SQRT(3)");
 
-      assertThat(Findings.in(grid)).isEmpty();
+      assertThat(Findings.inCells(grid)).isEmpty();
     }
 
     @Test
     void isNotSaidOfInputsBetweenCopiesThatAreComputedFromThem() {
-      assertThat(Findings.in(Grid.sheet("Data").row(1, "=A1*2", 7, "=C1*2", 9, "=E1*2"))).isEmpty();
+      assertThat(Findings.inCells(Grid.sheet("Data").row(1, "=A1*2", 7, "=C1*2", 9, "=E1*2")))
+          .isEmpty();
     }
 
     @Test
@@ -106,7 +108,7 @@ class CopiesTest {
           grid.row(row * 2.5, row * 1.5, row == odd ? 1.7 : "=A" + row + "/B" + row);
         }
 
-        assertThat(Findings.in(grid)).containsExactly("C" + odd + " typed-over");
+        assertThat(Findings.inCells(grid)).containsExactly("C" + odd + " typed-over");
       }
     }
 

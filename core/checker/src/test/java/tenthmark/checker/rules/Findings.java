@@ -3,6 +3,7 @@ package tenthmark.checker.rules;
 import java.util.List;
 import java.util.Set;
 import tenthmark.checker.course.Course;
+import tenthmark.checker.profile.Profile;
 import tenthmark.checker.profile.ProfileReader;
 import tenthmark.checker.profile.ProfileText;
 import tenthmark.checker.wording.CheckerTexts;
@@ -62,7 +63,53 @@ final class Findings {
 
   /** What the rules find, and what follows from what. */
   static List<Finding> all(Workbook workbook, Grading grading) {
-    return RULES.check(Inspection.of(workbook, FUNCTIONS, Course.PLAIN), grading);
+    return RULES.check(read(workbook, Course.PLAIN), grading);
+  }
+
+  /** What is to be put right in a workbook that holds no record, as place and rule. */
+  static List<String> inCells(Grid grid) {
+    return inCells(grid.workbook()).stream().flatMap(Finding::apart).map(Findings::brief).toList();
+  }
+
+  /** The same in full. */
+  static List<Finding> inCells(Workbook workbook) {
+    return toMend(allInCells(workbook, Grading.DECLARED));
+  }
+
+  /** What the rules find in a workbook that holds no record, and what follows from what. */
+  static List<Finding> allInCells(Workbook workbook, Grading grading) {
+    return RULES.check(withoutRecord(workbook, Course.PLAIN), grading);
+  }
+
+  /** What the rules find for a course with this profile in a workbook that holds no record. */
+  static List<Finding> inCells(Grid grid, String profile) {
+    Profile own = profile(profile);
+    return toMend(RULES.check(withoutRecord(grid.workbook(), own.course()), own.grading()));
+  }
+
+  private static Inspection withoutRecord(Workbook workbook, Course course) {
+    Inspection inspection = Inspection.of(workbook, FUNCTIONS, course);
+    if (!inspection.records().isEmpty()) {
+      throw new AssertionError("a record was read in " + workbook.sheets().get(0).name());
+    }
+    return inspection;
+  }
+
+  /** The one finding of a workbook that holds no record. */
+  static Finding onlyInCells(Grid grid) {
+    return only(inCells(grid.workbook()));
+  }
+
+  /**
+   * A workbook as the rules see it. A rule that finds nothing says something only where it had
+   * something to look at: a reader that recognises no record fails every test.
+   */
+  private static Inspection read(Workbook workbook, Course course) {
+    Inspection inspection = Inspection.of(workbook, FUNCTIONS, course);
+    if (inspection.records().isEmpty()) {
+      throw new AssertionError("no record was read in " + workbook.sheets().get(0).name());
+    }
+    return inspection;
   }
 
   private static List<Finding> toMend(List<Finding> findings) {
@@ -76,13 +123,15 @@ final class Findings {
 
   /** What the rules find for a course with this profile. */
   static List<Finding> in(Workbook workbook, String profile) {
-    ProfileText text = new ProfileReader(ALL.ids()).read(profile);
-    if (!(text instanceof ProfileText.Usable usable)) {
-      throw new AssertionError(text);
+    Profile own = profile(profile);
+    return toMend(RULES.check(read(workbook, own.course()), own.grading()));
+  }
+
+  private static Profile profile(String text) {
+    if (new ProfileReader(ALL.ids()).read(text) instanceof ProfileText.Usable usable) {
+      return usable.profile();
     }
-    Course course = usable.profile().course();
-    return toMend(
-        RULES.check(Inspection.of(workbook, FUNCTIONS, course), usable.profile().grading()));
+    throw new AssertionError("not a profile: " + text);
   }
 
   /** Each finding in each of its cells as place and rule, such as {@code D2 unit-missing}. */
@@ -128,7 +177,10 @@ final class Findings {
 
   /** The one finding of a workbook. */
   static Finding only(Grid grid) {
-    List<Finding> findings = in(grid.workbook());
+    return only(in(grid.workbook()));
+  }
+
+  private static Finding only(List<Finding> findings) {
     if (findings.size() != 1) {
       throw new AssertionError("not one finding: " + findings);
     }

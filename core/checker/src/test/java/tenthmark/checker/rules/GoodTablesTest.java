@@ -211,7 +211,7 @@ class GoodTablesTest {
             .row("Quantity", "Value", "Total")
             .row(36, 0.4, "=A2*B2");
 
-    assertThat(Findings.in(grid)).isEmpty();
+    assertThat(Findings.inCells(grid)).isEmpty();
   }
 
   @ParameterizedTest

@@ -39,7 +39,7 @@ class OtherLanguagesTest {
     @Test
     void mayBeInAnyLanguageAndFollowedInIt() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Vergleich")
                       .row(new Stored("=LAB_AGREE(172.5,0.5,172,0.5)", AGREEMENT))
                       .row(
@@ -52,7 +52,7 @@ class OtherLanguagesTest {
     @Test
     void thatExplainACellMaySayWhatOnlyThatOfficeShows() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Warum")
                       .row(5, new Stored("=LAB_WHY(A1)", "A1 zeigt Err:502: ein Fehler."))))
           .isEmpty();
@@ -61,7 +61,7 @@ class OtherLanguagesTest {
     @Test
     void areStaleWhereTheClaimIsAnother() {
       Finding finding =
-          Findings.only(
+          Findings.onlyInCells(
               Grid.sheet("Vergleich").row(new Stored("=LAB_AGREE(172.5,0.1,172,0.1)", AGREEMENT)));
       assertThat(finding.rule().id()).isEqualTo("result-stale");
       assertThat(Findings.expected(finding)).startsWith("\"Disagree: the values differ by 0.5");
@@ -71,7 +71,7 @@ class OtherLanguagesTest {
     @Test
     void mayJoinNumbersWithADecimalComma() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Daten").row(0.5, new Stored("=\"v = \"&A1&\" m/s\"", "v = 0,5 m/s"))))
           .isEmpty();
     }

@@ -34,20 +34,21 @@ class RangesAndLinesTest {
           "=ROUND(SUM(B3:B6),1)"
         })
     void isFoundAtEitherEnd(String formula) {
-      assertThat(Findings.in(times().row().row("mean", formula))).containsExactly("B8 range-short");
+      assertThat(Findings.inCells(times().row().row("mean", formula)))
+          .containsExactly("B8 range-short");
     }
 
     @Test
     void namesTheCellLeftOut() {
-      Finding finding = Findings.only(times().row().row("mean", "=AVERAGE(B2:B5)"));
+      Finding finding = Findings.onlyInCells(times().row().row("mean", "=AVERAGE(B2:B5)"));
 
       assertThat(Findings.found(finding)).isEqualTo("=AVERAGE(B2:B5) leaves out B6");
     }
 
     @Test
     void isNotSaidOfTheWholeSeries() {
-      assertThat(Findings.in(times().row("mean", "=AVERAGE(B2:B6)"))).isEmpty();
-      assertThat(Findings.in(times().row().row("mean", "=AVERAGE(B2:B6)"))).isEmpty();
+      assertThat(Findings.inCells(times().row("mean", "=AVERAGE(B2:B6)"))).isEmpty();
+      assertThat(Findings.inCells(times().row().row("mean", "=AVERAGE(B2:B6)"))).isEmpty();
     }
 
     @Test
@@ -55,7 +56,7 @@ class RangesAndLinesTest {
       Grid grid =
           times().row("accepted", 12.0).row("mean", "=AVERAGE(B2:B6)", "of 5", "=SUM(B2:B6)/5");
 
-      assertThat(Findings.in(grid)).isEmpty();
+      assertThat(Findings.inCells(grid)).isEmpty();
     }
 
     @Test
@@ -68,7 +69,7 @@ class RangesAndLinesTest {
               .row("first", "=AVERAGE(B2:B4)")
               .row("then", "=AVERAGE(B5:B8)");
 
-      assertThat(Findings.in(grid)).isEmpty();
+      assertThat(Findings.inCells(grid)).isEmpty();
     }
 
     @Test
@@ -82,17 +83,17 @@ class RangesAndLinesTest {
               .row(4, 12.7, "=AVERAGE(B4:B6)")
               .row(5, 12.5);
 
-      assertThat(Findings.in(grid)).isEmpty();
+      assertThat(Findings.inCells(grid)).isEmpty();
     }
 
     @Test
     void isANoteOfALineThroughAPart() {
-      Finding finding = Findings.only(times().row().row("slope", "=SLOPE(B2:B5,A2:A5)"));
+      Finding finding = Findings.onlyInCells(times().row().row("slope", "=SLOPE(B2:B5,A2:A5)"));
 
       assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);
       assertThat(Findings.expected(finding))
           .isEqualTo("a range that takes B6 in, or a word why this point is left out");
-      assertThat(Findings.in(times().row().row("slope", "=SLOPE(B2:B6,A2:A6)"))).isEmpty();
+      assertThat(Findings.inCells(times().row().row("slope", "=SLOPE(B2:B6,A2:A6)"))).isEmpty();
     }
 
     @Test
@@ -283,7 +284,7 @@ class RangesAndLinesTest {
     @Test
     void leavesASlopeAloneThatNoTextNames() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Lever").row(2.1, 4.9).row(4.0, 9.8).row("=SLOPE(B1:B2,A1:A2)")))
           .isEmpty();
     }

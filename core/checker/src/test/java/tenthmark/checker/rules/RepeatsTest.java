@@ -170,7 +170,7 @@ class RepeatsTest {
               .row()
               .row("slope", "=SLOPE(B2:B7,A2:A7)");
 
-      assertThat(Findings.in(grid)).containsExactly("B5 scatter-unlikely");
+      assertThat(Findings.inCells(grid)).containsExactly("B5 scatter-unlikely");
     }
   }
 

@@ -147,16 +147,16 @@ class ResultsTest {
 
     @Test
     void isFoundBetweenEqualFormulasAnywhere() {
-      assertThat(Findings.in(Grid.sheet("Data").row(1, "=A1*2").row(2, 4).row(3, "=A3*2")))
+      assertThat(Findings.inCells(Grid.sheet("Data").row(1, "=A1*2").row(2, 4).row(3, "=A3*2")))
           .containsExactly("B2 typed-over");
-      assertThat(Findings.in(Grid.sheet("Data").row(1, 2, 3).row("=A1*2", 4, "=C1*2")))
+      assertThat(Findings.inCells(Grid.sheet("Data").row(1, 2, 3).row("=A1*2", 4, "=C1*2")))
           .containsExactly("B2 typed-over");
     }
 
     @Test
     void isNotSaidOfStartValuesInputsAndOtherFormulas() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data")
                       .row(1, 0)
                       .row(2, "=B1+A2")
@@ -173,7 +173,7 @@ class ResultsTest {
 
     @Test
     void isFoundWithBothValues() {
-      Finding finding = Findings.only(Grid.sheet("Data").row(2, new Stored("=A1*3", 7)));
+      Finding finding = Findings.onlyInCells(Grid.sheet("Data").row(2, new Stored("=A1*3", 7)));
 
       assertThat(finding.rule().id()).isEqualTo("result-stale");
       assertThat(Findings.found(finding)).isEqualTo("the stored result 7");
@@ -183,7 +183,7 @@ class ResultsTest {
     @Test
     void isReportedWhereItBegins() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data").row(2, new Stored("=A1*3", 7), new Stored("=B1+1", 8))))
           .containsExactly("B1 result-stale");
     }
@@ -200,7 +200,7 @@ class ResultsTest {
     @Test
     void isNotSaidOfEqualChangingOrUnstoredValues() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Data")
                       .row(
                           0.1,

@@ -68,7 +68,7 @@ class TableFormsTest {
     @Test
     void areNotSeenInAGlossary() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Words")
                       .row("Quantity", "what is measured")
                       .row("Value", "the number that is read")
@@ -179,7 +179,7 @@ class TableFormsTest {
     @ParameterizedTest
     @CsvSource({"Constants, Quantity", "Given values, Quantity", "Lab 3, Name", "Lab 3, Part"})
     void areNotWhereTheyAreGiven(String sheet, String heading) {
-      assertThat(Findings.in(list(sheet, heading))).isEmpty();
+      assertThat(Findings.inCells(list(sheet, heading))).isEmpty();
     }
 
     @Test
@@ -190,7 +190,7 @@ class TableFormsTest {
               .row("Quantity", "Value", "Unit")
               .row("standard gravity", 9.80665, "m/s^2");
 
-      assertThat(Findings.in(grid)).isEmpty();
+      assertThat(Findings.inCells(grid)).isEmpty();
     }
   }
 
@@ -206,7 +206,7 @@ class TableFormsTest {
               .row("Quantity", "Value", "Unit", "Uncertainty")
               .row("Crank arm", 172.5, null, null, "=1/0");
 
-      assertThat(Findings.in(grid)).containsExactly("A1 sheet-hidden");
+      assertThat(Findings.inCells(grid)).containsExactly("A1 sheet-hidden");
     }
   }
 
@@ -427,7 +427,7 @@ class TableFormsTest {
     @Test
     void makeNoMeasurementsOfConstants() {
       assertThat(
-              Findings.in(
+              Findings.inCells(
                   Grid.sheet("Lab 3")
                       .row("Name", "Value", "Unit", "Comment")
                       .row("g", 9.81, "m/s^2", "from the book")))
