@@ -24,7 +24,20 @@ class HeadingGrammarTest {
     "Fuerza [N], Fuerza, N, NONE",
     "ln(U / V), ln(U/V), 1, NONE",
     "t / s, t, s, NONE",
-    "δm, m, '', DELTA"
+    "δm, m, '', DELTA",
+    "10 T in s, 10 T, s, NONE",
+    "µ = m/L in g/m, µ, g/m, NONE",
+    "N/t in 1/min, N/t, 1/min, NONE",
+    "ν² / 10³ Hz², ν², 10³ Hz², NONE",
+    "coefficient (10⁻⁶/K), coefficient, 10⁻⁶/K, NONE",
+    "x (Skt.), x, Skt., NONE",
+    "ln U, ln U, 1, NONE",
+    "p/p₀, p/p₀, 1, NONE",
+    "part Q/Ec, part Q/Ec, '', NONE",
+    "turns per second, '', 1/s, NONE",
+    "(2) Temperature (K), Temperature, K, NONE",
+    "dU (V), dU, V, NONE",
+    "u/x (%), x, %, SURE"
   })
   void nameQuantityAndUnit(String text, String name, String unit, Heading.Mark mark) {
     Heading heading = GRAMMAR.read(text).orElseThrow();
@@ -46,7 +59,11 @@ class HeadingGrammarTest {
     "percent error, COMPARISON",
     "Literaturwert, ACCEPTED",
     "promedio, MEAN",
-    "Unidad, UNIT"
+    "Unidad, UNIT",
+    "lect., READING",
+    "apar., INSTRUMENT",
+    "expanded uncertainty, UNCERTAINTY",
+    "gravedad g (dada), ACCEPTED"
   })
   void canStandForRoles(String text, Role role) {
     assertThat(GRAMMAR.read(text).orElseThrow().roles()).contains(role);
@@ -89,5 +106,17 @@ class HeadingGrammarTest {
   @CsvSource({"12.3", "0.5 mm", "12.30 ± 0.05 cm"})
   void areNoAmounts(String text) {
     assertThat(GRAMMAR.read(text)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"t (s)", "T₀", "m in g", "–", "Q/Ec", "x / mm"})
+  void areNoUnits(String text) {
+    assertThat(GRAMMAR.isUnit(text)).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"mm", "[mm]", "g/cm³", "clicks/s", "10³ Hz²", "1/min"})
+  void areUnits(String text) {
+    assertThat(GRAMMAR.isUnit(text)).isTrue();
   }
 }
