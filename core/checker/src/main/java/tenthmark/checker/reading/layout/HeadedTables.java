@@ -62,8 +62,12 @@ record HeadedTables(Direction direction) implements Layout {
     return surroundings.grammar().vocabulary().says(Notion.RECORDS, name.split("[_.\\d]", 2)[0]);
   }
 
-  /** Whether, after a blank line, labels and units stand in columns that held numbers only. */
-  private static boolean isOfTexts(int first, List<Integer> body, Lines lines) {
+  /**
+   * Whether, after a blank line, labels and units stand in columns that held numbers only, or labels
+   * at the table's left edge.
+   */
+  private static boolean isLabelled(
+      int first, List<Integer> body, Lines lines, int left) {
     Map<Integer, Integer> texts = new HashMap<>();
     int line = first;
     while (lines.all().containsKey(line)) {
@@ -77,15 +81,22 @@ record HeadedTables(Direction direction) implements Layout {
                       Integer::sum));
       line++;
     }
-    return texts.entrySet().stream()
+    List<Integer> labelled =
+        texts.entrySet().stream()
             .filter(column -> column.getValue() > 1)
-            .filter(column -> isOfNumbers(column.getKey(), body, lines))
-            .count()
-        >= MOST_LABELLED;
+            .map(Map.Entry::getKey)
+            .filter(place -> isOfNumbers(place, body, lines))
+            .toList();
+    return labelled.size() >= MOST_LABELLED || labelled.contains(left);
   }
 
+  /** A sentence alone in its line says nothing of the column that it begins in. */
   private static boolean isOfNumbers(int place, List<Integer> body, Lines lines) {
-    List<TypedCell> cells = body.stream().flatMap(line -> lines.at(line, place).stream()).toList();
+    List<TypedCell> cells =
+        body.stream()
+            .filter(line -> lines.line(line).size() > 1)
+            .flatMap(line -> lines.at(line, place).stream())
+            .toList();
     return !cells.isEmpty() && cells.stream().allMatch(TypedCell::isNumber);
   }
 
@@ -112,7 +123,7 @@ record HeadedTables(Direction direction) implements Layout {
         break;
       }
       boolean blank = line.getKey() - previous > 1 && previous != header.last();
-      if (blank && lines.direction() == Direction.ROWS && isOfTexts(line.getKey(), body, lines)) {
+      if (blank && lines.direction() == Direction.ROWS && isLabelled(line.getKey(), body, lines, header.left())) {
         break;
       }
       if (lines.direction() == Direction.ROWS
