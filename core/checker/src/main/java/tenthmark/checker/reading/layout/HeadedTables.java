@@ -63,11 +63,10 @@ record HeadedTables(Direction direction) implements Layout {
   }
 
   /**
-   * Whether, after a blank line, labels and units stand in columns that held numbers only, or labels
-   * at the table's left edge.
+   * Whether, after a blank line, labels and units stand in columns that held numbers only, or
+   * labels at the table's left edge.
    */
-  private static boolean isLabelled(
-      int first, List<Integer> body, Lines lines, int left) {
+  private static boolean isLabelled(int first, List<Integer> body, Lines lines, int left) {
     Map<Integer, Integer> texts = new HashMap<>();
     int line = first;
     while (lines.all().containsKey(line)) {
@@ -123,7 +122,9 @@ record HeadedTables(Direction direction) implements Layout {
         break;
       }
       boolean blank = line.getKey() - previous > 1 && previous != header.last();
-      if (blank && lines.direction() == Direction.ROWS && isLabelled(line.getKey(), body, lines, header.left())) {
+      if (blank
+          && lines.direction() == Direction.ROWS
+          && isLabelled(line.getKey(), body, lines, header.left())) {
         break;
       }
       if (lines.direction() == Direction.ROWS
