@@ -159,6 +159,12 @@ public final class FormulaUnits {
               computed.shown(),
               figure(computed.measure().over(stated.measure())),
               stated.shown()));
+    } else if (computed.isConvertedInVain(stated.measure())) {
+      fault(
+          cell,
+          true,
+          Message.of("unit-unlike-formula.vain", shown(cell), stated.shown()),
+          Message.of("unit-unlike-formula.vain.expected", stated.shown()));
     }
   }
 

@@ -23,7 +23,7 @@ record Term(Measure measure, Map<String, Double> symbols, List<Double> numbers, 
   /** Each number more would double what has to be tried. */
   private static final int MOST_NUMBERS = 8;
 
-  /** In 600/t for ten turns a minute's 60 stands with the number of turns. */
+  /** In 600/t a minute's 60 stands with ten turns, in d/2000 a thousand with the half. */
   private static final int MOST_COUNTED = 100;
 
   /** Students write 3.14 and 57.3. */
@@ -86,9 +86,9 @@ record Term(Measure measure, Map<String, Double> symbols, List<Double> numbers, 
   }
 
   private boolean canMake(double needed, int from, double made) {
-    double times = made / needed;
+    double times = Math.max(made / needed, needed / made);
     boolean counted = !Structural.isPowerOfTen(made) && times <= MOST_COUNTED;
-    if (Math.abs(times - (counted ? Math.max(1, Math.rint(times)) : 1)) <= SAME) {
+    if (Math.abs(times - (counted ? Math.rint(times) : 1)) <= SAME) {
       return true;
     }
     for (int i = from; i < numbers.size(); i++) {
@@ -97,6 +97,16 @@ record Term(Measure measure, Map<String, Double> symbols, List<Double> numbers, 
       }
     }
     return false;
+  }
+
+  /** Whether the units fit without its only number of a thousand or more, or as small a part. */
+  boolean isConvertedInVain(Measure other) {
+    return Math.abs(measure.over(other) - 1) <= SAME
+        && numbers.stream()
+                .filter(Structural::isPowerOfTen)
+                .filter(number -> Math.abs(Math.log10(number)) > 2.5)
+                .count()
+            == 1;
   }
 
   /** Whether it is a ratio in percent, which may stand below a heading with a unit. */

@@ -2,6 +2,7 @@ package tenthmark.checker.rules;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -78,7 +79,7 @@ record CarriedComparison(Derivation.Followed derivation, Expansion expansion) {
     return Message.joined("list.further", parts);
   }
 
-  /** One input alone gives the same in every way. */
+  /** One input alone gives the same in every way; no number is said twice. */
   private static Message sizes(CarriedUncertainty carried) {
     if (carried.inputs().size() == 1 && carried.sizes().containsKey(Way.STRAIGHT)) {
       return Message.of(
@@ -87,8 +88,10 @@ record CarriedComparison(Derivation.Followed derivation, Expansion expansion) {
           contributions(carried));
     }
     List<Message> sizes = new ArrayList<>();
+    Set<Message> said = new HashSet<>();
     for (Way way : Way.values()) {
-      if (carried.sizes().containsKey(way)) {
+      if (carried.sizes().containsKey(way)
+          && said.add(Numbers.showBriefly(carried.sizes().get(way)))) {
         Message size = Numbers.showBriefly(carried.sizes().get(way));
         sizes.add(
             switch (way) {

@@ -137,6 +137,7 @@ class UnitUnlikeFormulaTest {
       "kg, m, s, =0.5*B2*(B3/B4)^2, J",
       "s, s, s, =60/B2, 1/min",
       "s, s, s, =600/B2, 1/min",
+      "kg, mm, mm, =B2*(B3/2000)^2, kg·m²",
       "m, m, m, =(B2-B3)/B3*100, %",
       "m, m, m, =(B2-B3)/B3, %",
       "spokes, m, m, =B2/B3, m",
