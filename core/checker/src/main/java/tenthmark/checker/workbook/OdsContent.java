@@ -273,15 +273,15 @@ final class OdsContent {
       int repeats = count("number-columns-repeated");
       merge(column);
       Optional<CellRange> array = array(column);
-      boolean percent = attribute(OFFICE, "value-type").orElse("").equals("percentage");
-      Optional<Content> content = new CellElement().read(array, () -> isNote(column));
+      CellElement cell = new CellElement();
+      Optional<Content> content = cell.read(array, () -> isNote(column));
       if (content.isPresent()) {
         if (column + (long) repeats > Limits.COLUMNS) {
           throw limits.tooManyCells();
         }
         tally.require(placed.size() + (long) repeats);
         for (int i = 0; i < repeats; i++) {
-          placed.add(new Placed(column + i, content.get(), percent));
+          placed.add(new Placed(column + i, content.get(), cell.format));
         }
       }
       return Math.addExact(column, repeats);
@@ -299,9 +299,7 @@ final class OdsContent {
         for (Placed cell : placed) {
           tally.cell(cell.content());
           sheet.put(cell.column(), row + i, cell.content());
-          if (cell.percent()) {
-            sheet.percent(cell.column(), row + i);
-          }
+          sheet.format(cell.column(), row + i, cell.format());
         }
       }
     }
@@ -342,7 +340,7 @@ final class OdsContent {
     }
   }
 
-  private record Placed(int column, Content content, boolean percent) {}
+  private record Placed(int column, Content content, NumberFormat format) {}
 
   /** A text that lies so many millimetres from the upper left corner of its sheet. */
   private record Floating(double x, double y, String text) {}
@@ -356,12 +354,16 @@ final class OdsContent {
     private final Optional<String> formula = attribute(TABLE, "formula");
     private final Optional<String> string = attribute(OFFICE, "string-value");
     private final Optional<Double> number = number();
+    private NumberFormat format = NumberFormat.PLAIN;
     private final boolean logical = attribute(OFFICE, "boolean-value").orElse("").equals("true");
 
     Optional<Content> read(Optional<CellRange> array, OdsText.Aside notes)
         throws XMLStreamException, UnreadableFileException {
       String shown = OdsText.paragraphs(xml, notes);
       Optional<Content> value = value(shown);
+      if (type.equals("float") || type.equals("percentage")) {
+        format = NumberFormat.seen(shown, type.equals("percentage"));
+      }
       return formula
           .<Content>map(
               written -> {

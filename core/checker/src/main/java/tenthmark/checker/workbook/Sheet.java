@@ -3,7 +3,7 @@ package tenthmark.checker.workbook;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import tenthmark.measurement.formula.CellAddress;
@@ -35,7 +34,7 @@ public final class Sheet {
   private final List<CellRange> merged;
   private final Map<CellAddress, String> comments;
   private final List<TextBox> boxes;
-  private final Set<CellAddress> percents;
+  private final Map<CellAddress, NumberFormat> formats;
 
   private Sheet(Builder builder) {
     this.name = builder.name;
@@ -44,7 +43,7 @@ public final class Sheet {
     this.merged = List.copyOf(builder.merged);
     this.comments = Collections.unmodifiableMap(new LinkedHashMap<>(builder.comments));
     this.boxes = List.copyOf(builder.boxes);
-    this.percents = Set.copyOf(builder.percents);
+    this.formats = Map.copyOf(builder.formats);
   }
 
   /** The same sheet with other contents in those of some cells that lie on it. */
@@ -54,7 +53,7 @@ public final class Sheet {
     other.merged.addAll(merged);
     other.comments.putAll(comments);
     other.boxes.addAll(boxes);
-    other.percents.addAll(percents);
+    other.formats.putAll(formats);
     cells().filter(cell -> !contents.containsKey(cell.address())).forEach(other::put);
     contents.forEach(
         (cell, content) -> {
@@ -142,9 +141,9 @@ public final class Sheet {
     return rows.isEmpty() ? -1 : rows.lastKey();
   }
 
-  /** Whether a number is shown in percent, so that 0.02 reads 2 %. */
-  public boolean isShownInPercent(CellAddress cell) {
-    return percents.contains(cell);
+  /** What a person sees of a number besides its digits. */
+  public NumberFormat format(CellAddress cell) {
+    return formats.getOrDefault(cell, NumberFormat.PLAIN);
   }
 
   /** The merged areas. */
@@ -170,7 +169,7 @@ public final class Sheet {
     private final List<CellRange> merged = new ArrayList<>();
     private final Map<CellAddress, String> comments = new LinkedHashMap<>();
     private final List<TextBox> boxes = new ArrayList<>();
-    private final Set<CellAddress> percents = new HashSet<>();
+    private final Map<CellAddress, NumberFormat> formats = new HashMap<>();
     private boolean hidden;
 
     Builder(String name) {
@@ -190,8 +189,10 @@ public final class Sheet {
       put(cell.address().column(), cell.address().row(), cell.content());
     }
 
-    void percent(int column, int row) {
-      percents.add(new CellAddress(name, column, row));
+    void format(int column, int row, NumberFormat format) {
+      if (!format.equals(NumberFormat.PLAIN)) {
+        formats.put(new CellAddress(name, column, row), format);
+      }
     }
 
     Optional<Content> at(int column, int row) {

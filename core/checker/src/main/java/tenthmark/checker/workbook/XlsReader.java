@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.poi.EncryptedDocumentException;
@@ -35,6 +37,7 @@ final class XlsReader {
   private static final List<String> WORKBOOK_STREAMS = List.of("Workbook", "WORKBOOK", "BOOK");
 
   private final HSSFWorkbook source;
+  private final Map<String, NumberFormat> formats = new HashMap<>();
   private final Tally tally;
 
   private XlsReader(HSSFWorkbook source, Limits limits) {
@@ -103,9 +106,7 @@ final class XlsReader {
         if (content.isPresent()) {
           tally.cell(content.get());
           sheet.put(cell.getColumnIndex(), cell.getRowIndex(), content.get());
-          if (isShownInPercent(cell)) {
-            sheet.percent(cell.getColumnIndex(), cell.getRowIndex());
-          }
+          sheet.format(cell.getColumnIndex(), cell.getRowIndex(), format(cell));
         }
       }
     }
@@ -165,13 +166,13 @@ final class XlsReader {
     }
   }
 
-  private static boolean isShownInPercent(org.apache.poi.ss.usermodel.Cell cell) {
+  private NumberFormat format(org.apache.poi.ss.usermodel.Cell cell) {
     try {
-      String format = cell.getCellStyle().getDataFormatString();
-      return format != null && NumberFormats.isPercent(format);
+      String code = Objects.requireNonNullElse(cell.getCellStyle().getDataFormatString(), "");
+      return formats.computeIfAbsent(code, NumberFormat::of);
     } catch (RuntimeException damaged) {
       // A style that is nowhere says nothing of the cell; its number is there all the same.
-      return false;
+      return NumberFormat.PLAIN;
     }
   }
 

@@ -5,6 +5,7 @@ import java.net.URI;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLStreamConstants;
@@ -54,7 +55,7 @@ final class XlsxReader {
     XmlPart.read(archive, main, limits, this::readIndex);
     List<Relationship> relationships = relationships(main);
     List<String> texts = texts(relationships);
-    Set<Integer> percents = percents(relationships);
+    Map<Integer, NumberFormat> formats = formats(relationships);
     TableReferences tables = tables(relationships);
     List<Sheet> sheets = new ArrayList<>();
     Set<String> read = new HashSet<>();
@@ -67,7 +68,7 @@ final class XlsxReader {
                 part.get().target(),
                 limits,
                 xml ->
-                    new XlsxSheet(xml, entry.name(), entry.hidden(), texts, percents, tables, tally)
+                    new XlsxSheet(xml, entry.name(), entry.hidden(), texts, formats, tables, tally)
                         .read());
         addNotes(entry.name(), sheet, relationships(part.get().target()), read);
         sheets.add(sheet.build());
@@ -148,14 +149,14 @@ final class XlsxReader {
   }
 
   /** Damaged styles say nothing of the numbers, which are there all the same. */
-  private Set<Integer> percents(List<Relationship> relationships)
+  private Map<Integer, NumberFormat> formats(List<Relationship> relationships)
       throws IOException, UnreadableFileException {
     for (Relationship relationship : relationships) {
       if (relationship.is("styles") && archive.has(relationship.target())) {
-        return XmlPart.read(archive, relationship.target(), limits, XlsxStyles::inPercent);
+        return XmlPart.read(archive, relationship.target(), limits, XlsxStyles::formats);
       }
     }
-    return Set.of();
+    return Map.of();
   }
 
   private List<Relationship> relationships(String part)

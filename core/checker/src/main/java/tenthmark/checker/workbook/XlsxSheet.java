@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -24,7 +23,7 @@ final class XlsxSheet {
 
   private final XMLStreamReader xml;
   private final List<String> texts;
-  private final Set<Integer> percents;
+  private final Map<Integer, NumberFormat> formats;
   private final TableReferences tables;
   private final Tally tally;
   private final String name;
@@ -39,13 +38,13 @@ final class XlsxSheet {
       String name,
       boolean hidden,
       List<String> texts,
-      Set<Integer> percents,
+      Map<Integer, NumberFormat> formats,
       TableReferences tables,
       Tally tally) {
     this.xml = xml;
     this.name = name;
     this.texts = texts;
-    this.percents = percents;
+    this.formats = formats;
     this.tables = tables;
     this.tally = tally;
     this.sheet = new Sheet.Builder(name);
@@ -87,8 +86,8 @@ final class XlsxSheet {
   private void readCell() throws XMLStreamException, UnreadableFileException {
     place();
     String type = attribute(xml, "t").orElse("n");
-    boolean percent =
-        attribute(xml, "s").map(Integer::valueOf).filter(percents::contains).isPresent();
+    NumberFormat format =
+        attribute(xml, "s").map(Integer::valueOf).map(formats::get).orElse(NumberFormat.PLAIN);
     Optional<FormulaElement> formula = Optional.empty();
     Optional<String> value = Optional.empty();
     while (!ended("c")) {
@@ -106,9 +105,7 @@ final class XlsxSheet {
     if (content.isPresent()) {
       tally.cell(content.get());
       sheet.put(column, row, content.get());
-      if (percent) {
-        sheet.percent(column, row);
-      }
+      sheet.format(column, row, format);
     }
   }
 

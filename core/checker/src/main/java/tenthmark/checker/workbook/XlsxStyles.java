@@ -2,8 +2,8 @@ package tenthmark.checker.workbook;
 
 import static tenthmark.checker.workbook.XlsxReader.attribute;
 
-import java.util.HashSet;
-import java.util.Set;
+import java.util.HashMap;
+import java.util.Map;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -12,14 +12,15 @@ import javax.xml.stream.XMLStreamReader;
 final class XlsxStyles {
 
   /** The formats 9 and 10 are 0% and 0.00% (ECMA-376 part 1, 18.8.30; from memory). */
-  private static final Set<Integer> PERCENT = Set.of(9, 10);
+  private static final Map<Integer, NumberFormat> BUILT_IN =
+      Map.of(9, NumberFormat.of("0%"), 10, NumberFormat.of("0.00%"));
 
   private XlsxStyles() {}
 
-  /** The numbers of the cell styles that show percent. */
-  static Set<Integer> inPercent(XMLStreamReader xml) throws XMLStreamException {
-    Set<Integer> formats = new HashSet<>(PERCENT);
-    Set<Integer> styles = new HashSet<>();
+  /** What the cell styles show of numbers besides their digits, by the style's number. */
+  static Map<Integer, NumberFormat> formats(XMLStreamReader xml) throws XMLStreamException {
+    Map<Integer, NumberFormat> formats = new HashMap<>(BUILT_IN);
+    Map<Integer, NumberFormat> styles = new HashMap<>();
     boolean ofCells = false;
     int style = 0;
     while (xml.hasNext()) {
@@ -32,18 +33,18 @@ final class XlsxStyles {
       }
       switch (xml.getLocalName()) {
         case "numFmt" -> {
-          if (NumberFormats.isPercent(attribute(xml, "formatCode").orElse(""))) {
-            attribute(xml, "numFmtId").map(Integer::valueOf).ifPresent(formats::add);
-          }
+          NumberFormat format = NumberFormat.of(attribute(xml, "formatCode").orElse(""));
+          attribute(xml, "numFmtId")
+              .map(Integer::valueOf)
+              .filter(id -> !format.equals(NumberFormat.PLAIN))
+              .ifPresent(id -> formats.put(id, format));
         }
         case "cellXfs" -> ofCells = true;
         case "xf" -> {
-          if (ofCells
-              && attribute(xml, "numFmtId")
-                  .map(Integer::valueOf)
-                  .filter(formats::contains)
-                  .isPresent()) {
-            styles.add(style);
+          NumberFormat format =
+              attribute(xml, "numFmtId").map(Integer::valueOf).map(formats::get).orElse(null);
+          if (ofCells && format != null) {
+            styles.put(style, format);
           }
           style += ofCells ? 1 : 0;
         }

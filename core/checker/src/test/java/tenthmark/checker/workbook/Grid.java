@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -33,6 +35,7 @@ public final class Grid {
       List<List<Object>> rows,
       List<CellRange> merged,
       List<Note> notes,
+      Map<CellRange, String> formats,
       boolean hidden) {}
 
   /** A comment on a cell, or a text that lies on it. */
@@ -55,7 +58,14 @@ public final class Grid {
   }
 
   private Grid andPage(String name, boolean hidden) {
-    pages.add(new Page(name, new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), hidden));
+    pages.add(
+        new Page(
+            name,
+            new ArrayList<>(),
+            new ArrayList<>(),
+            new ArrayList<>(),
+            new HashMap<>(),
+            hidden));
     return this;
   }
 
@@ -69,6 +79,13 @@ public final class Grid {
   /** A comment on a cell of the last sheet, such as B3. */
   public Grid comment(String cell, String text) {
     return note(cell, true, text);
+  }
+
+  /** Shows a number of the last sheet in a format, such as 0.0" mm". */
+  public Grid format(String cell, String code) {
+    Page page = pages.get(pages.size() - 1);
+    page.formats().put(A1.range(page.name(), cell), code);
+    return this;
   }
 
   /** A box of text whose upper left corner lies on a cell of the last sheet, such as B3. */
@@ -115,6 +132,8 @@ public final class Grid {
         sheet.box(note.cell().left(), note.cell().top(), note.text());
       }
     }
+    page.formats()
+        .forEach((cell, code) -> sheet.format(cell.left(), cell.top(), NumberFormat.of(code)));
     if (page.hidden()) {
       sheet.hide();
     }

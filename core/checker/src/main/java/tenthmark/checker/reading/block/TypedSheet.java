@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.evaluation.Outcome;
 import tenthmark.checker.workbook.Cell;
+import tenthmark.checker.workbook.NumberFormat;
 import tenthmark.checker.workbook.Sheet;
 import tenthmark.measurement.catalogue.Value;
 import tenthmark.measurement.formula.CellAddress;
@@ -63,6 +64,11 @@ public final class TypedSheet {
   /** The cell at a place, if it shows something. */
   public Optional<TypedCell> at(int column, int row) {
     return Optional.ofNullable(rows.getOrDefault(row, EMPTY).get(column));
+  }
+
+  /** What a person sees of a number besides its digits. */
+  public NumberFormat format(CellAddress cell) {
+    return sheet.format(cell);
   }
 
   /** The numbers of the rows that show something. */

@@ -85,7 +85,7 @@ public final class CommonUncertainties {
         block.sheet().at(label.address().column(), label.address().row() + 1);
     Optional<Heading> heading = forAll ? grammar.read(label.text()) : Optional.empty();
     if (heading.filter(h -> h.mark() == Heading.Mark.SURE).isPresent()
-        && number.filter(TypedCell::isTyped).isPresent()) {
+        && number.filter(TypedCell::isTyped).filter(cell -> !isKnown(cell)).isPresent()) {
       String unit =
           block
               .sheet()
@@ -101,6 +101,10 @@ public final class CommonUncertainties {
               Optional.of(number.get().address()),
               label.address().row()));
     }
+  }
+
+  private boolean isKnown(TypedCell number) {
+    return all.stream().anyMatch(common -> common.cell().equals(Optional.of(number.address())));
   }
 
   private void text(TypedCell cell) {

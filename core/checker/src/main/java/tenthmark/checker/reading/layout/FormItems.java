@@ -2,11 +2,13 @@ package tenthmark.checker.reading.layout;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tenthmark.checker.reading.block.Block;
 import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.checker.reading.block.TypedSheet;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.reading.words.HeadingGrammar;
 import tenthmark.checker.reading.words.Role;
@@ -14,13 +16,19 @@ import tenthmark.checker.reading.words.Role;
 /** Takes the rows of a block apart into labels with what stands behind them. */
 final class FormItems {
 
+  private final TypedSheet sheet;
   private final List<TypedCell> row;
   private final HeadingGrammar grammar;
   private final Map<Integer, Heading> sections;
   private final List<FormItem> items = new ArrayList<>();
   private int at;
 
-  private FormItems(List<TypedCell> row, HeadingGrammar grammar, Map<Integer, Heading> sections) {
+  private FormItems(
+      TypedSheet sheet,
+      List<TypedCell> row,
+      HeadingGrammar grammar,
+      Map<Integer, Heading> sections) {
+    this.sheet = sheet;
     this.row = row;
     this.grammar = grammar;
     this.sections = sections;
@@ -28,19 +36,63 @@ final class FormItems {
 
   static List<FormItem> in(Block block, Surroundings surroundings) {
     List<FormItem> items = new ArrayList<>();
-    List<TypedCell> row = new ArrayList<>();
     Map<Integer, Heading> sections = new HashMap<>();
-    int number = -1;
-    for (TypedCell cell : block.cells()) {
-      if (cell.address().row() != number) {
-        items.addAll(new FormItems(row, surroundings.grammar(), sections).read());
-        row = new ArrayList<>();
-        number = cell.address().row();
-      }
-      row.add(cell);
+    for (List<TypedCell> row : rows(block)) {
+      items.addAll(new FormItems(block.sheet(), row, surroundings.grammar(), sections).read());
     }
-    items.addAll(new FormItems(row, surroundings.grammar(), sections).read());
     return items;
+  }
+
+  /** The rows of a block; one that begins with a number has the label that stands above it. */
+  private static List<List<TypedCell>> rows(Block block) {
+    Map<Integer, List<TypedCell>> rows = new LinkedHashMap<>();
+    block
+        .cells()
+        .forEach(
+            cell ->
+                rows.computeIfAbsent(cell.address().row(), none -> new ArrayList<>()).add(cell));
+    List<List<TypedCell>> labelled = new ArrayList<>();
+    rows.forEach(
+        (number, row) -> {
+          List<TypedCell> whole = new ArrayList<>(row);
+          labelAbove(number, rows)
+              .ifPresent(
+                  label -> {
+                    whole.add(0, label);
+                    reasonBelow(number, rows).ifPresent(whole::add);
+                  });
+          labelled.add(whole);
+        });
+    return labelled;
+  }
+
+  /**
+   * A text alone in the row above a number that no other follows below: in a form that is written
+   * downwards, or a question above its answer.
+   */
+  private static Optional<TypedCell> labelAbove(int row, Map<Integer, List<TypedCell>> rows) {
+    TypedCell number = rows.get(row).get(0);
+    List<TypedCell> above = rows.getOrDefault(row - 1, List.of());
+    if (number.isText() || above.size() != 1 || !above.get(0).isText()) {
+      return Optional.empty();
+    }
+    int column = number.address().column();
+    boolean series =
+        rows.getOrDefault(row + 1, List.of()).stream()
+            .anyMatch(cell -> cell.address().column() == column && cell.mayBeNumber());
+    return series || above.get(0).address().column() > column
+        ? Optional.empty()
+        : Optional.of(above.get(0));
+  }
+
+  /** A text alone below such a number that is no label of another. */
+  private static Optional<TypedCell> reasonBelow(int row, Map<Integer, List<TypedCell>> rows) {
+    List<TypedCell> below = rows.getOrDefault(row + 1, List.of());
+    boolean label =
+        rows.getOrDefault(row + 2, List.of()).stream().limit(1).anyMatch(cell -> !cell.isText());
+    return below.size() == 1 && below.get(0).isText() && !label
+        ? Optional.of(below.get(0))
+        : Optional.empty();
   }
 
   private List<FormItem> read() {
@@ -55,7 +107,7 @@ final class FormItems {
     TypedCell label = row.get(at++);
     Optional<Heading> heading =
         label.isText() && !label.isOfMatrix() && !isMerelyUnit(label)
-            ? grammar.read(label.text())
+            ? grammar.read(label.text()).or(() -> sentence(label))
             : Optional.empty();
     if (heading.isEmpty()) {
       return;
@@ -73,7 +125,8 @@ final class FormItems {
     TypedCell value = row.get(at++);
     Optional<TypedCell> behind = unit();
     boolean signed =
-        at < row.size() && Forms.isSign(row.get(at)) || behind.filter(this::leadsOn).isPresent();
+        at < row.size() && (Forms.isSign(row.get(at)) || Shown.isSigned(sheet, row.get(at)))
+            || behind.filter(this::leadsOn).isPresent();
     boolean size = heading.get().mark() == Heading.Mark.SURE && heading.get().name().isEmpty();
     Optional<TypedCell> uncertainty =
         size ? Optional.empty() : uncertainty(value, heading.get(), signed);
@@ -93,8 +146,22 @@ final class FormItems {
             uncertainty,
             signed,
             unit,
-            unit.flatMap(cell -> grammar.leadingUnit(cell.text())).orElse(""),
+            unit.flatMap(cell -> grammar.leadingUnit(cell.text()))
+                .or(() -> Shown.unit(sheet, value.address(), grammar))
+                .orElse(""),
             reason()));
+  }
+
+  /** A sentence before a value with its uncertainty names it as a label does. */
+  private Optional<Heading> sentence(TypedCell label) {
+    boolean result =
+        at + 2 < row.size()
+            && row.get(at).mayBeNumber()
+            && Forms.isSign(row.get(at + 1))
+            && row.get(at + 2).mayBeNumber();
+    return result && !grammar.isAmount(label.text())
+        ? Optional.of(Heading.of(label.text()))
+        : Optional.empty();
   }
 
   /** A heading of a section, with nothing behind it, speaks for the labels below it. */

@@ -108,13 +108,23 @@ final class HeadedTable {
               && before.isOfTexts()
               && before.texts().stream().allMatch(text -> text.equals("±") || text.equals("+/-"));
       boolean ofPair = before.heading().filter(Heading::pair).isPresent() && before.isOfNumbers();
-      if (unheaded && column.isOfNumbers() && (afterSign || ofPair)) {
+      boolean signed = isShownSigned(column);
+      if (column.isOfNumbers() && (unheaded && (afterSign || ofPair) || signed)) {
         roles.put(column.place(), Role.UNCERTAINTY);
+      }
+      if (signed && before.isOfNumbers() && roles.get(before.place()) == null) {
+        roles.put(before.place(), Role.VALUE);
       }
       if (afterSign && column.isOfNumbers() && roles.get(columns.get(i - 2).place()) == null) {
         roles.put(columns.get(i - 2).place(), Role.VALUE);
       }
     }
+  }
+
+  /** Whether all its numbers are shown behind plus or minus. */
+  private boolean isShownSigned(Column column) {
+    return !column.numbers().isEmpty()
+        && column.numbers().stream().allMatch(cell -> Shown.isSigned(lines.block().sheet(), cell));
   }
 
   /**

@@ -12,8 +12,9 @@ import tenthmark.checker.record.Field;
 import tenthmark.measurement.formula.CellAddress;
 
 /**
- * The unit of a value for which its table names none, where a person would look for it: behind the
- * value, behind its uncertainty, in the label beside or above it, in the caption of its table.
+ * The unit of a value for which its table names none, where a person would look for it: in its
+ * number format, behind the value, behind its uncertainty, in the label beside or above it, in the
+ * caption of its table.
  */
 public final class NearbyUnits {
 
@@ -65,12 +66,11 @@ public final class NearbyUnits {
 
   private Optional<String> near(
       TypedSheet sheet, CellAddress value, Optional<CellAddress> uncertainty) {
-    return behind(sheet, value)
-        .or(
-            () ->
-                uncertainty
-                    .filter(cell -> cell.sheet().equals(sheet.name()))
-                    .flatMap(cell -> behind(sheet, cell)))
+    Optional<CellAddress> size = uncertainty.filter(cell -> cell.sheet().equals(sheet.name()));
+    return Shown.unit(sheet, value, surroundings.grammar())
+        .or(() -> behind(sheet, value))
+        .or(() -> size.flatMap(cell -> Shown.unit(sheet, cell, surroundings.grammar())))
+        .or(() -> size.flatMap(cell -> behind(sheet, cell)))
         .or(() -> labels.left(value).map(Labels.Label::heading).flatMap(NearbyUnits::unit))
         .or(() -> labels.above(value).map(Labels.Label::heading).flatMap(NearbyUnits::unit));
   }

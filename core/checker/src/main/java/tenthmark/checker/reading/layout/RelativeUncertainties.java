@@ -68,7 +68,7 @@ public final class RelativeUncertainties {
     return surroundings
         .workbook()
         .sheet(cell.sheet())
-        .filter(sheet -> sheet.isShownInPercent(cell))
+        .filter(sheet -> sheet.format(cell).percent())
         .isPresent();
   }
 

@@ -40,6 +40,7 @@ public final class Reasons {
   private final Map<String, List<Prose>> prose = new LinkedHashMap<>();
   private final Map<CellAddress, String> comments = new HashMap<>();
   private final HeadingGrammar grammar;
+  private final Set<CellAddress> headings;
   private final Texts texts;
   private final Map<String, Optional<Rationale>> named = new HashMap<>();
   private final Map<Prose, String> spaced = new HashMap<>();
@@ -59,6 +60,7 @@ public final class Reasons {
       Set<CellAddress> parts,
       List<Sheet> noted) {
     this.grammar = grammar;
+    this.headings = headings;
     this.texts = new Texts(grammar);
     for (TypedSheet sheet : sheets) {
       this.sheets.put(sheet.name(), sheet);
@@ -198,7 +200,12 @@ public final class Reasons {
     String first = cells.get(0).text();
     return texts.isLabel(first)
         || texts.labelBefore(first).isPresent()
-        || cells.size() == 1 && Texts.words(first) >= Texts.WORDS;
+        || isAlone(cells) && Texts.words(first) >= Texts.WORDS;
+  }
+
+  /** Whether a cell stands alone in its line and names no part of a record. */
+  private boolean isAlone(List<TypedCell> cells) {
+    return cells.size() == 1 && !headings.contains(cells.get(0).address());
   }
 
   private Optional<Rationale> at(Proposal table, int line) {
@@ -214,7 +221,7 @@ public final class Reasons {
 
   private Optional<Rationale> fewWordsAt(Proposal table, int line) {
     List<TypedCell> cells = line(table, line);
-    return cells.size() == 1 && cells.get(0).isText() && Texts.words(cells.get(0).text()) > 1
+    return isAlone(cells) && cells.get(0).isText() && Texts.words(cells.get(0).text()) > 1
         ? Optional.of(new Rationale(cells.get(0).address(), cells.get(0).text()))
         : Optional.empty();
   }

@@ -43,6 +43,13 @@ public record Heading(
     qualifiers = Set.copyOf(qualifiers);
   }
 
+  /** A text that names a quantity by all its words. */
+  public static Heading of(String text) {
+    String name = text.replaceFirst("[\\s:?]+$", "");
+    return new Heading(
+        text, Set.of(), Set.of(), name, "", "", Optional.empty(), Mark.NONE, /* pair= */ false);
+  }
+
   /** Whether it can stand for a role. */
   public boolean can(Role role) {
     return roles.contains(role);
