@@ -1,10 +1,13 @@
 package tenthmark.checker.reading.layout;
 
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import tenthmark.checker.evaluation.Evaluation;
 import tenthmark.checker.reading.block.TypedCell;
+import tenthmark.checker.reading.formula.Sums;
 import tenthmark.checker.reading.formula.UncertaintyPairs;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.record.Amount;
@@ -138,6 +141,25 @@ record Column(
     return typicalSize().isPresent()
         && other.typicalSize().isPresent()
         && typicalSize().getAsDouble() < MUCH_SMALLER * other.typicalSize().getAsDouble();
+  }
+
+  /** Whether its formulas refer to the cells of another in their own lines. */
+  boolean refersTo(Column other, Evaluation evaluation) {
+    for (Map.Entry<Integer, TypedCell> cell : cells.entrySet()) {
+      TypedCell target = other.cells().get(cell.getKey());
+      if (target != null && cell.getValue().isFormula()) {
+        return evaluation.references(cell.getValue().cell()).stream()
+            .anyMatch(range -> range.contains(target.address()));
+      }
+    }
+    return false;
+  }
+
+  /** Whether its formulas, or most of them, add cells up. */
+  boolean isOfSums() {
+    List<TypedCell> formulas = cells.values().stream().filter(TypedCell::isFormula).toList();
+    long sums = formulas.stream().filter(cell -> Sums.isSum(cell.cell())).count();
+    return sums > 0 && 2 * sums >= formulas.size();
   }
 
   /** The unit that the heading states, or empty. */

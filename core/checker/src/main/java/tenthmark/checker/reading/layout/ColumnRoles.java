@@ -4,21 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import tenthmark.checker.evaluation.Evaluation;
-import tenthmark.checker.reading.block.TypedCell;
-import tenthmark.checker.reading.formula.Spreads;
-import tenthmark.checker.reading.formula.Sums;
-import tenthmark.checker.reading.formula.UncertaintyPairs;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.reading.words.HeadingGrammar;
 import tenthmark.checker.reading.words.Notion;
 import tenthmark.checker.reading.words.Role;
-import tenthmark.checker.unit.UnitReader;
 
 /**
  * Decides what each column of a table is. The words of a heading say what it can be; what stands
@@ -27,16 +21,13 @@ import tenthmark.checker.unit.UnitReader;
  */
 final class ColumnRoles {
 
-  private static final List<Role> CONTRIBUTIONS =
+  /** What a contribution to an uncertainty is called. */
+  static final List<Role> CONTRIBUTIONS =
       List.of(Role.READING, Role.PHYSICAL, Role.INSTRUMENT, Role.TIMING, Role.REPEAT);
 
   /** What a number with a unit is not. */
   private static final Set<Role> WITHOUT_UNIT =
       Set.of(Role.INDEX, Role.COUNT, Role.CYCLES, Role.DATE, Role.ENDS);
-
-  private static final Set<String> LONE_MARKS = Set.of("u", "σ", "uc", "u_c");
-
-  private static final String PREFIXES = "duse";
 
   private static final List<Role> ORDER_OF_BLANKS =
       List.of(
@@ -59,14 +50,14 @@ final class ColumnRoles {
   private final List<Column> columns;
   private final Evaluation evaluation;
   private final HeadingGrammar grammar;
-  private final UncertaintyPairs pairs;
+  private final UncertainMarks marks;
   private final Map<Integer, Role> roles = new TreeMap<>();
 
   private ColumnRoles(List<Column> columns, Surroundings surroundings) {
     this.columns = columns;
     this.evaluation = surroundings.evaluation();
     this.grammar = surroundings.grammar();
-    this.pairs = surroundings.pairs();
+    this.marks = new UncertainMarks(columns, evaluation);
   }
 
   /**
@@ -77,7 +68,7 @@ final class ColumnRoles {
     ColumnRoles decision = new ColumnRoles(columns, surroundings);
     columns.forEach(decision::decide);
     decision.partnered();
-    decision.byFormulas();
+    new FormulaRoles(columns, decision.roles, surroundings).decide();
     decision.findValue();
     return decision.roles;
   }
@@ -112,7 +103,8 @@ final class ColumnRoles {
     return uncertainty.place() == value.place() + 1
         && value.isOfNumbers()
         && value.heading().filter(h -> h.mark() == Heading.Mark.NONE).isPresent()
-        && (uncertainty.unit().isEmpty() || sameUnit(value.unit(), uncertainty.unit()));
+        && (uncertainty.unit().isEmpty()
+            || UncertainMarks.sameUnit(value.unit(), uncertainty.unit()));
   }
 
   /** A heading's words without its unit. */
@@ -121,75 +113,6 @@ final class ColumnRoles {
         .heading()
         .map(heading -> heading.text().replace(heading.unit(), "").strip())
         .orElse("");
-  }
-
-  /** Formulas say what is the uncertainty of what, whatever the headings are. */
-  private void byFormulas() {
-    for (Column values : columns) {
-      for (Column column : columns) {
-        if (column.isPairedWith(values, pairs) || column.isPartOf(values, pairs)) {
-          roles.put(column.place(), Role.UNCERTAINTY);
-          if (roles.get(values.place()) != Role.MEAN) {
-            roles.put(values.place(), Role.VALUE);
-          }
-        }
-      }
-    }
-    columns.stream()
-        .filter(this::isOfTotals)
-        .forEach(column -> roles.put(column.place(), Role.UNCERTAINTY));
-    columns.stream()
-        .filter(column -> isSummed(column) || isOfContributions(column))
-        .forEach(column -> roles.remove(column.place()));
-  }
-
-  /** Whether a column adds up others that contribute to an uncertainty. */
-  private boolean isOfTotals(Column column) {
-    return isOfSums(column)
-        && others(column)
-            .filter(other -> refersTo(column, other))
-            .map(other -> roles.get(other.place()))
-            .anyMatch(role -> role != null && CONTRIBUTIONS.contains(role))
-        && others(column)
-            .filter(other -> refersTo(column, other))
-            .noneMatch(other -> roles.get(other.place()) == Role.UNCERTAINTY);
-  }
-
-  private static boolean isOfSums(Column column) {
-    List<TypedCell> formulas =
-        column.cells().values().stream().filter(TypedCell::isFormula).toList();
-    long sums = formulas.stream().filter(cell -> Sums.isSum(cell.cell())).count();
-    return sums > 0 && 2 * sums >= formulas.size();
-  }
-
-  /** Whether a column is added up to the total, though no word calls it a contribution. */
-  private boolean isSummed(Column column) {
-    Role role = roles.get(column.place());
-    return role != null
-        && role != Role.UNCERTAINTY
-        && !CONTRIBUTIONS.contains(role)
-        && others(column)
-            .filter(other -> roles.get(other.place()) == Role.UNCERTAINTY && isOfSums(other))
-            .filter(other -> refersTo(other, column))
-            .anyMatch(other -> isSmaller(column, other));
-  }
-
-  /** Whether formulas elsewhere add most of a column's numbers up to uncertainties. */
-  private boolean isOfContributions(Column column) {
-    long summed =
-        column.numbers().stream().filter(cell -> pairs.isContribution(cell.address())).count();
-    Role role = roles.get(column.place());
-    return role != null
-        && !CONTRIBUTIONS.contains(role)
-        && summed > 0
-        && 2 * summed > column.numbers().size();
-  }
-
-  /** No part is larger than the sum. */
-  private static boolean isSmaller(Column part, Column sum) {
-    return part.typicalSize().isPresent()
-        && sum.typicalSize().isPresent()
-        && part.typicalSize().getAsDouble() <= sum.typicalSize().getAsDouble();
   }
 
   private void decide(Column column) {
@@ -313,19 +236,19 @@ final class ColumnRoles {
     }
     if (heading.mark() == Heading.Mark.DELTA) {
       return Optional.of(
-          isOfAnother(column, heading) && !hasOwnUncertainty(column)
+          marks.isOfAnother(column, heading) && !marks.hasOwnUncertainty(column)
               ? Role.UNCERTAINTY
               : Role.VALUE);
     }
-    if (isNamedByDelta(column, heading)
-        || heading.can(Role.COMPARISON) && isInUnit(heading) && hasOwnUncertainty(column)) {
+    if (marks.isNamedByDelta(column, heading)
+        || heading.can(Role.COMPARISON) && isInUnit(heading) && marks.hasOwnUncertainty(column)) {
       return Optional.of(Role.VALUE);
     }
     if (heading.roles().isEmpty()) {
       boolean counting =
           heading.unit().isEmpty() && column.isSequence() && column.numbers().size() > 2;
       return Optional.of(
-          isPrefixed(column, heading) || isLoneMark(column, heading)
+          marks.isPrefixed(column, heading) || marks.isLoneMark(column, heading)
               ? Role.UNCERTAINTY
               : counting && column.isTyped() ? Role.INDEX : Role.VALUE);
     }
@@ -348,17 +271,6 @@ final class ColumnRoles {
 
   private static boolean isInUnit(Heading heading) {
     return !heading.unit().isEmpty() && !heading.unit().equals("%") && !heading.unit().equals("1");
-  }
-
-  /** Whether the column right behind is an uncertainty, of this one or of what this one names. */
-  private boolean hasOwnUncertainty(Column column) {
-    return columns.stream()
-        .filter(other -> other.place() == column.place() + 1)
-        .flatMap(other -> other.heading().stream())
-        .anyMatch(
-            next ->
-                next.mark() == Heading.Mark.SURE
-                    && (next.name().isEmpty() || next.can(Role.COMPARISON)));
   }
 
   /** A contribution if it names one, the total else; or what merely sounds like it. */
@@ -491,100 +403,11 @@ final class ColumnRoles {
                     .heading()
                     .filter(h -> h.can(Role.UNCERTAINTY) || h.mark() != Heading.Mark.NONE)
                     .isPresent())
-        .anyMatch(other -> refersTo(other, column));
-  }
-
-  private boolean refersTo(Column from, Column to) {
-    for (Map.Entry<Integer, TypedCell> cell : from.cells().entrySet()) {
-      TypedCell target = to.cells().get(cell.getKey());
-      if (target != null && cell.getValue().isFormula()) {
-        return evaluation.references(cell.getValue().cell()).stream()
-            .anyMatch(range -> range.contains(target.address()));
-      }
-    }
-    return false;
-  }
-
-  /** Whether what a delta stands before is measured in another column. */
-  private boolean isOfAnother(Column column, Heading delta) {
-    boolean named =
-        others(column).anyMatch(other -> other.heading().filter(h -> names(h, delta)).isPresent());
-    return named || isOfSpread(column) || isSmallBeside(column);
-  }
-
-  private static boolean names(Heading value, Heading uncertain) {
-    return value.mark() == Heading.Mark.NONE && Naming.matches(value, uncertain.name());
+        .anyMatch(other -> other.refersTo(column, evaluation));
   }
 
   private java.util.stream.Stream<Column> others(Column column) {
     return columns.stream().filter(other -> other.place() != column.place());
-  }
-
-  /** Whether a column is computed from the scatter of a series. */
-  private boolean isOfSpread(Column column) {
-    return column.cells().values().stream()
-        .anyMatch(cell -> Spreads.isOfSpread(cell.cell(), evaluation));
-  }
-
-  /** A delta of another symbol is an uncertainty if it is small beside a value in the same unit. */
-  private boolean isSmallBeside(Column delta) {
-    return others(delta)
-        .filter(other -> other.place() < delta.place() && other.isOfNumbers())
-        .filter(other -> other.heading().filter(h -> h.mark() == Heading.Mark.NONE).isPresent())
-        .filter(other -> delta.unit().isEmpty() || sameUnit(other.unit(), delta.unit()))
-        .filter(delta::isSmallBeside)
-        .findAny()
-        .isPresent();
-  }
-
-  static boolean sameUnit(String one, String other) {
-    if (one.equals(other)) {
-      return true;
-    }
-    var first = UnitReader.STANDARD.read(one).known();
-    var second = UnitReader.STANDARD.read(other).known();
-    return first.isPresent() && second.isPresent() && first.get().isSameAs(second.get());
-  }
-
-  /** A letter before the symbol of another column, as in {@code dR}, {@code sx} or {@code uT}. */
-  private boolean isPrefixed(Column column, Heading heading) {
-    String name = heading.name();
-    return name.length() >= 2
-        && name.length() <= 8
-        && PREFIXES.indexOf(name.toLowerCase(Locale.ROOT).charAt(0)) >= 0
-        && isSymbolOfAnother(column, name.substring(1).strip());
-  }
-
-  /** A letter for uncertainties, alone over numbers that are small beside values. */
-  private boolean isLoneMark(Column column, Heading heading) {
-    return LONE_MARKS.contains(heading.name())
-        && !isNamedByDelta(column, heading)
-        && isSmallBeside(column);
-  }
-
-  /** What an uncertainty beside it has the symbol of is a value, whatever else stands above it. */
-  private boolean isNamedByDelta(Column column, Heading heading) {
-    return !heading.symbol().isEmpty()
-        && others(column)
-            .flatMap(other -> other.heading().stream())
-            .anyMatch(
-                other ->
-                    other.mark() == Heading.Mark.NONE
-                        ? isPrefixed(other.name(), heading)
-                        : other.symbol().equals(heading.symbol()));
-  }
-
-  private static boolean isPrefixed(String name, Heading heading) {
-    return name.length() == heading.symbol().length() + 1
-        && PREFIXES.indexOf(name.toLowerCase(Locale.ROOT).charAt(0)) >= 0
-        && name.substring(1).equals(heading.symbol());
-  }
-
-  private boolean isSymbolOfAnother(Column column, String symbol) {
-    return others(column)
-        .flatMap(other -> other.heading().stream())
-        .filter(heading -> heading.roles().isEmpty())
-        .anyMatch(heading -> heading.symbol().equals(symbol) || heading.name().equals(symbol));
   }
 
   /** A table with uncertainties has a value: if none is named, it stands to their left. */
@@ -603,7 +426,9 @@ final class ColumnRoles {
                     .filter(column -> column.place() < uncertainty.place())
                     .filter(column -> column.isOfNumbers() || column.isOfAmounts())
                     .filter(column -> !column.isSequence())
-                    .filter(column -> !isOfSums(uncertainty) || !refersTo(uncertainty, column))
+                    .filter(
+                        column ->
+                            !uncertainty.isOfSums() || !uncertainty.refersTo(column, evaluation))
                     .max(Comparator.comparing(Column::place)))
         .ifPresent(column -> roles.put(column.place(), Role.VALUE));
   }

@@ -190,7 +190,7 @@ final class Forms implements Layout {
       return items.stream()
           .filter(other -> other.row() < item.row() && item.row() - other.row() <= NEAR)
           .filter(other -> other.value().isNumber() && !other.anyUnit().isEmpty())
-          .filter(other -> ColumnRoles.sameUnit(other.anyUnit(), item.anyUnit()))
+          .filter(other -> UncertainMarks.sameUnit(other.anyUnit(), item.anyUnit()))
           .anyMatch(
               other -> Math.abs(item.value().number()) < 0.2 * Math.abs(other.value().number()));
     }

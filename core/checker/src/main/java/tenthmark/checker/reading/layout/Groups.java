@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tenthmark.checker.evaluation.Evaluation;
-import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.reading.formula.UncertaintyPairs;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.reading.words.Qualifier;
@@ -161,18 +160,7 @@ final class Groups {
 
   private boolean comesAfter(Column later, Column earlier) {
     return later.heading().filter(h -> h.is(Qualifier.COMBINED)).isPresent()
-        || refersTo(later, earlier);
-  }
-
-  private boolean refersTo(Column from, Column to) {
-    for (Map.Entry<Integer, TypedCell> cell : from.cells().entrySet()) {
-      TypedCell target = to.cells().get(cell.getKey());
-      if (target != null && cell.getValue().isFormula()) {
-        return evaluation.references(cell.getValue().cell()).stream()
-            .anyMatch(range -> range.contains(target.address()));
-      }
-    }
-    return false;
+        || later.refersTo(earlier, evaluation);
   }
 
   private boolean isRelative(Column column) {

@@ -1,0 +1,90 @@
+package tenthmark.checker.reading.layout;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import tenthmark.checker.evaluation.Evaluation;
+import tenthmark.checker.reading.formula.UncertaintyPairs;
+import tenthmark.checker.reading.words.Role;
+
+/** What formulas say of the columns of a table: which are uncertainties, totals and their parts. */
+final class FormulaRoles {
+
+  private final List<Column> columns;
+  private final Map<Integer, Role> roles;
+  private final Evaluation evaluation;
+  private final UncertaintyPairs pairs;
+
+  FormulaRoles(List<Column> columns, Map<Integer, Role> roles, Surroundings surroundings) {
+    this.columns = columns;
+    this.roles = roles;
+    this.evaluation = surroundings.evaluation();
+    this.pairs = surroundings.pairs();
+  }
+
+  /** Formulas say what is the uncertainty of what, whatever the headings are. */
+  void decide() {
+    for (Column values : columns) {
+      for (Column column : columns) {
+        if (column.isPairedWith(values, pairs) || column.isPartOf(values, pairs)) {
+          roles.put(column.place(), Role.UNCERTAINTY);
+          if (roles.get(values.place()) != Role.MEAN) {
+            roles.put(values.place(), Role.VALUE);
+          }
+        }
+      }
+    }
+    columns.stream()
+        .filter(this::isOfTotals)
+        .forEach(column -> roles.put(column.place(), Role.UNCERTAINTY));
+    columns.stream()
+        .filter(column -> isSummed(column) || isOfContributions(column))
+        .forEach(column -> roles.remove(column.place()));
+  }
+
+  /** Whether a column adds up others that contribute to an uncertainty. */
+  private boolean isOfTotals(Column column) {
+    return column.isOfSums()
+        && others(column)
+            .filter(other -> column.refersTo(other, evaluation))
+            .map(other -> roles.get(other.place()))
+            .anyMatch(role -> role != null && ColumnRoles.CONTRIBUTIONS.contains(role))
+        && others(column)
+            .filter(other -> column.refersTo(other, evaluation))
+            .noneMatch(other -> roles.get(other.place()) == Role.UNCERTAINTY);
+  }
+
+  /** Whether a column is added up to the total, though no word calls it a contribution. */
+  private boolean isSummed(Column column) {
+    Role role = roles.get(column.place());
+    return role != null
+        && role != Role.UNCERTAINTY
+        && !ColumnRoles.CONTRIBUTIONS.contains(role)
+        && others(column)
+            .filter(other -> roles.get(other.place()) == Role.UNCERTAINTY && other.isOfSums())
+            .filter(other -> other.refersTo(column, evaluation))
+            .anyMatch(other -> isSmaller(column, other));
+  }
+
+  /** Whether formulas elsewhere add most of a column's numbers up to uncertainties. */
+  private boolean isOfContributions(Column column) {
+    long summed =
+        column.numbers().stream().filter(cell -> pairs.isContribution(cell.address())).count();
+    Role role = roles.get(column.place());
+    return role != null
+        && !ColumnRoles.CONTRIBUTIONS.contains(role)
+        && summed > 0
+        && 2 * summed > column.numbers().size();
+  }
+
+  /** No part is larger than the sum. */
+  private static boolean isSmaller(Column part, Column sum) {
+    return part.typicalSize().isPresent()
+        && sum.typicalSize().isPresent()
+        && part.typicalSize().getAsDouble() <= sum.typicalSize().getAsDouble();
+  }
+
+  private Stream<Column> others(Column column) {
+    return columns.stream().filter(other -> other.place() != column.place());
+  }
+}
