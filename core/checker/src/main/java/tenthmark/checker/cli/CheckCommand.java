@@ -60,7 +60,7 @@ import tenthmark.measurement.wording.Sentences;
     },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    exitCodeList = {ExitStatus.CLEAN, ExitStatus.FOUND, ExitStatus.FAILED},
+    exitCodeList = {ExitStatus.CLEAN, ExitStatus.FOUND, ExitStatus.FAILED, ExitStatus.WRONG},
     footer = {
       "  tenthmark-checker check ada.ods",
       "  tenthmark-checker check --profile course.yaml --out feedback handed-in",

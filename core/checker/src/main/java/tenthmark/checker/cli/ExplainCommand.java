@@ -27,7 +27,7 @@ import tenthmark.measurement.wording.Language;
     versionProvider = Version.class,
     exitCodeList = {
       "0:the rule is explained",
-      "2:there is no such rule, or the command line is wrong"
+      "3:there is no such rule, or the command line is wrong"
     },
     footer = {
       "  tenthmark-checker explain total-differs",

@@ -35,7 +35,7 @@ import tenthmark.checker.workbook.UnreadableFileException;
     },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    exitCodeList = {"0:the copy is written", "2:no copy is written, or the command line is wrong"},
+    exitCodeList = {"0:the copy is written", "2:no copy is written", ExitStatus.WRONG},
     footer =
         "  tenthmark-checker profile hand-out lab-2.ods --profile lab-2.yaml --out"
             + " for-students.ods")

@@ -38,7 +38,7 @@ import tenthmark.checker.workbook.Reason;
     versionProvider = Version.class,
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND",
-    exitCodeList = {ExitStatus.CLEAN, ExitStatus.FOUND, ExitStatus.FAILED},
+    exitCodeList = {ExitStatus.CLEAN, ExitStatus.FOUND, ExitStatus.FAILED, ExitStatus.WRONG},
     footer = {
       "  tenthmark-checker check --profile course.yaml --out feedback handed-in",
       "  tenthmark-checker explain total-differs",
@@ -46,8 +46,11 @@ import tenthmark.checker.workbook.Reason;
     })
 public final class Main {
 
-  /** A file could not be checked, or the command line is wrong. */
+  /** A file could not be checked. */
   static final int FAILED = 2;
+
+  /** What the command line asks for cannot be done, and nothing was. */
+  static final int WRONG = 3;
 
   private Main() {}
 
@@ -96,7 +99,7 @@ public final class Main {
       err.println(fault.getMessage() + " (see " + help + ")");
       UnmatchedArgumentException.printSuggestions(fault, err);
     }
-    return FAILED;
+    return WRONG;
   }
 
   /** UTF-8 into files and pipes; a terminal says itself what it can show. */

@@ -30,7 +30,8 @@ import tenthmark.checker.workbook.UnreadableFileException;
     exitCodeList = {
       "0:the copy is written and every value is recalculated",
       "1:the copy is written; standard error names cells whose value could not be recalculated",
-      "2:no copy is written, or the command line is wrong"
+      "2:no copy is written",
+      ExitStatus.WRONG
     },
     footer = {
       "  tenthmark-checker plain lab-table.ods",

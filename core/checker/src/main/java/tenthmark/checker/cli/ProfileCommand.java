@@ -41,10 +41,7 @@ import tenthmark.measurement.wording.Sentences;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     synopsisSubcommandLabel = "COMMAND",
-    exitCodeList = {
-      "0:what was asked for was written",
-      "2:it was not, or the command line is wrong"
-    },
+    exitCodeList = {"0:what was asked for was written", "2:it was not", ExitStatus.WRONG},
     footer = {
       "  tenthmark-checker profile init first-table.ods --out course.yaml",
       "  tenthmark-checker profile hand-out lab-2.ods --profile lab-2.yaml --out for-students.ods"
@@ -109,7 +106,8 @@ final class ProfileCommand {
       versionProvider = Version.class,
       exitCodeList = {
         "0:the profile was written",
-        "2:the workbook cannot be read, the file exists, or the command line is wrong"
+        "2:the workbook cannot be read, the file exists",
+        ExitStatus.WRONG
       },
       footer = {
         "  tenthmark-checker profile init first-table.ods",

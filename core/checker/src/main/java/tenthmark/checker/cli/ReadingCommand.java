@@ -53,7 +53,8 @@ import tenthmark.measurement.wording.Sentences;
     exitCodeList = {
       "0:every number was understood",
       "1:something was not read",
-      "2:a file could not be read (the others were), or the command line is wrong"
+      "2:a file could not be read (the others were)",
+      ExitStatus.WRONG
     },
     footer = {
       "  tenthmark-checker reading ada.ods",

@@ -17,7 +17,7 @@ import tenthmark.measurement.wording.Language;
         "Prints every rule: what it looks for, why that matters, how to fix it, an example.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    exitCodeList = {"0:the rules are printed", "2:the command line is wrong"},
+    exitCodeList = {"0:the rules are printed", ExitStatus.WRONG},
     footer = {"  tenthmark-checker rules", "  tenthmark-checker rules --language fr"})
 final class RulesCommand implements Runnable {
 

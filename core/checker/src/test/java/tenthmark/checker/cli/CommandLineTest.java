@@ -104,8 +104,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"check", "check --format xml a.ods", "polish a.ods", ""})
-    void isTwoForAWrongCommandLine(String arguments) {
-      assertThat(run((Object[]) arguments.split(" "))).isEqualTo(2);
+    void isThreeForAWrongCommandLine(String arguments) {
+      assertThat(run((Object[]) arguments.split(" "))).isEqualTo(3);
       assertThat(err.toString()).isNotBlank();
     }
 
@@ -214,7 +214,7 @@ class CommandLineTest {
     @ParameterizedTest
     @ValueSource(strings = {"--threads", "--time-limit"})
     void needAtLeastOne(String option) {
-      assertThat(run("check", option, "0", folder)).isEqualTo(2);
+      assertThat(run("check", option, "0", folder)).isEqualTo(3);
       assertThat(err.toString()).startsWith(option + " is 0 but must be at least 1");
     }
   }
@@ -252,7 +252,7 @@ class CommandLineTest {
 
     @Test
     void needsAStateFile() {
-      assertThat(run("check", "--changed-only", folder)).isEqualTo(2);
+      assertThat(run("check", "--changed-only", folder)).isEqualTo(3);
       assertThat(err.toString()).startsWith("--changed-only needs --out DIR or --state FILE");
     }
 
@@ -274,7 +274,7 @@ class CommandLineTest {
     void hasATimeLimit() {
       Path file = good("ada.xlsx");
 
-      assertThat(run("plain", "--time-limit", "0", file)).isEqualTo(2);
+      assertThat(run("plain", "--time-limit", "0", file)).isEqualTo(3);
       assertThat(err.toString()).contains("--time-limit is 0 but must be at least 1");
       assertThat(run("plain", "--time-limit", "30", file)).isZero();
     }
@@ -515,7 +515,7 @@ class CommandLineTest {
 
       assertThat(run("profile", "init", good("good.xlsx"), "--out", kept)).isEqualTo(2);
       assertThat(run("profile", "init", kept)).isEqualTo(2);
-      assertThat(run("profile")).isEqualTo(2);
+      assertThat(run("profile")).isEqualTo(3);
 
       assertThat(kept).hasContent("course: mine");
       assertThat(err.toString())
@@ -660,7 +660,7 @@ class CommandLineTest {
 
     @Test
     void saysWhichRulesThereAreWhereThereIsNoSuchRule() {
-      assertThat(run("explain", "colour-wrong")).isEqualTo(2);
+      assertThat(run("explain", "colour-wrong")).isEqualTo(3);
       assertThat(err.toString())
           .startsWith("there is no rule colour-wrong; rules are ")
           .contains("total-differs, ");

@@ -98,7 +98,7 @@ class HelpTest {
       "chekc ., Unmatched argument, tenthmark-checker --help"
     })
     void isToldInALineWithTheWayToHelp(String line, String problem, String help) {
-      assertThat(checker(out, err).execute(line.split(" "))).isEqualTo(2);
+      assertThat(checker(out, err).execute(line.split(" "))).isEqualTo(3);
       String first = err.toString().lines().findFirst().orElseThrow();
       assertThat(first).startsWith(problem).endsWith("(see " + help + ")");
       assertThat(err.toString()).doesNotContain("Usage:");
@@ -107,7 +107,7 @@ class HelpTest {
 
     @Test
     void withoutACommandIsAnsweredWithAllCommands() {
-      assertThat(checker(out, err).execute()).isEqualTo(2);
+      assertThat(checker(out, err).execute()).isEqualTo(3);
       assertThat(err.toString()).contains("Usage:", "check", "explain");
     }
   }

@@ -71,7 +71,7 @@ class OutOptionTest {
 
   @Test
   void saysThatItLeavesNothingToCheck() {
-    assertThat(check(folder)).isEqualTo(2);
+    assertThat(check(folder)).isEqualTo(3);
 
     assertThat(err.toString()).contains("all that is to be checked lies in --out " + folder);
     assertThat(folder).isDirectoryNotContaining("glob:**.html");
@@ -100,7 +100,7 @@ class OutOptionTest {
   void saysBeforeItChecksThatTheFolderCannotBeMade() throws Exception {
     Path taken = Files.writeString(folder.resolve("out.txt"), "a file, no folder");
 
-    assertThat(check(taken)).isEqualTo(2);
+    assertThat(check(taken)).isEqualTo(3);
 
     assertThat(err.toString()).startsWith(taken.toString()).contains("cannot be read or written: ");
     assertThat(out.toString()).isEmpty();
@@ -153,7 +153,7 @@ class OutOptionTest {
   void hasTheFolderForItself() throws Exception {
     Path reports = folder.resolve("out");
     FolderLock other = FolderLock.take(reports).orElseThrow();
-    assertThat(check(reports)).isEqualTo(2);
+    assertThat(check(reports)).isEqualTo(3);
     other.close();
     assertThat(err.toString()).startsWith(reports + ": another check writes its reports there");
     assertThat(out.toString()).isEmpty();

@@ -106,7 +106,7 @@ class ReadingCommandTest {
 
   @Test
   void needsAtLeastOneThread() throws Exception {
-    assertThat(run("reading", "--threads", 0, whole("ada.xlsx"))).isEqualTo(2);
+    assertThat(run("reading", "--threads", 0, whole("ada.xlsx"))).isEqualTo(3);
     assertThat(err.toString()).startsWith("--threads and --time-limit must be at least 1");
   }
 
