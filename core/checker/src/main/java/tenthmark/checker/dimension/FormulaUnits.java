@@ -67,7 +67,6 @@ public final class FormulaUnits {
           "LOG10");
 
   private final Workbook workbook;
-  private final Evaluation evaluation;
   private final Set<CellAddress> counts;
   private final Formulas formulas = new Formulas();
   private final Names names;
@@ -87,7 +86,6 @@ public final class FormulaUnits {
       List<MeasurementRecord> records,
       Set<CellAddress> counts) {
     this.workbook = workbook;
-    this.evaluation = evaluation;
     this.counts = counts;
     this.names = new Names(evaluation.cells(), formulas);
     for (MeasurementRecord record : records) {
