@@ -54,6 +54,7 @@ public final class UncertaintyPairs {
   private final Map<CellAddress, CellAddress> parts = new HashMap<>();
   private final Set<CellAddress> shared = new HashSet<>();
   private final Set<CellAddress> contributions = new HashSet<>();
+  private final Set<CellAddress> extremes = new HashSet<>();
   private final Deque<CellAddress> open = new ArrayDeque<>();
 
   /** The pairs of the visible sheets of a workbook. */
@@ -330,10 +331,47 @@ public final class UncertaintyPairs {
     formulas.forEach(
         (cell, tree) ->
             Terms.halved(tree, Binary.SUBTRACT)
-                .map(middles::get)
+                .flatMap(
+                    ends -> Optional.ofNullable(middles.get(ends)).or(() -> between(cell, ends)))
                 .filter(middle -> middle.sheet().equals(cell.sheet()))
                 .filter(middle -> size(cell) < MOST_OF_MIDDLE * size(middle))
                 .ifPresent(middle -> pair(cell, middle)));
+  }
+
+  /** The best value that stands between the least and the greatest, by place and by size. */
+  private Optional<CellAddress> between(CellAddress cell, Set<Expression> ends) {
+    List<CellAddress> two =
+        ends.stream()
+            .flatMap(end -> terms(cell).cell(end).stream())
+            .filter(cells::containsKey)
+            .toList();
+    if (two.size() != 2 || !two.get(0).sheet().equals(two.get(1).sheet())) {
+      return Optional.empty();
+    }
+    CellAddress one = two.get(0);
+    CellAddress other = two.get(1);
+    CellAddress middle =
+        new CellAddress(
+            one.sheet(), (one.column() + other.column()) / 2, (one.row() + other.row()) / 2);
+    boolean beside =
+        one.row() == other.row() && Math.abs(one.column() - other.column()) == 2
+            || one.column() == other.column() && Math.abs(one.row() - other.row()) == 2;
+    if (!beside || !cells.containsKey(middle)) {
+      return Optional.empty();
+    }
+    double best = cells.get(middle).number();
+    double least = Math.min(cells.get(one).number(), cells.get(other).number());
+    double greatest = Math.max(cells.get(one).number(), cells.get(other).number());
+    if (best <= least || best >= greatest) {
+      return Optional.empty();
+    }
+    extremes.addAll(two);
+    return Optional.of(middle);
+  }
+
+  /** Whether a cell is the least or the greatest that a value beside it may be. */
+  public boolean isExtreme(CellAddress cell) {
+    return extremes.contains(cell);
   }
 
   /** The series that a spread, or what it is computed from, refers to. */

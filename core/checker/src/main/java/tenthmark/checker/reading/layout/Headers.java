@@ -277,6 +277,10 @@ final class Headers {
     if (headings.size() >= FEWEST_IN_A_COLUMN && beside > 0) {
       int last = isOfUnits(line + 1, headings) ? line + 1 : line;
       NavigableMap<Integer, Heading> whole = new TreeMap<>(headings);
+      headings.forEach(
+          (place, heading) ->
+              over(line, place, heading)
+                  .ifPresent(quantity -> whole.put(place, heading.under(quantity))));
       if (last > line) {
         headings.forEach(
             (place, heading) ->
@@ -290,6 +294,24 @@ final class Headers {
     }
     headings.clear();
     cells.clear();
+  }
+
+  /** The quantity to the left of a label that says no more than value or uncertainty. */
+  private Optional<Heading> over(int line, int place, Heading heading) {
+    boolean merelyRole =
+        heading.name().isEmpty()
+            && heading.unit().isEmpty()
+            && (heading.can(Role.VALUE) || heading.can(Role.UNCERTAINTY));
+    if (!merelyRole) {
+      return Optional.empty();
+    }
+    for (int above = place; above >= 0 && lines.at(line, above).isPresent(); above--) {
+      Optional<TypedCell> left = lines.at(line - 1, above);
+      if (left.isPresent()) {
+        return heading(left.get()).filter(Heading::isOfQuantity);
+      }
+    }
+    return Optional.empty();
   }
 
   private boolean hasNumberAfter(int line, int place) {

@@ -78,6 +78,9 @@ final class MeasuredLines {
       return false;
     }
     TypedCell value = group.value().cells().get(line);
+    if (value != null && surroundings.pairs().isExtreme(value.address())) {
+      return false;
+    }
     if (value != null && isPaired(value)) {
       return true;
     }

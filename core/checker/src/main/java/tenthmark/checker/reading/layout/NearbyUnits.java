@@ -4,10 +4,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tenthmark.checker.reading.block.TypedCell;
 import tenthmark.checker.reading.block.TypedSheet;
 import tenthmark.checker.reading.words.Heading;
 import tenthmark.checker.reading.words.HeadingGrammar;
+import tenthmark.checker.reading.words.Notion;
+import tenthmark.checker.reading.words.Vocabulary;
 import tenthmark.checker.record.Field;
 import tenthmark.measurement.formula.CellAddress;
 
@@ -19,6 +24,8 @@ import tenthmark.measurement.formula.CellAddress;
 public final class NearbyUnits {
 
   private static final int FARTHEST_CAPTION = 40;
+  private static final int LONGEST_SENTENCE = 300;
+  private static final Pattern WORDS = Pattern.compile("[\\s,;:!?]+|[.](?=\\s|$)");
 
   private final Surroundings surroundings;
   private final Labels labels;
@@ -52,6 +59,7 @@ public final class NearbyUnits {
     }
     near(sheet.get(), value, draft.place(Field.UNCERTAINTY))
         .or(() -> captions ? caption(sheet.get(), value) : Optional.empty())
+        .or(() -> captions ? ofAll(sheet.get()) : Optional.empty())
         .ifPresent(unit -> draft.unit(Field.VALUE, unit));
   }
 
@@ -86,6 +94,30 @@ public final class NearbyUnits {
 
   private static Optional<String> unit(Heading heading) {
     return Optional.of(heading.unit()).filter(unit -> !unit.isEmpty());
+  }
+
+  /** The one unit of which a text on the sheet says that all is in it. */
+  private Optional<String> ofAll(TypedSheet sheet) {
+    List<String> said =
+        sheet.cells().stream()
+            .filter(cell -> cell.isText() && cell.text().length() <= LONGEST_SENTENCE)
+            .filter(cell -> vocabulary().mentions(Notion.ALL, cell.text()))
+            .flatMap(cell -> unitsAfterIn(cell.text()))
+            .distinct()
+            .toList();
+    return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
+  }
+
+  private Stream<String> unitsAfterIn(String text) {
+    String[] words = WORDS.split(text);
+    return IntStream.range(1, words.length)
+        .filter(i -> vocabulary().says(Notion.IN, words[i - 1]))
+        .mapToObj(i -> words[i])
+        .filter(surroundings.grammar()::isUnit);
+  }
+
+  private Vocabulary vocabulary() {
+    return surroundings.grammar().vocabulary();
   }
 
   /** The unit in the line of text right above the rows that a value stands among. */

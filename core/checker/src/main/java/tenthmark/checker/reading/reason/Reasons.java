@@ -291,6 +291,13 @@ public final class Reasons {
     return text.labelled() || grammar.vocabulary().mentions(Notion.REASON, text.text());
   }
 
+  /** Whether a text states an uncertainty together with what was measured with. */
+  private boolean isOfInstrument(Prose text) {
+    return text.text().contains("±")
+        && (grammar.vocabulary().mentions(Notion.INSTRUMENT, text.text())
+            || grammar.vocabulary().mentions(Notion.OWN_ZERO, text.text()));
+  }
+
   private boolean names(Prose text, String name, String symbol) {
     String words =
         spaced.computeIfAbsent(
@@ -310,6 +317,7 @@ public final class Reasons {
             .filter(Prose::labelled)
             .findFirst()
             .or(() -> here.stream().filter(this::isReason).findFirst())
+            .or(() -> here.stream().filter(this::isOfInstrument).findFirst())
             .or(() -> here.stream().filter(text -> isBelow(text, table)).findFirst())
             .or(
                 () ->

@@ -141,8 +141,9 @@ public final class HeadingGrammar {
 
   /** The unit that a text begins with, before a comma or a bracket, or that it is. */
   public Optional<String> leadingUnit(String text) {
-    if (isUnit(text)) {
-      return Optional.of(bare(text));
+    String sentence = text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+    if (isUnit(sentence) || isUnit(text)) {
+      return Optional.of(bare(isUnit(sentence) ? sentence : text));
     }
     Matcher end = UNIT_ENDS.matcher(text);
     return end.find() && end.start() > 0

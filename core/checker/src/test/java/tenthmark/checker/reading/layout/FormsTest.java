@@ -90,6 +90,21 @@ class FormsTest {
   }
 
   @Nested
+  class Sentences {
+
+    @Test
+    void holdValueUncertaintyAndUnitInTheirCells() {
+      Grid grid =
+          Grid.sheet("Spoke")
+              .row("Its free length is", 262, "mm, give or take", 1, "mm.")
+              .row("The tone that I hear has", 410, "Hz, give or take", 5, "Hz.")
+              .row("That makes", "=2*B1*B2/1000", "m/s, give or take", "=B3*(D1/B1+D2/B2)", "m/s.");
+
+      assertThat(RecordsRead.of(grid)).containsExactly("B1 ± D1 mm", "B2 ± D2 Hz", "B3 ± D3 m/s");
+    }
+  }
+
+  @Nested
   class UnitsInNumberFormats {
 
     private static Grid pedal() {

@@ -76,6 +76,71 @@ class WithoutWordsTest {
   }
 
   @Nested
+  class HalfOfWhatLiesBetweenTheLeastAndTheGreatest {
+
+    private static Grid spokes(double best) {
+      return Grid.sheet("Spokes")
+          .row("object", "least (mm)", "best (mm)", "most (mm)", "half of it (mm)")
+          .row("spoke", 262.0, best, 263.0, "=(D2-B2)/2")
+          .row("chain", 262.0, best, 263.0, "=(D3-B3)/2");
+    }
+
+    @Test
+    void isTheUncertaintyOfTheBestValueBetweenThem() {
+      assertThat(RecordsRead.of(spokes(262.5))).containsExactly("C2 ± E2 mm", "C3 ± E3 mm");
+    }
+
+    @Test
+    void isNotThatOfANumberThatLiesElsewhere() {
+      assertThat(RecordsRead.of(spokes(170.0))).doesNotContain("C2 ± E2 mm");
+    }
+  }
+
+  @Nested
+  class AQuantityLeftOfValueAndUncertainty {
+
+    @Test
+    void namesThemAndSaysTheirUnit() {
+      Grid grid =
+          Grid.sheet("Lever")
+              .row("run", "", 1, 2, 3)
+              .row("force F in N", "value", 5.2, 10.1, 15.3)
+              .row("", "uncertainty", 0.2, 0.2, 0.2)
+              .row("path x in mm", "value", 3.0, 6.0, 9.0)
+              .row("", "uncertainty", 0.5, 0.5, 0.5);
+
+      assertThat(RecordsRead.of(grid))
+          .contains("C2 ± C3 N", "D2 ± D3 N", "C4 ± C5 mm", "E4 ± E5 mm")
+          .hasSize(6);
+    }
+  }
+
+  @Nested
+  class ASentenceOfUnits {
+
+    private static Grid card(String sentence) {
+      return Grid.sheet("Card")
+          .row("x", "u(x)", "y", "u(y)")
+          .row(1.0, 0.1, 2.1, 0.2)
+          .row(2.0, 0.1, 3.9, 0.2)
+          .row()
+          .row(sentence);
+    }
+
+    @Test
+    void servesAllThatHasNone() {
+      assertThat(RecordsRead.of(card("Both in cm, read by eye on the card.")))
+          .contains("A2 ± B2 cm", "C3 ± D3 cm");
+    }
+
+    @Test
+    void servesNothingWhereItSpeaksOfOneThing() {
+      assertThat(RecordsRead.of(card("The card is ruled in cm, as cards are.")))
+          .contains("A2 ± B2", "C3 ± D3");
+    }
+  }
+
+  @Nested
   class ALineAtTheFootThatFormulasUse {
 
     private static Grid lever(String work) {
