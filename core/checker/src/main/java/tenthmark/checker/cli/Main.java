@@ -8,6 +8,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.OptionalInt;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -56,6 +58,10 @@ public final class Main {
 
   /** Runs the checker and ends the program with its exit status. */
   public static void main(String[] arguments) {
+    OptionalInt elsewhere = ReadableLocale.run();
+    if (elsewhere.isPresent()) {
+      System.exit(elsewhere.getAsInt());
+    }
     // System.out would swallow that the disk is full.
     PrintWriter results = writer(new FileOutputStream(FileDescriptor.out));
     System.exit(run(commandLine(results, writer(System.err)), arguments));
@@ -81,6 +87,7 @@ public final class Main {
     return checker
         .setOut(out)
         .setErr(err)
+        .registerConverter(Path.class, new NamedPath())
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(Main::refuse)
         .setExecutionExceptionHandler((fault, command, parsed) -> failed(command, fault));

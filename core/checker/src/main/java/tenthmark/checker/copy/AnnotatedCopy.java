@@ -1,6 +1,8 @@
 package tenthmark.checker.copy;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.apache.poi.poifs.filesystem.FileMagic;
@@ -48,7 +50,7 @@ public final class AnnotatedCopy {
     WorkbookFile.read(original, limits);
     Annotations annotations = Annotations.of(report, provenance, texts);
     try {
-      if (FileMagic.valueOf(original.toFile()) == FileMagic.OLE2) {
+      if (isCompound(original)) {
         return OfficeCopy.xls(original, annotations);
       }
       return ContentCopy.isPossible(original)
@@ -59,6 +61,12 @@ public final class AnnotatedCopy {
     } catch (IOException | RuntimeException problem) {
       // POI reports what it cannot change by many unchecked exceptions.
       throw failure(Reason.ofCopy(problem), problem);
+    }
+  }
+
+  private static boolean isCompound(Path original) throws IOException {
+    try (InputStream content = FileMagic.prepareToCheckMagic(Files.newInputStream(original))) {
+      return FileMagic.valueOf(content) == FileMagic.OLE2;
     }
   }
 

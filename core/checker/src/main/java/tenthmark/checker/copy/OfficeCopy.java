@@ -4,14 +4,16 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
@@ -55,7 +57,8 @@ final class OfficeCopy {
   }
 
   static byte[] xls(Path original, Annotations annotations) throws IOException {
-    try (POIFSFileSystem container = new POIFSFileSystem(original.toFile(), true);
+    try (FileChannel channel = FileChannel.open(original);
+        POIFSFileSystem container = new POIFSFileSystem(channel, true);
         HSSFWorkbook workbook = new HSSFWorkbook(container)) {
       new OfficeCopy(workbook).annotate(annotations);
       XlsSheets.putLastInFront(workbook);
@@ -68,12 +71,12 @@ final class OfficeCopy {
   /** The document properties stay the student's: POI would name itself and the time of day. */
   static byte[] xlsx(Path original, Annotations annotations) throws IOException {
     ByteArrayOutputStream copy = new ByteArrayOutputStream();
-    try (ZipFile source = new ZipFile(original.toFile());
+    try (ZipFile source = ZipFile.builder().setPath(original).get();
         ZipInputStream parts =
             new ZipInputStream(new ByteArrayInputStream(annotated(original, annotations)));
         ZipOutputStream target = new ZipOutputStream(copy)) {
       for (ZipEntry part = parts.getNextEntry(); part != null; part = parts.getNextEntry()) {
-        ZipEntry own = source.getEntry(part.getName());
+        ZipArchiveEntry own = source.getEntry(part.getName());
         byte[] content = parts.readAllBytes();
         if (own != null && part.getName().startsWith("docProps/")) {
           try (InputStream stream = source.getInputStream(own)) {

@@ -32,7 +32,7 @@ public final class ContentCopy {
 
   /** Whether a packed file is an OpenDocument file, by its mimetype. */
   public static boolean isPossible(Path original) throws IOException {
-    try (java.util.zip.ZipFile zip = new java.util.zip.ZipFile(original.toFile())) {
+    try (ZipFile zip = ZipFile.builder().setPath(original).get()) {
       return zip.getEntry("mimetype") != null;
     }
   }

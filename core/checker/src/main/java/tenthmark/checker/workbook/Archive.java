@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Enumeration;
 import java.util.HashMap;
@@ -49,7 +50,7 @@ final class Archive implements AutoCloseable {
   static Archive open(Path file, Limits limits) throws IOException, UnreadableFileException {
     ZipFile zip = null;
     try {
-      zip = new ZipFile(file.toFile());
+      zip = zip(file);
       Archive archive = new Archive(zip, limits);
       archive.index();
       archive.verify(Files.size(file));
@@ -65,6 +66,33 @@ final class Archive implements AutoCloseable {
       if (zip != null) {
         zip.close();
       }
+    }
+  }
+
+  /**
+   * Java opens archives by the text of their names. One whose name is no text in the encoding of
+   * the system is opened by a link to it.
+   */
+  private static ZipFile zip(Path file) throws IOException {
+    if (isText(file)) {
+      return new ZipFile(file.toString());
+    }
+    Path folder = Files.createTempDirectory("tenthmark");
+    Path link = folder.resolve("link");
+    try {
+      Files.createSymbolicLink(link, file.toAbsolutePath());
+      return new ZipFile(link.toString());
+    } finally {
+      Files.deleteIfExists(link);
+      Files.delete(folder);
+    }
+  }
+
+  private static boolean isText(Path file) {
+    try {
+      return file.equals(Path.of(file.toString()));
+    } catch (InvalidPathException unreadable) {
+      return false;
     }
   }
 

@@ -1,6 +1,5 @@
 package tenthmark.checker.workbook;
 
-import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -53,7 +52,7 @@ public final class WorkbookFile {
   }
 
   private static String firstBytes(Path file) throws IOException {
-    try (InputStream stream = new FileInputStream(file.toFile())) {
+    try (InputStream stream = Files.newInputStream(file)) {
       return HexFormat.of().formatHex(stream.readNBytes(4));
     }
   }

@@ -1,6 +1,7 @@
 package tenthmark.checker.workbook;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -50,7 +51,8 @@ final class XlsReader {
       if (Files.size(file) > limits.inflatedBytes()) {
         throw limits.tooLarge();
       }
-      try (POIFSFileSystem container = new POIFSFileSystem(file.toFile(), true)) {
+      try (FileChannel channel = FileChannel.open(file);
+        POIFSFileSystem container = new POIFSFileSystem(channel, true)) {
         requireWorkbook(container.getRoot());
         try (HSSFWorkbook source = new HSSFWorkbook(container.getRoot(), false)) {
           return new XlsReader(source, limits).workbook();
