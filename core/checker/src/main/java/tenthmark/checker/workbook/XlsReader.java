@@ -52,7 +52,7 @@ final class XlsReader {
         throw limits.tooLarge();
       }
       try (FileChannel channel = FileChannel.open(file);
-        POIFSFileSystem container = new POIFSFileSystem(channel, true)) {
+          POIFSFileSystem container = new POIFSFileSystem(channel, true)) {
         requireWorkbook(container.getRoot());
         try (HSSFWorkbook source = new HSSFWorkbook(container.getRoot(), false)) {
           return new XlsReader(source, limits).workbook();
