@@ -3,9 +3,7 @@ package tenthmark.checker.profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import tenthmark.checker.course.Apparatus;
 import tenthmark.checker.course.ApparatusKind;
 import tenthmark.checker.course.ExpectedQuantity;
@@ -17,10 +15,10 @@ import tenthmark.checker.record.MeasurementRecord;
 import tenthmark.checker.record.ScaleClaim;
 import tenthmark.checker.rules.Inspection;
 import tenthmark.checker.rules.SheetConvention;
+import tenthmark.checker.rules.UnitMissing;
 import tenthmark.checker.unit.UnitReader;
 import tenthmark.checker.unit.UnitText;
 import tenthmark.measurement.catalogue.FunctionRole;
-import tenthmark.measurement.formula.CellAddress;
 import tenthmark.measurement.recording.Convention;
 import tenthmark.measurement.recording.DisplaySpecification;
 import tenthmark.measurement.recording.Spacing;
@@ -38,16 +36,13 @@ public final class ProfileStart {
   private final List<Apparatus> apparatus = new ArrayList<>();
   private final List<ExpectedQuantity> quantities = new ArrayList<>();
   private final List<String> unknown = new ArrayList<>();
-  private final Set<CellAddress> values;
+  private final Inspection inspection;
   private final Convention convention;
 
-  private ProfileStart(List<MeasurementRecord> records, Convention convention) {
+  private ProfileStart(Inspection inspection, Convention convention) {
+    this.inspection = inspection;
     this.convention = convention;
-    this.values =
-        records.stream()
-            .flatMap(measurement -> measurement.place(Field.VALUE).stream())
-            .collect(Collectors.toSet());
-    records.forEach(this::add);
+    inspection.records().forEach(this::add);
   }
 
   /**
@@ -58,7 +53,7 @@ public final class ProfileStart {
   public static String write(String workbook, Inspection inspection) {
     String name = oneLine(workbook);
     Convention convention = SheetConvention.of(inspection, "as in " + name);
-    ProfileStart start = new ProfileStart(inspection.records(), convention);
+    ProfileStart start = new ProfileStart(inspection, convention);
     return new ProfileYaml()
             .write(name, convention, start.apparatus, start.quantities, start.unknown)
         + new TablesYaml(inspection).write();
@@ -75,17 +70,24 @@ public final class ProfileStart {
         .ifPresent(text -> add(text, measurement));
   }
 
-  /** One whose unit is not known cannot be expected. */
+  /** One whose unit is not known cannot be expected, nor one that lacks the unit that it owes. */
   private void add(String name, MeasurementRecord measurement) {
-    if (measurement.unit().isEmpty() || unit(measurement, Field.VALUE).isPresent()) {
+    if (measurement.unit().isEmpty() && owesUnit(measurement)) {
+      unknown.add(name + ", with which no unit stands");
+    } else if (measurement.unit().isEmpty() || unit(measurement, Field.VALUE).isPresent()) {
       quantities.add(quantity(name, measurement));
     } else {
       unknown.add(name + " in " + oneLine(measurement.unit()));
     }
   }
 
+  private boolean owesUnit(MeasurementRecord measurement) {
+    return measurement.isUnitTold() || new UnitMissing().check(measurement, inspection).isPresent();
+  }
+
   private ExpectedQuantity quantity(String name, MeasurementRecord measurement) {
-    boolean calculated = measurement.isSlope() || measurement.isCalculatedFrom(values);
+    boolean calculated =
+        measurement.isSlope() || measurement.isCalculatedFrom(inspection.reading().values());
     boolean physical =
         measurement.number(Field.PHYSICAL).filter(size -> size != 0).isPresent()
             || !measurement.calls(FunctionRole.PHYSICAL).isEmpty();

@@ -243,6 +243,24 @@ class ProfileStartTest {
   }
 
   @Test
+  void expectsNoUnitWhereNoneStands() {
+    Grid grid =
+        Grid.sheet("Bench")
+            .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+            .row("Spoke length", 264.5, "mm", 0.5, "Fine marks, both ends judged by eye.")
+            .row("Rim width", 19.5, null, 0.5, "Fine marks, both ends judged by eye.")
+            .row("Number of teeth", 24, null, 0, "Counted.");
+
+    String profile = start(grid.workbook());
+
+    assertThat(profile)
+        .contains("name: Spoke length")
+        .contains("# Left out, for the unit is not known: Rim width, with which no unit stands")
+        .doesNotContain("name: Rim width");
+    assertThat(profile.substring(profile.indexOf("name: Number of teeth"))).contains("unit: 1");
+  }
+
+  @Test
   void neverTakesAStudentsValueAsAccepted() {
     assertThat(course.quantities()).allMatch(quantity -> quantity.accepted().isEmpty());
     assertThat(start(WORKSHOP.workbook())).doesNotContain("172.5");
