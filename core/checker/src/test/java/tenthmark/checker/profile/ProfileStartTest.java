@@ -257,7 +257,7 @@ class ProfileStartTest {
         .contains("name: Spoke length")
         .contains("# Left out, for the unit is not known: Rim width, with which no unit stands")
         .doesNotContain("name: Rim width");
-    assertThat(profile.substring(profile.indexOf("name: Number of teeth"))).contains("unit: 1");
+    assertThat(profile.substring(profile.indexOf("name: Number of teeth"))).contains("unit: '1'");
   }
 
   @Test
