@@ -100,7 +100,9 @@ public abstract class TextsInEveryLanguage {
     assertThat(difference(same, likeEnglish(language)))
         .as("keys of texts in %s that are as in English", language)
         .isEmpty();
-    assertThat(difference(likeEnglish(language), same))
+    assertThat(
+            difference(likeEnglish(language), same).stream()
+                .filter(compared(language)::containsKey))
         .as("keys of texts in %s that are not as in English", language)
         .isEmpty();
   }
