@@ -150,7 +150,9 @@ final class WorkbookReader {
 
   /** A table that waits for its numbers. */
   private static boolean isPrepared(Proposal proposal) {
-    return proposal.headings().containsValue(Field.VALUE)
+    boolean blank = proposal.roles().isEmpty() && proposal.strange().isEmpty();
+    return blank
+        && proposal.headings().containsValue(Field.VALUE)
         && proposal.headings().containsValue(Field.UNCERTAINTY);
   }
 

@@ -162,6 +162,12 @@ record Column(
     return sums > 0 && 2 * sums >= formulas.size();
   }
 
+  /** Whether its heading or each of its texts says percent. */
+  boolean isInPercent() {
+    return unit().equals("%")
+        || isOfTexts() && texts().stream().allMatch(text -> text.strip().endsWith("%"));
+  }
+
   /** The unit that the heading states, or empty. */
   String unit() {
     return heading.map(Heading::unit).orElse("");

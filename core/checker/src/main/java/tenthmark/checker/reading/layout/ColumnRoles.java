@@ -68,9 +68,22 @@ final class ColumnRoles {
     ColumnRoles decision = new ColumnRoles(columns, surroundings);
     columns.forEach(decision::decide);
     decision.partnered();
+    decision.specifications();
     new FormulaRoles(columns, decision.roles, surroundings).decide();
     decision.findValue();
     return decision.roles;
+  }
+
+  /** What a maker states in percent beside the uncertainties that follow from it is no part. */
+  private void specifications() {
+    boolean total =
+        columns.stream()
+            .anyMatch(
+                column -> roles.get(column.place()) == Role.UNCERTAINTY && !column.isInPercent());
+    columns.stream()
+        .filter(column -> total && roles.get(column.place()) == Role.INSTRUMENT)
+        .filter(Column::isInPercent)
+        .forEach(column -> roles.put(column.place(), Role.SPECIFICATION));
   }
 
   /**

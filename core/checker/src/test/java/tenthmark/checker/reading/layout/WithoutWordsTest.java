@@ -2,6 +2,7 @@ package tenthmark.checker.reading.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import tenthmark.checker.workbook.Grid;
@@ -112,6 +113,24 @@ class WithoutWordsTest {
       assertThat(RecordsRead.of(grid))
           .contains("C2 ± C3 N", "D2 ± D3 N", "C4 ± C5 mm", "E4 ± E5 mm")
           .hasSize(6);
+    }
+  }
+
+  @Nested
+  class WhatAMakerStatesInPercent {
+
+    private static List<Integer> contributions(Object total) {
+      Grid grid =
+          Grid.sheet("Lamp")
+              .row("meter", "value", "unit", "accuracy (%)", "uncertainty (V)")
+              .row("first", 5.85, "V", 1, total)
+              .row("second", 6.1, "V", 2, total);
+      return RecordsRead.records(grid).stream().map(found -> found.contributions().size()).toList();
+    }
+
+    @Test
+    void isNoPartOfTheUncertaintyThatFollowsFromIt() {
+      assertThat(contributions(0.06)).containsExactly(0, 0);
     }
   }
 

@@ -54,6 +54,20 @@ class ReasonsTest {
     assertThat(reasons(bench())).containsExactly("-", "-");
   }
 
+  /** Two words and a text below them are no table that waits for numbers, as it has some. */
+  @Test
+  void mayBeginWithTheSignOfAnUncertainty() {
+    String why = "Δm/m: leaflet of the balance. ΔV/V: half a mark of the cylinder.";
+    Grid grid =
+        Grid.sheet("Parts")
+            .row("part", "mass (g)", "Δm/m", "volume (ml)", "ΔV/V", "ρ (g/ml)", "Δρ/ρ")
+            .row("axle", 154.2, 0.002, 19.5, 0.03, "=B2/D2", "=C2+E2")
+            .row("plate", 93.6, 0.002, 34.5, 0.02, "=B3/D3", "=C3+E3")
+            .row(why);
+
+    assertThat(reasons(grid)).contains(why).doesNotContain("-");
+  }
+
   @Nested
   class InAComment {
 
