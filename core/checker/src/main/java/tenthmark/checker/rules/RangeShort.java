@@ -41,7 +41,44 @@ public final class RangeShort implements Rule {
 
   @Override
   public List<Finding> check(Inspection inspection) {
-    return Stream.concat(ofSeries(inspection), ofLines(inspection)).toList();
+    return Stream.of(ofSeries(inspection), ofCopies(inspection), ofLines(inspection))
+        .flatMap(findings -> findings)
+        .toList();
+  }
+
+  /** Of calculated values one may be left out on purpose, so that it is only asked about. */
+  private static Stream<Finding> ofCopies(Inspection inspection) {
+    return inspection
+        .formulas()
+        .filter(cell -> isOfSeries((Content.Formula) cell.content()))
+        .filter(cell -> !isCopiedDown(cell, inspection))
+        .flatMap(
+            cell ->
+                inspection.evaluation().references(cell).stream()
+                    .filter(RangeShort::isLong)
+                    .flatMap(range -> copyLeftOut(range, inspection).stream())
+                    .filter(missed -> !missed.equals(cell.address()))
+                    .limit(1)
+                    .map(missed -> note(cell, missed)));
+  }
+
+  /** The copy next to a range that holds copies of one formula and nothing else. */
+  private static Optional<CellAddress> copyLeftOut(CellRange range, Inspection inspection) {
+    Optional<Sheet> sheet = inspection.workbook().sheet(range.sheet());
+    List<Cell> cells = sheet.stream().flatMap(found -> found.cells(range)).toList();
+    boolean copies =
+        cells.size() == range.height()
+            && cells.stream()
+                .allMatch(cell -> inspection.evaluation().areCopies(cells.get(0), cell));
+    return !copies
+        ? Optional.empty()
+        : Stream.of(range.bottom() + 1, range.top() - 1)
+            .filter(row -> row >= 0)
+            .flatMap(row -> sheet.get().at(range.left(), row).stream())
+            .filter(cell -> inspection.evaluation().areCopies(cells.get(0), cell))
+            .map(Cell::address)
+            .filter(cell -> !isOfAnotherRange(cell, range, inspection))
+            .findFirst();
   }
 
   /** Points may be left out on purpose, so that a line is only asked about, once for its ranges. */

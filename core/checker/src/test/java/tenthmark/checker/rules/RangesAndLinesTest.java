@@ -97,6 +97,17 @@ class RangesAndLinesTest {
     }
 
     @Test
+    void isANoteOfCalculatedValues() {
+      Grid grid = Grid.sheet("Runs").row("s", "v");
+      for (int row = 2; row <= 6; row++) {
+        grid.row(row * 1.5, "=A" + row + "/2");
+      }
+
+      assertThat(Findings.inCells(grid.row().row("mean", "=AVERAGE(B2:B5)")))
+          .containsExactly("B8 range-short");
+    }
+
+    @Test
     void isNotSaidOfRecords() {
       assertThat(
               Findings.in(
