@@ -4,6 +4,7 @@ import java.util.List;
 import tenthmark.measurement.catalogue.Declaration;
 import tenthmark.measurement.catalogue.Example;
 import tenthmark.measurement.catalogue.Family;
+import tenthmark.measurement.catalogue.FunctionRole;
 import tenthmark.measurement.catalogue.Kinds;
 import tenthmark.measurement.catalogue.Parameter;
 import tenthmark.measurement.catalogue.ResultKind;
@@ -17,6 +18,7 @@ final class Declarations {
     return new Declaration(
         name,
         Family.RESULTS,
+        FunctionRole.OTHER,
         result,
         "Says a < b && \"c\" > 'd' ]]> µ.",
         "When <b>bold</b> & \"loud\" is wanted.",

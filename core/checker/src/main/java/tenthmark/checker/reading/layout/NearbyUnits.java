@@ -109,10 +109,10 @@ public final class NearbyUnits {
   }
 
   private Stream<String> unitsAfterIn(String text) {
-    String[] words = WORDS.split(text);
-    return IntStream.range(1, words.length)
-        .filter(i -> vocabulary().says(Notion.IN, words[i - 1]))
-        .mapToObj(i -> words[i])
+    List<String> words = WORDS.splitAsStream(text).toList();
+    return IntStream.range(1, words.size())
+        .filter(i -> vocabulary().says(Notion.IN, words.get(i - 1)))
+        .mapToObj(words::get)
         .filter(surroundings.grammar()::isUnit);
   }
 
