@@ -58,7 +58,7 @@ final class FormulaRoles {
   private boolean isSummed(Column column) {
     Role role = roles.get(column.place());
     return role != null
-        && role != Role.UNCERTAINTY
+        && (role != Role.UNCERTAINTY || hasTotal(column))
         && !ColumnRoles.CONTRIBUTIONS.contains(role)
         && others(column)
             .filter(other -> roles.get(other.place()) == Role.UNCERTAINTY && other.isOfSums())
@@ -72,9 +72,16 @@ final class FormulaRoles {
         column.numbers().stream().filter(cell -> pairs.isContribution(cell.address())).count();
     Role role = roles.get(column.place());
     return role != null
+        && role != Role.UNCERTAINTY
         && !ColumnRoles.CONTRIBUTIONS.contains(role)
         && summed > 0
         && 2 * summed > column.numbers().size();
+  }
+
+  /** Whether formulas say of another column that it is the uncertainty of values here. */
+  private boolean hasTotal(Column part) {
+    return others(part)
+        .anyMatch(other -> columns.stream().anyMatch(values -> other.isPairedWith(values, pairs)));
   }
 
   /** No part is larger than the sum. */
