@@ -3,6 +3,7 @@ package tenthmark.addin;
 import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
 import tenthmark.addin.menu.Menu;
+import tenthmark.addin.sidebar.Panels;
 
 /** Where the office's Java loader asks for the extension's components. */
 public final class Registration {
@@ -13,6 +14,9 @@ public final class Registration {
   public static XSingleComponentFactory __getComponentFactory(String implementationName) {
     if (implementationName.equals(Lab.class.getName())) {
       return Factory.createComponentFactory(Lab.class, new String[] {LabComponent.SERVICE});
+    }
+    if (implementationName.equals(Panels.class.getName())) {
+      return Factory.createComponentFactory(Panels.class, Panels.SERVICES.toArray(String[]::new));
     }
     return implementationName.equals(Menu.class.getName())
         ? Factory.createComponentFactory(Menu.class, Menu.SERVICES.toArray(String[]::new))

@@ -4,9 +4,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.uno.Exception;
 import java.nio.file.Path;
 import java.util.Optional;
-import tenthmark.addin.document.SheetCells;
 import tenthmark.addin.document.Spreadsheet;
-import tenthmark.addin.menu.RefusalException;
 import tenthmark.addin.menu.Workplace;
 import tenthmark.addin.window.Latest;
 import tenthmark.addin.window.Place;
@@ -116,12 +114,7 @@ public final class FindingsWindow {
   private void choose(int line) throws Exception {
     Finding finding = checked.findings().get(line);
     window.say(DETAILS, new FindingTexts(texts).inFull(finding));
-    SheetCells sheet =
-        document
-            .sheet(finding.sheet())
-            .orElseThrow(() -> new RefusalException("check.no-sheet", finding.sheet()));
-    XCell cell = sheet.cell(finding.cell());
-    document.select(cell);
+    XCell cell = new FindingPlaces(workplace).goTo(finding);
     document.bringUp(cell, window.partAbove());
   }
 

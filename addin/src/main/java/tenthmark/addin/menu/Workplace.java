@@ -32,6 +32,11 @@ public record Workplace(
     Conversation conversation,
     String command) {
 
+  /** That of a user who is spoken to in windows. */
+  public static Workplace ofUser(XComponentContext office, XFrame frame, String command) {
+    return new Workplace(office, frame, OfficeLocale.of(office), new MessageBoxes(frame), command);
+  }
+
   /** A part of a command's work. */
   @FunctionalInterface
   public interface Task {

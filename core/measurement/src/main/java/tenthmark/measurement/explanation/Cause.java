@@ -31,6 +31,10 @@ record Cause(Kind kind, String sentence, Optional<Declaration> function) {
     UNREADABLE,
     /** A function or an operation is not defined for these numbers. */
     UNDEFINED,
+    /** A LAB function computes with 0 where a cell is blank. */
+    BLANK,
+    /** A LAB function is given a whole column, of which the office copies each cell. */
+    WHOLE,
     /** A LAB function computes with arguments that are very unlikely. */
     UNLIKELY,
     /** Only the document's own program can tell. */

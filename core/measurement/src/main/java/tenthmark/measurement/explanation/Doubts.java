@@ -30,6 +30,9 @@ import tenthmark.measurement.wording.Sentences;
  */
 record Doubts(Calculation calculation, Words words, Sentences sentences) {
 
+  /** From so many rows on a range is a whole column: no table has as many. */
+  private static final int WHOLE = 500_000;
+
   /** The first doubt about a call. */
   Optional<Cause> about(ForeignCall call) {
     return calculation.function(call).flatMap(function -> about(call, function));
@@ -82,17 +85,47 @@ record Doubts(Calculation calculation, Words words, Sentences sentences) {
   private Optional<Cause> about(ForeignCall call, WorksheetFunction function) {
     try {
       return Stream.of(
-              blank(call, function), doubted(call, function), numberForText(call, function))
+              blank(call, function).map(said -> cause(Cause.Kind.BLANK, said, function)),
+              Stream.concat(doubted(call, function), numberForText(call, function))
+                  .map(said -> said + new SplitNumbers(calculation, sentences).hint(call))
+                  .map(said -> cause(Cause.Kind.UNLIKELY, said, function)),
+              whole(call, function).map(said -> cause(Cause.Kind.WHOLE, said, function)))
           .flatMap(doubts -> doubts)
-          .findFirst()
-          .map(
-              sentence ->
-                  cause(
-                      sentence + new SplitNumbers(calculation, sentences).hint(call),
-                      function.declaration()));
+          .findFirst();
     } catch (ArgumentException | FormulaException | NotComputableException unknown) {
       // The diagnosis says what is wrong; a doubt is about what can be computed.
       return Optional.empty();
+    }
+  }
+
+  /** A whole column that a LAB function is given, which the office may fail to hand over. */
+  Optional<Cause> wholeColumn(ForeignCall call) {
+    return calculation
+        .function(call)
+        .flatMap(
+            function ->
+                whole(call, function)
+                    .findFirst()
+                    .map(said -> cause(Cause.Kind.WHOLE, said, function)));
+  }
+
+  private Stream<String> whole(ForeignCall call, WorksheetFunction function) {
+    List<Expression> arguments = call.arguments();
+    return IntStream.range(0, arguments.size())
+        .filter(index -> !Calculation.takesCells(function, index))
+        .filter(index -> isWholeColumn(arguments.get(index)))
+        .boxed()
+        .flatMap(index -> Calculation.parameter(function, index).stream())
+        .map(parameter -> sentences.say("why.whole", parameter.name()));
+  }
+
+  private boolean isWholeColumn(Expression argument) {
+    try {
+      return argument instanceof Reference reference
+          && calculation.rangeOf(reference).height() >= WHOLE;
+    } catch (FormulaException unknown) {
+      // The diagnosis says what is wrong with the reference.
+      return false;
     }
   }
 
@@ -145,10 +178,11 @@ record Doubts(Calculation calculation, Words words, Sentences sentences) {
         && calculation.value(argument) instanceof Operand.Blank;
   }
 
-  private Cause cause(String sentence, Declaration function) {
+  private Cause cause(Cause.Kind kind, String sentence, WorksheetFunction function) {
+    Declaration declaration = function.declaration();
     return new Cause(
-        Cause.Kind.UNLIKELY,
-        sentences.say("titled", function.displayName(), sentence),
-        Optional.of(function));
+        kind,
+        sentences.say("titled", declaration.displayName(), sentence),
+        Optional.of(declaration));
   }
 }

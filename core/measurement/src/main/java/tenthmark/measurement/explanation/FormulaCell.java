@@ -117,6 +117,11 @@ record FormulaCell(
     return text.startsWith("{");
   }
 
+  private Optional<Cause> wholeColumn(Expression tree, Diagnosis diagnosis) {
+    Doubts doubts = new Doubts(diagnosis.calculation(), diagnosis.words(), sentences);
+    return calls(tree).flatMap(call -> doubts.wholeColumn(call).stream()).findFirst();
+  }
+
   private Optional<Cause> doubt(Expression tree, Diagnosis diagnosis) {
     Doubts doubts = new Doubts(diagnosis.calculation(), diagnosis.words(), sentences);
     return calls(tree)
@@ -160,6 +165,7 @@ record FormulaCell(
     return circle()
         .or(() -> found)
         .or(() -> unknownWord(error, tree))
+        .or(() -> wholeColumn(tree, diagnosis))
         .orElseGet(() -> unexplained(error, diagnosis.notComputable()));
   }
 

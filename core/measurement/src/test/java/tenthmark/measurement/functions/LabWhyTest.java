@@ -200,6 +200,24 @@ class LabWhyTest {
     }
   }
 
+  /** Calc copies a million cells for it, or gives Err:504. */
+  @Nested
+  class AWholeColumn {
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=LAB_TOTAL(F:F)", "=LAB_TOTAL(F1:G1048576)"})
+    void isToldWithOrWithoutAnError(String formula) {
+      sheet.put("F2", 0.5);
+      assertThat(whyOf(formula)).contains(" is a whole column: the office copies");
+      assertThat(whyOfError(formula, "Err:504")).contains(" is a whole column: the office copies");
+    }
+
+    @Test
+    void isNotSeenInTheRowsThatAreUsed() {
+      assertThat(whyOf("=LAB_TOTAL(B2:B2)")).startsWith("no error: ");
+    }
+  }
+
   @Nested
   class ABadArgument {
 
