@@ -67,11 +67,11 @@ public final class RepeatDiffers implements RecordRule {
         && behind.stream()
             .map(Cell::address)
             .filter(address -> !series.readings().containsKey(address))
-            .allMatch(address -> isStep(address, series, inspection));
+            .allMatch(address -> isStep(address, inspection));
   }
 
   /** A formula on the way, or the number of readings. */
-  private static boolean isStep(CellAddress address, Series series, Inspection inspection) {
+  private static boolean isStep(CellAddress address, Inspection inspection) {
     return inspection.workbook().at(address).stream()
         .anyMatch(
             cell ->
@@ -113,7 +113,7 @@ public final class RepeatDiffers implements RecordRule {
     }
     double number = Math.pow(spread.deviation() / size, 2);
     long whole = Math.round(number);
-    return whole >= 2 && whole <= MOST && Numbers.same(number, whole)
+    return whole >= 2 && whole <= MOST && Numbers.same(number, (double) whole)
         ? Optional.of(
             Message.of("repeat-differs.number", Numbers.showBriefly(size), whole, spread.count()))
         : Optional.empty();
