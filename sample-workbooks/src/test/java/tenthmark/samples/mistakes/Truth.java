@@ -79,8 +79,8 @@ record Truth(String layout, List<Stated> records, Map<CellAddress, String> other
 
   private static List<CellAddress> cells(String sheet, String ranges) {
     List<CellAddress> cells = new ArrayList<>();
-    for (String range : ranges.split("\\s*,\\s*")) {
-      String[] ends = range.split(":");
+    for (String range : ranges.split("\\s*,\\s*", -1)) {
+      String[] ends = range.split(":", -1);
       CellAddress first = address(sheet, ends[0]);
       CellAddress last = ends.length > 1 ? address(first.sheet(), ends[1]) : first;
       for (int row = first.row(); row <= last.row(); row++) {
