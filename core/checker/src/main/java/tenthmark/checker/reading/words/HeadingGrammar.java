@@ -21,6 +21,12 @@ import tenthmark.measurement.result.RecordText;
 public final class HeadingGrammar {
 
   private static final int LONGEST = 90;
+
+  /**
+   * No heading is longer; what is longer is not searched, which may take the square of its length.
+   */
+  private static final int LONGEST_SEARCHED = 500;
+
   private static final int MOST_WORDS = 11;
   private static final Pattern BLANKS = Pattern.compile("[\\s\\u00A0\\u2009\\u202F]+");
   private static final Pattern PLUS_MINUS = Pattern.compile("\\+\\s?/\\s?[-−–]|\\+[-−–]");
@@ -100,11 +106,16 @@ public final class HeadingGrammar {
 
   /** What a text says as a heading; empty for a sentence, a number or a stated result. */
   public Optional<Heading> read(String text) {
-    return headings.computeIfAbsent(text, this::parsed);
+    return text.length() > LONGEST_SEARCHED
+        ? Optional.empty()
+        : headings.computeIfAbsent(text, this::parsed);
   }
 
   /** Whether a text is a unit and nothing else, with or without brackets. */
   public boolean isUnit(String text) {
+    if (text.length() > LONGEST_SEARCHED) {
+      return false;
+    }
     String bare = bare(text);
     return bare.indexOf(" / ") != 1
         && !NO_UNIT.matcher(bare).find()

@@ -119,4 +119,14 @@ class HeadingGrammarTest {
   void areUnits(String text) {
     assertThat(GRAMMAR.isUnit(text)).isTrue();
   }
+
+  /** The search for blanks at an end takes the square of their number. */
+  @Test
+  void aTextOfManyBlanksIsNoHeadingAndNotSearched() {
+    HeadingGrammar grammar = new HeadingGrammar(Vocabulary.STANDARD);
+
+    assertThat(grammar.read("Value" + " ".repeat(100) + "(mm)")).isPresent();
+    assertThat(grammar.read("Value" + " ".repeat(30_000) + "(mm)")).isEmpty();
+    assertThat(grammar.isUnit("mm" + " ".repeat(30_000))).isFalse();
+  }
 }
