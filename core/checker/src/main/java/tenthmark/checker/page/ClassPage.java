@@ -109,11 +109,13 @@ public final class ClassPage {
     return div(
         nav(ul(
                 li(a(wording.say("class.rules")).withHref("#rules")),
+                li(a(wording.say("class.matrix")).withHref("#matrix")),
                 li(a(wording.say("class.workbooks")).withHref("#workbooks")),
                 li(a(wording.say("class.quantities")).withHref("#quantities")),
                 li(a(wording.say("class.shared")).withHref("#shared"))))
             .attr("aria-label", wording.say("page.contents")),
         rules(),
+        new RuleMatrix(reports, wording, this::toPage).content(reports.size()),
         workbooks(),
         quantities(),
         shared());
