@@ -115,7 +115,7 @@ public final class ClassPage {
                 li(a(wording.say("class.shared")).withHref("#shared"))))
             .attr("aria-label", wording.say("page.contents")),
         rules(),
-        new RuleMatrix(reports, wording, this::toPage).content(reports.size()),
+        new RuleMatrix(reports, wording, this::toPage).content(),
         workbooks(),
         quantities(),
         shared());

@@ -37,6 +37,7 @@ import tenthmark.measurement.wording.Message;
 final class RuleMatrix {
 
   private final List<FileReport> reports;
+  private final int clean;
   private final List<String> rules;
   private final Wording wording;
   private final Function<Path, DomContent> linked;
@@ -44,12 +45,14 @@ final class RuleMatrix {
   RuleMatrix(List<FileReport> all, Wording wording, Function<Path, DomContent> linked) {
     this.wording = wording;
     this.linked = linked;
-    this.rules = rules(all);
+    List<FileReport> checked = all.stream().filter(report -> report.problem().isEmpty()).toList();
+    this.rules = rules(checked);
     this.reports =
-        all.stream()
+        checked.stream()
             .filter(report -> !report.toMend().isEmpty())
             .sorted(Comparator.comparing(this::pattern).reversed())
             .toList();
+    this.clean = checked.size() - reports.size();
   }
 
   private static List<String> rules(List<FileReport> reports) {
@@ -77,13 +80,8 @@ final class RuleMatrix {
     return report.toMend().stream().filter(finding -> finding.rule().id().equals(rule)).toList();
   }
 
-  /**
-   * The section of the page.
-   *
-   * @param all how many workbooks there are
-   */
-  DomContent content(int all) {
-    int clean = all - reports.size();
+  /** The section of the page. */
+  DomContent content() {
     String title = wording.say("class.matrix.caption");
     return section(
             h2(wording.say("class.matrix")),

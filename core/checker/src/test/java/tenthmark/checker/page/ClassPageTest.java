@@ -70,6 +70,39 @@ class ClassPageTest {
   }
 
   @Test
+  void showsWorkbooksByRulesAlikeOnesTogether() {
+    FileReport clean =
+        FileChecker.load()
+            .check(
+                Grid.sheet("Bench")
+                    .row("Quantity", "Symbol", "Value", "Unit", "Uncertainty", "Rationale")
+                    .row("Crank arm", "L", 172.5, "mm", 0.5, "Fine marks at both ends.")
+                    .xlsx(folder.resolve("dev.xlsx")));
+    FileReport noReason =
+        FileChecker.load()
+            .check(
+                Grid.sheet("Bench")
+                    .row("Quantity", "Symbol", "Value", "Unit", "Uncertainty", "Rationale")
+                    .row("Crank arm", "L", 173.5, "mm", 0.5, null)
+                    .xlsx(folder.resolve("ben.xlsx")));
+    Element matrix =
+        page(List.of(
+                report("ada.xlsx", "Length", 172.5, 262.4),
+                noReason,
+                report("cleo.xlsx", "Width", 131.2, 123.4),
+                clean,
+                FileReport.unchecked(Path.of("eve.ods"), "the file is empty")))
+            .selectFirst("#matrix");
+
+    assertThat(matrix.select("thead th").eachText())
+        .containsExactly("Workbook", "unit-missing", "rationale-missing");
+    assertThat(matrix.select("tbody tr").eachText())
+        .containsExactly("ada.xlsx 1 error", "cleo.xlsx 1 error", "ben.xlsx 1 warning");
+    assertThat(matrix.select("p").text())
+        .isEqualTo("1 workbook has nothing to mend and is left out.");
+  }
+
+  @Test
   void hasALineForEachWorkbookThatLinksToItsPage() {
     Document page = threeStudents();
 
