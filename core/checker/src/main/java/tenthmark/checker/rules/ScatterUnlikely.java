@@ -123,7 +123,11 @@ public final class ScatterUnlikely implements Rule {
     Map<CellAddress, Double> far = new HashMap<>();
     points.forEach(
         (cell, point) -> {
-          List<Point> others = points.values().stream().filter(other -> other != point).toList();
+          List<Point> others =
+              points.entrySet().stream()
+                  .filter(other -> !other.getKey().equals(cell))
+                  .map(Map.Entry::getValue)
+                  .toList();
           distance(point, others, range)
               .filter(times -> times > FAR)
               .ifPresent(times -> far.put(cell, times));

@@ -83,7 +83,9 @@ class CommandLineTest {
       assertThat(run("check", unread)).isEqualTo(1);
       assertThat(out.toString())
           .contains(
-              "Data.A2: error nothing-read: no measurement record", "0 records read, 1 number");
+              "Data.A2: error nothing-read: no measurement record",
+              "the workbook holds 1 number",
+              "0 records read");
       assertThat(run("check", "--profile", profile, unread)).isEqualTo(1);
     }
 

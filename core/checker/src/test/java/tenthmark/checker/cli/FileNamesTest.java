@@ -142,7 +142,7 @@ class FileNamesTest {
                 + " 'caf\\350').ods\"",
             "checker check \"$(printf 'caf\\351').ods\"");
 
-    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.status()).isEqualTo(3);
     assertThat(run.err()).contains("may be several files, whose names are not in UTF-8");
   }
 
@@ -155,7 +155,7 @@ class FileNamesTest {
             "mv ada.ods \"$(printf '" + UTF8 + "').ods\"",
             "checker check \"$(printf '" + UTF8 + "').ods\"");
 
-    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.status()).isEqualTo(3);
     assertThat(run.err()).contains("has letters that the locale does not know; set LC_ALL=C.UTF-8");
     assertThat(List.of(run.err().split("\n", -1))).hasSizeLessThanOrEqualTo(2);
   }
