@@ -148,9 +148,11 @@ final class WorkbookReader {
     return headings;
   }
 
-  /** A table that waits for its numbers. */
+  /** A table that waits for its numbers; its lines may be numbered. */
   private static boolean isPrepared(Proposal proposal) {
-    boolean blank = proposal.roles().isEmpty() && proposal.strange().isEmpty();
+    boolean blank =
+        proposal.roles().values().stream().allMatch(role -> role == NumberRole.INDEX)
+            && proposal.strange().isEmpty();
     return blank
         && proposal.headings().containsValue(Field.VALUE)
         && proposal.headings().containsValue(Field.UNCERTAINTY);

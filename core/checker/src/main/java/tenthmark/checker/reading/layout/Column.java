@@ -136,6 +136,16 @@ record Column(
     return sizes.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(sizes[sizes.length / 2]);
   }
 
+  /** Whether a line has a number of both, or one of them has no number at all. */
+  boolean meets(Column other) {
+    return numbers().isEmpty()
+        || other.numbers().isEmpty()
+        || cells.entrySet().stream()
+            .filter(entry -> entry.getValue().isNumber())
+            .map(entry -> other.cells().get(entry.getKey()))
+            .anyMatch(cell -> cell != null && cell.isNumber());
+  }
+
   /** Whether its numbers are much smaller than those of another. */
   boolean isSmallBeside(Column other) {
     return typicalSize().isPresent()

@@ -168,8 +168,11 @@ final class Groups {
         || groups.stream().anyMatch(group -> column.isPartOf(group.value(), pairs));
   }
 
-  /** Whether an uncertainty can be one of values, by its unit. */
+  /** Whether an uncertainty can be one of values: by its unit, and as it stands beside one. */
   private static boolean fits(Column value, Column uncertainty) {
+    if (!value.meets(uncertainty)) {
+      return false;
+    }
     String of = uncertainty.unit();
     if (of.isEmpty() || value.unit().isEmpty() || of.equals("%")) {
       return true;
