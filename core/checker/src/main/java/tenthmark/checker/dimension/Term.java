@@ -47,9 +47,16 @@ record Term(Measure measure, Map<String, Double> symbols, List<Double> numbers, 
     return numbers.stream().reduce(1.0, (one, other) -> one * other);
   }
 
+  private boolean isOne() {
+    return literal && numbers.isEmpty();
+  }
+
   Term times(Term other) {
     List<Double> both = new ArrayList<>(numbers);
     both.addAll(other.numbers);
+    if (!literal && other.isOne()) {
+      both.add(1.0);
+    }
     return new Term(
         measure.times(other.measure),
         joined(symbols, other.symbols),
@@ -114,9 +121,12 @@ record Term(Measure measure, Map<String, Double> symbols, List<Double> numbers, 
     return measure.isLike(Measure.ONE) && numbers.contains(100.0);
   }
 
-  /** Whether one of its numbers may have a unit: it is none that geometry and conversions have. */
+  /**
+   * Whether one of its numbers may have a unit: it is none that geometry and conversions have, or a
+   * one, which nobody would multiply or divide by if it had none.
+   */
   boolean mayHideUnit() {
-    return !numbers.stream().allMatch(Structural::is);
+    return numbers.contains(1.0) || !numbers.stream().allMatch(Structural::is);
   }
 
   /** The unit as a product of those that went in. */

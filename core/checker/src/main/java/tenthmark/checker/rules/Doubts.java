@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tenthmark.checker.carried.Derivation;
 import tenthmark.checker.evaluation.Outcome;
@@ -32,6 +33,8 @@ final class Doubts {
   /** Numbers whose heading does not keep them from being an uncertainty. */
   private static final Set<NumberRole> OPEN =
       Set.of(NumberRole.RAW, NumberRole.CALCULATED, NumberRole.CONSTANT, NumberRole.STATISTIC);
+
+  private static final int LONGEST_UNIT = 12;
 
   private final Inspection inspection;
   private final Map<MeasurementRecord, RecordTable> tables = new HashMap<>();
@@ -62,6 +65,7 @@ final class Doubts {
     RecordTable table = tables.get(measurement);
     return unread
         .computeIfAbsent(table, this::firstUnread)
+        .or(() -> part == Field.UNCERTAINTY ? given(measurement, table) : Optional.empty())
         .or(() -> maybe(measurement, part, table));
   }
 
@@ -125,6 +129,7 @@ final class Doubts {
           looseUnits.computeIfAbsent(table, this::looseUnits).stream()
               .filter(cell -> cell.row() == value.row() || cell.column() == value.column())
               .findFirst()
+              .or(() -> unitInWords(value))
               .map(cell -> Message.of("doubt.unit", cell.place()))
               .or(() -> texts(table, value));
       case UNCERTAINTY ->
@@ -135,6 +140,63 @@ final class Doubts {
       case SYMBOL, RATIONALE -> texts(table, value);
       default -> Optional.empty();
     };
+  }
+
+  /**
+   * A text that may say a unit that nobody knows: one word right behind the value, or the text in
+   * brackets that a heading ends with.
+   */
+  private Optional<CellAddress> unitInWords(CellAddress value) {
+    CellAddress behind = new CellAddress(value.sheet(), value.column() + 1, value.row());
+    Optional<CellAddress> word =
+        text(behind).filter(text -> text.length() < LONGEST_UNIT && !text.contains(" ")).isPresent()
+            ? Optional.of(behind)
+            : Optional.empty();
+    return word.or(() -> headings(value).filter(this::endsInBrackets).findFirst());
+  }
+
+  /** The nearest text above a cell and the nearest one left of it. */
+  private Stream<CellAddress> headings(CellAddress value) {
+    Stream<CellAddress> above =
+        IntStream.iterate(value.row() - 1, row -> row >= 0, row -> row - 1)
+            .mapToObj(row -> new CellAddress(value.sheet(), value.column(), row));
+    Stream<CellAddress> before =
+        IntStream.iterate(value.column() - 1, column -> column >= 0, column -> column - 1)
+            .mapToObj(column -> new CellAddress(value.sheet(), column, value.row()));
+    return Stream.of(above, before)
+        .flatMap(cells -> cells.filter(this::isText).findFirst().stream());
+  }
+
+  private boolean endsInBrackets(CellAddress heading) {
+    String text = text(heading).orElse("");
+    int open = text.lastIndexOf('(');
+    return text.endsWith(")") && open > 0 && text.length() - open < LONGEST_UNIT;
+  }
+
+  /** A number that stands apart from records with uncertainties may be given. */
+  private Optional<Message> given(MeasurementRecord measurement, RecordTable table) {
+    CellAddress value = measurement.placeOrValue(Field.VALUE);
+    CellRange line = table.line(value);
+    boolean apart = line.top() > table.area().top() && !table.across() && isBlankAbove(line);
+    return apart
+            && measurement.contributions().isEmpty()
+            && table.records().stream()
+                .anyMatch(record -> record.place(Field.UNCERTAINTY).isPresent())
+        ? Optional.of(Message.of("doubt.given", value.place()))
+        : Optional.empty();
+  }
+
+  private boolean isBlankAbove(CellRange line) {
+    return cells(
+            new CellRange(line.sheet(), line.left(), line.top() - 1, line.right(), line.top() - 1))
+        .noneMatch(cell -> known(cell).filter(value -> !value.equals(Value.BLANK)).isPresent());
+  }
+
+  private Optional<String> text(CellAddress cell) {
+    return known(cell)
+        .filter(Value.Text.class::isInstance)
+        .map(text -> ((Value.Text) text).text().strip())
+        .filter(text -> !text.isEmpty());
   }
 
   /** A text in the record's line under a heading that was not understood either. */

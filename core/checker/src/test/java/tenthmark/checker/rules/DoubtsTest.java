@@ -110,6 +110,53 @@ class DoubtsTest {
       assertNote("unit-missing", grid, "the text in B3 may be the unit");
     }
 
+    /** Pixels are no unit that is known. */
+    @Test
+    void whereTheWordBehindItMayBeAUnitThatNobodyKnows() {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Value", null, "Uncertainty", "Rationale")
+              .row("Place", 172.5, "px", 2, REASON);
+
+      assertThat(only(grid).unit()).isEmpty();
+      assertNote("unit-missing", grid, "the text in C2 may be the unit");
+    }
+
+    @Test
+    void whereItsHeadingEndsInBrackets() {
+      Grid grid =
+          Grid.sheet("Film")
+              .row("time (s)", "hub (px)", "± (px)")
+              .row(0.2, 84, 2)
+              .row(0.5, 236, 2)
+              .row(0.7, 385, 2);
+
+      assertNote("unit-missing", grid, "the text in B1 may be the unit");
+    }
+
+    @Test
+    void whereANumberStandsApartFromThoseWithUncertainties() {
+      Grid grid = apart(true);
+
+      assertNote("uncertainty-missing", grid, "may be given or looked up");
+    }
+
+    @Test
+    void butNotWhereItStandsAmongThem() {
+      Finding finding = of("uncertainty-missing", apart(false));
+
+      assertThat(finding.rule().severity()).isEqualTo(Severity.ERROR);
+    }
+
+    private static Grid apart(boolean blankLine) {
+      Grid grid =
+          Grid.sheet("Records")
+              .row("Quantity", "Value", "Unit", "Uncertainty", "Rationale")
+              .row("Arm", 172.5, "mm", 0.5, REASON)
+              .row("Spoke", 262.5, "mm", 0.5, REASON);
+      return (blankLine ? grid.row() : grid).row("Pedal", 91.5, "mm", null, REASON);
+    }
+
     private static void assertNote(String rule, Grid grid, String why) {
       Finding finding = of(rule, grid);
       assertThat(finding.rule().severity()).isEqualTo(Severity.NOTE);

@@ -154,7 +154,13 @@ class UnitUnlikeFormulaTest {
   class IsANote {
 
     @ParameterizedTest
-    @CsvSource({"kg, m, m, =B2*9.81*B3, J", "m, s, s, =B2/343, s", "g, K, K, =B2*4.19*B3, J"})
+    @CsvSource({
+      "kg, m, m, =B2*9.81*B3, J",
+      "m, s, s, =B2/343, s",
+      "g, K, K, =B2*4.19*B3, J",
+      // nobody divides by a one that has no unit, such as the density of water
+      "g, K, K, =B2/1, cm³"
+    })
     void whereANumberMayHaveAUnit(
         String first, String second, String third, String formula, String unit) {
       assertThat(found(calculated(first, second, third, formula, unit)))

@@ -68,7 +68,8 @@ final class ColumnCommons {
           !group.hasUncertainty()
               && roles.get(group.value().place()) == Role.VALUE
               && group.value().isOfNumbers()
-              && group.value().isMostlyTyped();
+              && group.value().isMostlyTyped()
+              && !mayCount(group.value());
       if (open) {
         group.onlyTyped();
         surroundings
@@ -83,6 +84,15 @@ final class ColumnCommons {
                             () -> group.give(common.size())));
       }
     }
+  }
+
+  /** Whole numbers without unit, in a table whose other values have units, count something. */
+  private boolean mayCount(Column values) {
+    return values.unit().isEmpty()
+        && values.isWhole()
+        && groups.stream()
+            .map(Group::value)
+            .anyMatch(other -> !other.unit().isEmpty() && other.isMostlyTyped());
   }
 
   /** A line that a label calls the uncertainty of all above, unless it is one of a mean. */

@@ -262,7 +262,7 @@ final class Groups {
 
   /**
    * A unit in a column of its own is one of all values before it, back to the last such column,
-   * whose heading states none; else of those right behind it.
+   * whose heading states none; else of those behind it, up to the next.
    */
   private void unit(Column column) {
     int last =
@@ -271,22 +271,22 @@ final class Groups {
             .filter(place -> place < column.place())
             .max()
             .orElse(-1);
-    List<Group> without =
-        groups.stream()
-            .filter(group -> group.value().unit().isEmpty() && !group.has(Field.UNIT))
-            .toList();
-    List<Group> before =
-        without.stream()
-            .filter(group -> group.value().place() < column.place())
-            .filter(group -> group.value().place() > last)
-            .toList();
-    before.forEach(group -> group.attach(Field.UNIT, column));
-    if (before.isEmpty()) {
-      without.stream()
-          .filter(group -> group.value().place() > column.place())
-          .min(Comparator.comparing(group -> group.value().place()))
-          .ifPresent(group -> group.attach(Field.UNIT, column));
-    }
+    int next =
+        with(Role.UNIT)
+            .mapToInt(Column::place)
+            .filter(place -> place > column.place())
+            .min()
+            .orElse(Integer.MAX_VALUE);
+    List<Group> before = withoutUnit(last, column.place());
+    (before.isEmpty() ? withoutUnit(column.place(), next) : before)
+        .forEach(group -> group.attach(Field.UNIT, column));
+  }
+
+  private List<Group> withoutUnit(int after, int before) {
+    return groups.stream()
+        .filter(group -> group.value().unit().isEmpty() && !group.has(Field.UNIT))
+        .filter(group -> group.value().place() > after && group.value().place() < before)
+        .toList();
   }
 
   private boolean isExplicit(Group group) {

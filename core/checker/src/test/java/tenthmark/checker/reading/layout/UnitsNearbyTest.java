@@ -23,6 +23,18 @@ class UnitsNearbyTest {
         .containsExactlyInAnyOrder("B2 ± C2 mm", "D2 ± E2 mm", "B3 ± C3 kg", "D3 ± E3 kg");
   }
 
+  @Test
+  void areThoseOfAllValuesBehindAColumnOfUnits() {
+    Grid grid =
+        Grid.sheet("Wheels")
+            .row("Quantity", "Unit", "Front", "±", "Rear", "±")
+            .row("girth", "mm", 2105, 3, 2112, 3)
+            .row("mass", "kg", 1.24, 0.02, 1.86, 0.02);
+
+    assertThat(RecordsRead.of(grid))
+        .containsExactlyInAnyOrder("C2 ± D2 mm", "E2 ± F2 mm", "C3 ± D3 kg", "E3 ± F3 kg");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"Time to stop in s", "Time to stop (s)", "Time to stop t = 2πn/α in s"})
   void mayStandInTheCaptionOfATable(String caption) {
