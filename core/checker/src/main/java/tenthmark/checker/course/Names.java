@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  */
 record Names(List<String> all) {
 
-  private static final Pattern BRACKETS = Pattern.compile("\\([^)]*\\)|\\[[^\\]]*\\]");
+  private static final Pattern BRACKETS = Pattern.compile("\\([^)]{0,90}+\\)|\\[[^\\]]{0,90}+\\]");
   private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
 
   static Names of(String name, List<String> also) {

@@ -44,7 +44,7 @@ final class Scalars {
 
   /** Not every number of YAML is decimal: 0x10 is one, and .nan. */
   private static Optional<Double> decimal(String text) {
-    return text.matches("[-+.eE\\d]*\\d[-+.eE\\d]*")
+    return text.matches("[-+.eE]*+\\d[-+.eE\\d]*+")
         ? Optional.of(Double.parseDouble(text)).filter(Double::isFinite)
         : Optional.empty();
   }

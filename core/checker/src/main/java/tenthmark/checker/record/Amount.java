@@ -19,13 +19,14 @@ public record Amount(double number, String unit) {
   private static final Pattern SIGN = Pattern.compile("^(?:±|\\+\\s?/?\\s?[-−–])\\s*");
   private static final int LONGEST = 300;
   private static final Pattern EQUALS = Pattern.compile("[=:≈]\\s*(?=[-+−(\\d])");
-  private static final Pattern END = Pattern.compile("[.,;]+$");
+  private static final Pattern END = Pattern.compile("(?<![.,;])[.,;]++$");
   private static final Pattern IN_SENTENCE =
       Pattern.compile(
-          "(?<numbers>\\(?[-−]?\\d+(?:[.,]\\d+)?\\s*±\\s*\\d+(?:[.,]\\d+)?\\)?)"
+          "(?<numbers>\\(?[-−]?(?<!\\d)\\d++(?:[.,]\\d++)?\\s*+±\\s*\\d+(?:[.,]\\d+)?\\)?)"
               + "(?:\\s*[\\p{L}°µΩ%][\\p{L}\\p{N}°µΩ%/·^²³⁻¹]*)?");
   private static final Pattern NAMED =
-      Pattern.compile("(?<name>[^\\s=:≈(]+(?:\\([^)]*\\))?)\\s*[=:≈]\\s*(?=[-+−(\\d])");
+      Pattern.compile(
+          "(?<name>(?<![^\\s=:≈(])[^\\s=:≈(]++(?:\\([^)]{0,60}+\\))?)\\s*+[=:≈]\\s*(?=[-+−(\\d])");
 
   /** The number that a value stands for: a number, or a text such as {@code 0,5 mm} or "none". */
   public static Optional<Amount> of(Value value) {

@@ -21,7 +21,9 @@ public final class QuantityMissing implements Rule {
   /** What may follow a name, as in {@code Time / s} or {@code Zeit in s}. */
   private static final Pattern UNIT =
       Pattern.compile(
-          "\\s*(?:/|\\s(?:" + String.join("|", Vocabulary.STANDARD.of(Notion.IN)) + ")\\s).*$");
+          "(?s)(?<!\\s)\\s*(?:/|\\s(?:"
+              + String.join("|", Vocabulary.STANDARD.of(Notion.IN))
+              + ")\\s).*");
 
   private static final RuleDeclaration DECLARATION =
       new RuleDeclaration("quantity-missing", Severity.ERROR);

@@ -10,11 +10,12 @@ final class Spelling {
   private static final Pattern LETTERS = Pattern.compile("[A-Za-z]+");
 
   private static final Pattern DEGREES = Pattern.compile("[º˚]");
-  private static final Pattern DOTS = Pattern.compile("\\s*[·⋅∙•×*]\\s*|(?<=\\p{L})\\.(?=\\p{L})");
-  private static final Pattern SOLIDI = Pattern.compile("\\s*[/∕⁄÷]\\s*|\\s+per\\s+");
+  private static final Pattern DOTS =
+      Pattern.compile("\\s{0,9}+[·⋅∙•×*]\\s*|(?<=\\p{L})\\.(?=\\p{L})");
+  private static final Pattern SOLIDI = Pattern.compile("\\s{0,9}+[/∕⁄÷]\\s*|\\s{1,9}+per\\s+");
   private static final Pattern MINUSES = Pattern.compile("[−–—⁻]");
   private static final Pattern SCALE_DEGREES = Pattern.compile("°\\s+(?=[CF]\\b)");
-  private static final Pattern POWERS = Pattern.compile("\\s*(?:\\^|\\*\\*)\\s*");
+  private static final Pattern POWERS = Pattern.compile("\\s{0,9}+(?:\\^|\\*\\*)\\s*");
   private static final Pattern BLANKS = Pattern.compile("[\\s\\u00A0\\u2009\\u202F]+");
 
   private Spelling() {}

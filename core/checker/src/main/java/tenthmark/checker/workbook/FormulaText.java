@@ -21,14 +21,15 @@ public final class FormulaText {
       Pattern.compile(
           "\"[^\"]*+(?:\"\"[^\"]*+)*+\""
               + "|'[^']*+(?:''[^']*+)*+'"
-              + "|\\[[^\\]]*+\\]"
+              + "|\\[[^\\]]*+(?:\\]|\\z)"
               + "|(?<name>[\\p{L}_\\\\][\\p{L}\\p{N}_.\\\\]*+)(?=\\s*+\\()"
               + "|[\\p{L}\\p{N}_.\\\\]++");
 
   /** A quoted text, a quoted sheet name, a bracketed part, an array, or a comma. */
   private static final Pattern COMMA =
       Pattern.compile(
-          "\"[^\"]*+(?:\"\"[^\"]*+)*+\"|'[^']*+(?:''[^']*+)*+'|\\[[^\\]]*+\\]|\\{[^}]*+\\}|,");
+          "\"[^\"]*+(?:\"\"[^\"]*+)*+\"|'[^']*+(?:''[^']*+)*+'"
+              + "|\\[[^\\]]*+(?:\\]|\\z)|\\{[^}]*+(?:\\}|\\z)|,");
 
   private FormulaText() {}
 

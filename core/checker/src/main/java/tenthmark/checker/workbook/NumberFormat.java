@@ -20,7 +20,7 @@ public record NumberFormat(String before, String after, boolean percent) {
   /** A text, a letter or a distance that is written as it stands, or a colour or a country. */
   private static final Pattern LITERAL =
       Pattern.compile(
-          "\"(?<text>[^\"]*)\"|\\\\(?<letter>.)|[_*](?<space>.)|\\[(?<code>[^\\]]*)\\]");
+          "\"(?<text>[^\"]*)\"|\\\\(?<letter>.)|[_*](?<space>.)|\\[(?<code>[^\\]]{0,60}+)\\]");
 
   private static final Pattern CURRENCY = Pattern.compile("\\$(?<sign>[^-]*)(?:-.*)?");
   private static final String PLACES = "0#?";

@@ -16,7 +16,7 @@ record SharedFormula(String text, int column, int row) {
   /** Texts, quoted sheets and brackets stay as they are; so do names, functions and sheets. */
   private static final Pattern TOKEN =
       Pattern.compile(
-          "\"[^\"]*+\"|'[^']*+'|\\[[^\\]]*+\\]"
+          "\"[^\"]*+\"|'[^']*+'|\\[[^\\]]*+(?:\\]|\\z)"
               + "|(?<![\\p{L}\\p{N}_.$])(?:"
               + "(?<absCol>\\$?)(?<col>[A-Za-z]{1,3})(?<absRow>\\$?)(?<row>[0-9]{1,7})"
               + "|(?<fromAbs>\\$?)(?<from>[A-Za-z]{1,3}):(?<toAbs>\\$?)(?<to>[A-Za-z]{1,3})"

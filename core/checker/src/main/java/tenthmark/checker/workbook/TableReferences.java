@@ -22,7 +22,7 @@ final class TableReferences {
   /** A quoted text, a quoted sheet name, the file in a reference to another, or another name. */
   private static final Pattern TOKEN =
       Pattern.compile(
-          "\"[^\"]*+(?:\"\"[^\"]*+)*+\"|'[^']*+(?:''[^']*+)*+'|\\[[^\\]]*+\\]"
+          "\"[^\"]*+(?:\"\"[^\"]*+)*+\"|'[^']*+(?:''[^']*+)*+'|\\[[^\\]]*+(?:\\]|\\z)"
               + "|(?<table>[\\p{L}_\\\\][\\p{L}\\p{N}_.\\\\]*+)\\[(?<inside>@?+\\s*+"
               + BRACKET
               + "(?:\\s*+[,:]\\s*+"
@@ -30,7 +30,7 @@ final class TableReferences {
               + ")*+\\s*+|(?:'.|[^\\[\\]'])*+)\\]"
               + "|[\\p{L}\\p{N}_.\\\\!]++");
 
-  private static final Pattern PART = Pattern.compile(BRACKET);
+  private static final Pattern PART = Pattern.compile("(?<!')" + BRACKET);
 
   private final Map<String, XlsxTable> tables = new HashMap<>();
 

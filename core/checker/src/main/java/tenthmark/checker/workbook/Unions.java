@@ -21,14 +21,14 @@ final class Unions {
 
   private static final String REFERENCES = PLAIN + "(?:'[^']*+'" + PLAIN + ")*+";
 
-  /** A quoted text, a quoted sheet name, or a call of nothing but references. */
+  /** A quoted text, a quoted sheet name, a call of nothing but references, or another name. */
   private static final Pattern CALL =
       Pattern.compile(
           "\"[^\"]*+\"|'[^']*+'|(?<name>[\\p{L}_][\\p{L}\\p{N}_.]*+)(?:\\((?<arguments>"
               + REFERENCES
               + ")\\)|\\(\\((?<union>"
               + REFERENCES
-              + ")\\)\\))");
+              + ")\\)\\))|[\\p{L}\\p{N}_.]++");
 
   private static final Pattern SIGN = Pattern.compile("'[^']*+'|~");
 

@@ -35,11 +35,12 @@ public final class CommonUncertainties {
   private static final String PART = "1";
   private static final Pattern IN_TEXT =
       Pattern.compile(
-          "(?<name>[^±=:;,.(]{0,60}?)\\s*[=:]?\\s*(?:±|\\+\\s?/?\\s?[-−–])\\s*(?<size>\\d+(?:[.,]\\d+)?)\\s*"
+          "(?<name>[^±=:;,.(]{0,60}?)\\s{0,9}+(?:[=:]\\s*+)?(?:±|\\+\\s?/?\\s?[-−–])"
+              + "\\s*(?<size>\\d+(?:[.,]\\d+)?)\\s*"
               + "(?<unit>%|[\\p{L}°µΩ][\\p{L}\\p{N}°µΩ/·^²³]*)?");
   private static final Pattern MARKED_IN_TEXT =
       Pattern.compile(
-          "(?:[Δδ∆]|u\\()(?<name>[\\p{L}\\p{N}_]+)\\)?\\s*=\\s*(?<size>\\d+(?:[.,]\\d+)?)\\s*"
+          "(?:[Δδ∆]|u\\()(?<name>[\\p{L}\\p{N}_]{1,60}+)\\)?\\s*+=\\s*(?<size>\\d+(?:[.,]\\d+)?)\\s*"
               + "(?<unit>%|[\\p{L}°µΩ][\\p{L}\\p{N}°µΩ/·^²³]*)?");
 
   private final List<Common> all = new ArrayList<>();

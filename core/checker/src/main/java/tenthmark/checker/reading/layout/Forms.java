@@ -235,7 +235,7 @@ final class Forms implements Layout {
       }
       draft.say(
           Field.QUANTITY,
-          said.isEmpty() ? item.label().text().replaceFirst("[\\s:=]+$", "") : said);
+          said.isEmpty() ? item.label().text().replaceFirst("(?<![\\s:=])[\\s:=]++$", "") : said);
       draft.say(Field.SYMBOL, heading.symbol());
       if (draft.place(Field.UNIT).isEmpty()) {
         series.ifPresent(label -> draft.unit(Field.VALUE, label.heading().unit()));

@@ -45,7 +45,7 @@ public record Heading(
 
   /** A text that names a quantity by all its words. */
   public static Heading of(String text) {
-    String name = text.replaceFirst("[\\s:?]+$", "");
+    String name = text.replaceFirst("(?<![\\s:?])[\\s:?]++$", "");
     return new Heading(
         text, Set.of(), Set.of(), name, "", "", Optional.empty(), Mark.NONE, /* pair= */ false);
   }

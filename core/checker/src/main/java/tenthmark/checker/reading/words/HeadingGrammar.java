@@ -22,22 +22,20 @@ public final class HeadingGrammar {
 
   private static final int LONGEST = 90;
 
-  /**
-   * No heading is longer; what is longer is not searched, which may take the square of its length.
-   */
+  /** No heading is longer; what is longer is not searched. */
   private static final int LONGEST_SEARCHED = 500;
 
   private static final int MOST_WORDS = 11;
   private static final Pattern BLANKS = Pattern.compile("[\\s\\u00A0\\u2009\\u202F]+");
   private static final Pattern PLUS_MINUS = Pattern.compile("\\+\\s?/\\s?[-−–]|\\+[-−–]");
-  private static final Pattern END = Pattern.compile("[\\s:=≈]+$");
+  private static final Pattern END = Pattern.compile("(?<![\\s:=≈])[\\s:=≈]++$");
   private static final Pattern NUMBERING =
       Pattern.compile("^(?:\\(\\d{1,2}\\)|\\(?\\p{Ll}\\)|\\d{1,2}[.)])\\s+(?=\\p{L})");
   private static final Pattern BRACKETS_AT_END =
       Pattern.compile("(?:\\([^()]*\\)|\\[[^\\[\\]]*\\])$");
   private static final Pattern GIVEN =
       Pattern.compile(
-          "[(\\[]?[,;]?\\s*±\\s*(?<size>\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?)\\s*"
+          "[(\\[]?[,;]?\\s{0,9}+±\\s*(?<size>\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?)\\s*"
               + "(?<unit>%|[\\p{L}°µΩ][\\p{L}\\p{N}°µΩ/·^²³]*)?\\s*[)\\]]?");
   private static final Pattern PART_OF_ITSELF =
       Pattern.compile(
@@ -81,7 +79,7 @@ public final class HeadingGrammar {
   /** A coverage factor, as in {@code U (k = 2)}. */
   private static final Pattern COVERAGE =
       Pattern.compile(
-          "[,;]?\\s*[(\\[]?(?<![\\p{L}\\p{N}])k\\s?=\\s?[1-4](?:[.,]\\d+)?"
+          "[,;]?\\s{0,9}+[(\\[]?(?<![\\p{L}\\p{N}])k\\s?=\\s?[1-4](?:[.,]\\d+)?"
               + "(?:[)\\]]|(?=[,;]|$))");
 
   private static final Set<String> SIGNS_OF_UNCERTAINTY = Set.of("u", "U", "σ", "s");
@@ -237,11 +235,12 @@ public final class HeadingGrammar {
 
     /** A heading without "in %" at its end. */
     private String withoutPercent(String text) {
-      String before = text.replaceFirst("\\s*%\\s*[)\\]]?$", "");
+      String before = text.replaceFirst("\\s{0,9}+%\\s*+[)\\]]?$", "");
       int last = before.lastIndexOf(' ') + 1;
       String word = before.substring(last).replaceFirst("^[(\\[]", "");
       boolean joined = !before.equals(text) && says(word, Notion.IN);
-      return (joined ? before.substring(0, last) : before).replaceFirst("\\s*[(\\[]?\\s*$", "");
+      return (joined ? before.substring(0, last) : before)
+          .replaceFirst("(?<!\\s)\\s*+(?:[(\\[]\\s*+)?$", "");
     }
 
     private Heading read(String bare) {
