@@ -148,10 +148,10 @@ final class WorkbookReader {
     return headings;
   }
 
-  /** A table that waits for its numbers; its lines may be numbered. */
+  /** A table that waits for its numbers: its lines may be numbered, its formulas stand. */
   private static boolean isPrepared(Proposal proposal) {
     boolean blank =
-        proposal.roles().values().stream().allMatch(role -> role == NumberRole.INDEX)
+        Set.of(NumberRole.INDEX, NumberRole.CALCULATED).containsAll(proposal.roles().values())
             && proposal.strange().isEmpty();
     return blank
         && proposal.headings().containsValue(Field.VALUE)
