@@ -69,9 +69,9 @@ public final class LabReading implements WorksheetFunction {
 
   @Override
   public Value evaluate(Arguments arguments) {
+    double division = arguments.get(DIVISION);
     double fraction = arguments.get(SPACING).applyAsDouble(arguments.convention());
-    return Value.of(
-        new ScaleReading(arguments.get(DIVISION), fraction, arguments.get(ENDS)).uncertainty());
+    return Value.of(new ScaleReading(division, fraction, arguments.get(ENDS)).uncertainty());
   }
 
   /** A word leaves the part of a division to the convention. */
