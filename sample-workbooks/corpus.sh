@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # corpus.sh [SET [FOLDER]]: draws the workbooks of a set of families anew (tenthmark.samples.corpus.SET) into a
-# folder, each saved by the program that its drawing names: Apache POI, a real Calc, Gnumeric.
+# folder, each saved by the program that its drawing names: Apache POI, a real Calc, Gnumeric. The set "mistaken"
+# is that of twins with mistakes.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 . install-notes/calc.sh
@@ -13,8 +14,10 @@ work="$(mktemp -d /tmp/tenthmark-corpus.XXXXXX)"
 trap 'rm -rf "$work"' EXIT
 chmod 755 "$work"
 mkdir "$work/raw" "$work/saved"
+maker=MakeCorpus
+[ "$set" != mistaken ] || maker=mistaken.MakeMistaken
 java -cp "sample-workbooks/target/classes:core/checker/target/tenthmark-checker.jar" \
-  tenthmark.samples.corpus.MakeCorpus "$work/raw" "$set"
+  "tenthmark.samples.corpus.$maker" "$work/raw" "$set"
 new_profile "$work/profile"
 [ "$(id -u)" != 0 ] || chown -R nobody:nogroup "$work"
 cd "$work"
@@ -30,6 +33,6 @@ for format in ods xlsx xls; do
   fi
 done
 mkdir -p "$folder"
-find "$folder" -maxdepth 1 -regex '.*\.\(xlsx\|xls\|ods\|truth\.yaml\)' -delete
-mv raw/*.truth.yaml raw/poi-*/* saved/* "$folder"
+find "$folder" -maxdepth 1 -regex '.*\.\(xlsx\|xls\|ods\|truth\.yaml\|mistakes\.yaml\)' -delete
+mv raw/*.yaml raw/poi-*/* saved/* "$folder"
 [ "$(id -u)" != 0 ] || chown root:root "$folder"/*

@@ -59,6 +59,14 @@ public final class Drawing {
     return page;
   }
 
+  /** A sheet that is drawn already. */
+  public Page drawn(String sheet) {
+    return pages.stream()
+        .filter(page -> page.sheetName().equals(sheet))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(name + " has no sheet " + sheet));
+  }
+
   public String name() {
     return name;
   }
@@ -81,6 +89,11 @@ public final class Drawing {
 
   public Combine combine() {
     return combine;
+  }
+
+  /** As it stands, nothing computed. */
+  public Workbook workbook() {
+    return workbook;
   }
 
   List<Stated> records() {

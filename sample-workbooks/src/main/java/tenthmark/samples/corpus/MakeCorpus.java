@@ -25,6 +25,12 @@ public final class MakeCorpus {
   }
 
   private static void write(Drawing drawing, Path folder) throws IOException {
+    writeWorkbook(drawing, folder);
+    Files.writeString(folder.resolve(drawing.name() + ".truth.yaml"), TruthFile.text(drawing));
+  }
+
+  /** Puts the workbook where its program finds it. */
+  public static void writeWorkbook(Drawing drawing, Path folder) throws IOException {
     Writer writer = drawing.writer();
     Path place = Files.createDirectories(folder.resolve(writer.folder()));
     Path file = place.resolve(drawing.name() + "." + writer.rawFormat());
@@ -32,6 +38,5 @@ public final class MakeCorpus {
         OutputStream out = Files.newOutputStream(file)) {
       workbook.write(out);
     }
-    Files.writeString(folder.resolve(drawing.name() + ".truth.yaml"), TruthFile.text(drawing));
   }
 }

@@ -233,6 +233,16 @@ public final class Page {
     return this;
   }
 
+  /** Takes a cell's content away. */
+  public Page erase(String address) {
+    cell(address).setBlank();
+    return this;
+  }
+
+  String sheetName() {
+    return sheet.getSheetName();
+  }
+
   List<Stated> stated() {
     return records.stream()
         .flatMap(each -> each.stated(cell -> Optional.ofNullable(typed.get(cell))).stream())
