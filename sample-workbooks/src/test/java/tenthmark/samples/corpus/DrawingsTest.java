@@ -36,7 +36,7 @@ class DrawingsTest {
   private static final String RECORD = "\\d( ± |\\()\\d";
 
   static Stream<Drawing> drawings() {
-    return Stream.of("later", "fresh", "last")
+    return Stream.of("later", "fresh", "last", "finale")
         .flatMap(set -> Family.ofSet(set).stream())
         .flatMap(family -> family.drawings().stream());
   }
