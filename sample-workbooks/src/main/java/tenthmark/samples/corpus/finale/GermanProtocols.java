@@ -92,7 +92,8 @@ public final class GermanProtocols implements Family {
   /** A block for what goes in, one for constants, one for what comes out, at different heights. */
   private static Drawing fliehkraft() {
     Drawing drawing =
-        Draw.de("fliehkraft-ventil", "dashboard-blocks", "valve on a turning wheel", Writer.POI_XLSX);
+        Draw.de(
+            "fliehkraft-ventil", "dashboard-blocks", "valve on a turning wheel", Writer.POI_XLSX);
     Page page = drawing.page("Rechner");
     page.rows(
         """
