@@ -36,7 +36,9 @@ class CorpusTest {
     "corpus, 0.96, 0",
     "corpus-later, 0.99, 0",
     "corpus-acceptance, 0.99, 0",
-    "corpus-fresh, 0.99, 0"
+    "corpus-fresh, 0.99, 0",
+    "corpus-last, 0.74, 2",
+    "corpus-final, 0.94, 0"
   })
   void isReadRightAndHardlyBlamed(Path set, double leastRight, int mostBlamed) throws IOException {
     Map<String, Row> rows = new TreeMap<>();
