@@ -2,6 +2,7 @@ package tenthmark.samples.corpus.fresh;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import tenthmark.samples.corpus.Draw;
 import tenthmark.samples.corpus.Drawing;
 import tenthmark.samples.corpus.Family;
 import tenthmark.samples.corpus.Kind;
