@@ -208,8 +208,7 @@ final class Doubts {
   }
 
   private Message texts(CellAddress cell, CellAddress heading) {
-    String words = known(heading).map(text -> ((Value.Text) text).text().strip()).orElseThrow();
-    return Message.of("doubt.texts", cell.place(), words);
+    return Message.of("doubt.texts", cell.place(), text(heading).orElseThrow());
   }
 
   private Optional<CellAddress> heading(RecordTable table, CellAddress cell) {
@@ -222,10 +221,7 @@ final class Doubts {
   }
 
   private boolean isText(CellAddress cell) {
-    return known(cell)
-        .filter(Value.Text.class::isInstance)
-        .filter(text -> !((Value.Text) text).text().isBlank())
-        .isPresent();
+    return text(cell).isPresent();
   }
 
   /** The texts of a table that are units and were taken for nothing. */
@@ -261,9 +257,7 @@ final class Doubts {
   }
 
   private boolean isUnit(CellAddress cell) {
-    return known(cell)
-        .filter(Value.Text.class::isInstance)
-        .map(text -> ((Value.Text) text).text())
+    return text(cell)
         .filter(
             text ->
                 isUnit(text) || amount(cell).filter(amount -> isUnit(amount.unit())).isPresent())

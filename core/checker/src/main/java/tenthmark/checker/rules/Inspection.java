@@ -39,6 +39,7 @@ import tenthmark.measurement.recording.Convention;
  * @param derivations how the uncertainties of calculated values follow from the records
  * @param course what the course expects
  * @param expectations that, set against the records
+ * @param units what units formulas give, kept for all questions about single records
  */
 public record Inspection(
     Workbook workbook,
@@ -47,7 +48,8 @@ public record Inspection(
     CoverageSummary coverage,
     List<Derivation> derivations,
     Course course,
-    Expectations expectations) {
+    Expectations expectations,
+    FormulaUnits units) {
 
   /** Recalculates a workbook and finds its records. */
   public static Inspection of(Workbook workbook, Catalogue catalogue, Course course) {
@@ -64,7 +66,8 @@ public record Inspection(
         CoverageSummary.of(reading.coverage(), evaluation),
         Derivations.of(workbook, evaluation, reading.records()),
         course,
-        Expectations.of(course, reading.records()));
+        Expectations.of(course, reading.records()),
+        units(workbook, evaluation, reading));
   }
 
   /** The same workbook read anew with other content in certain cells. */
@@ -95,12 +98,16 @@ public record Inspection(
     return new Expansion(convention().coverageFactor());
   }
 
-  /** The units that the formulas of the workbook give. */
+  /** The units that the formulas of the workbook give, followed anew: faults are told once. */
   FormulaUnits formulaUnits() {
-    return new FormulaUnits(workbook, evaluation, records(), counts());
+    return units(workbook, evaluation, reading);
   }
 
-  private Set<CellAddress> counts() {
+  private static FormulaUnits units(Workbook workbook, Evaluation evaluation, Reading reading) {
+    return new FormulaUnits(workbook, evaluation, reading.records(), counts(reading));
+  }
+
+  private static Set<CellAddress> counts(Reading reading) {
     return reading.coverage().cells().entrySet().stream()
         .filter(
             taken ->

@@ -86,35 +86,39 @@ public final class TypedOver implements Rule {
   /** At least two others of the same kind must have copies of one formula there, and most. */
   private static List<Finding> inColumn(
       List<MeasurementRecord> filled, Field field, Inspection inspection) {
-    List<MeasurementRecord> typed =
-        filled.stream()
-            .filter(record -> !record.isFormula(field))
-            .filter(record -> field == Field.RESULT || record.number(field).isPresent())
-            .toList();
     List<Finding> findings = new ArrayList<>();
-    for (MeasurementRecord record : typed) {
-      List<MeasurementRecord> alike =
-          filled.stream()
-              .filter(other -> field == Field.RESULT || isOfSameKind(record, other))
-              .toList();
+    for (List<MeasurementRecord> alike : kinds(filled, field)) {
       int formulas = mostCopies(alike, field, inspection);
-      if (formulas >= 2 && formulas > alike.stream().filter(r -> !r.isFormula(field)).count()) {
-        findings.add(
-            finding(
-                record.cell(field).orElseThrow(),
-                Message.of("typed-over.column", field.inWords(), formulas)));
+      if (formulas < 2 || formulas <= alike.stream().filter(r -> !r.isFormula(field)).count()) {
+        continue;
       }
+      alike.stream()
+          .filter(record -> !record.isFormula(field))
+          .filter(record -> field == Field.RESULT || record.number(field).isPresent())
+          .forEach(
+              record ->
+                  findings.add(
+                      finding(
+                          record.cell(field).orElseThrow(),
+                          Message.of("typed-over.column", field.inWords(), formulas))));
     }
     return findings;
   }
 
   /**
-   * A measured value's uncertainty may be typed where a calculated one's is a formula, and one
-   * without contributions where others are totals.
+   * The records by kind: a measured value's uncertainty may be typed where a calculated one's is a
+   * formula, and one without contributions where others are totals.
    */
-  private static boolean isOfSameKind(MeasurementRecord one, MeasurementRecord other) {
-    return one.isFormula(Field.VALUE) == other.isFormula(Field.VALUE)
-        && one.contributions().isEmpty() == other.contributions().isEmpty();
+  private static Collection<List<MeasurementRecord>> kinds(
+      List<MeasurementRecord> filled, Field field) {
+    return field == Field.RESULT
+        ? List.of(filled)
+        : filled.stream()
+            .collect(
+                Collectors.groupingBy(
+                    record ->
+                        List.of(record.isFormula(Field.VALUE), record.contributions().isEmpty())))
+            .values();
   }
 
   /** How often one formula stands there, copied from record to record. */

@@ -56,7 +56,7 @@ public final class UnitMissing implements AbsenceRule {
             .filter(name -> inspection.course().headings().mentions(Notion.PURE, name))
             .isPresent()
         || isCount(measurement)
-        || measurement.isFormula(Field.VALUE) && !inspection.formulaUnits().givesUnit(measurement)
+        || measurement.isFormula(Field.VALUE) && !inspection.units().givesUnit(measurement)
         || isRatio(measurement, inspection)
         || isSlopeOfNumbers(measurement, inspection);
   }

@@ -97,14 +97,12 @@ final class ColumnCommons {
 
   /** A line that a label calls the uncertainty of all above, unless it is one of a mean. */
   private boolean isUncertaintyOfColumns(int line) {
-    boolean mean =
-        body.stream()
-            .anyMatch(other -> told.label(other).filter(h -> h.can(Role.MEAN)).isPresent());
-    Integer before = body.indexOf(line) > 0 ? body.get(body.indexOf(line) - 1) : null;
-    boolean besideNumbers = before == null || told.label(before).isEmpty();
-    return !mean
-        && besideNumbers
-        && told.isUncertaintyLine(line)
-        && TableLines.isBare(told.label(line).orElseThrow());
+    if (!told.isUncertaintyLine(line) || !TableLines.isBare(told.label(line).orElseThrow())) {
+      return false;
+    }
+    int before = body.indexOf(line) - 1;
+    return (before < 0 || told.label(body.get(before)).isEmpty())
+        && body.stream()
+            .noneMatch(other -> told.label(other).filter(h -> h.can(Role.MEAN)).isPresent());
   }
 }

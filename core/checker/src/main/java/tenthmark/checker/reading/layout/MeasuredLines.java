@@ -33,7 +33,7 @@ final class MeasuredLines {
   private final Lines lines;
   private final Header header;
   private final List<Integer> body;
-  private final List<Column> columns;
+  private final List<Column> ofNumbers;
   private final List<Group> groups;
   private final Surroundings surroundings;
   private final HeadingGrammar grammar;
@@ -51,7 +51,7 @@ final class MeasuredLines {
     this.lines = lines;
     this.header = header;
     this.body = body;
-    this.columns = columns;
+    this.ofNumbers = columns.stream().filter(Column::isOfNumbers).toList();
     this.groups = groups;
     this.surroundings = surroundings;
     this.grammar = surroundings.grammar();
@@ -104,8 +104,7 @@ final class MeasuredLines {
    */
   boolean isOfForm(int line) {
     return lines.direction() == Direction.ROWS
-        && columns.stream()
-            .filter(Column::isOfNumbers)
+        && ofNumbers.stream()
             .flatMap(column -> Optional.ofNullable(column.cells().get(line)).stream())
             .anyMatch(Forms::isSign);
   }

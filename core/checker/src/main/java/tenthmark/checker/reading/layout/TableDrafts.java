@@ -1,5 +1,6 @@
 package tenthmark.checker.reading.layout;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,9 @@ final class TableDrafts {
   private final HeadingGrammar grammar;
   private final TableLines told;
   private final Optional<Integer> reasonLine;
+
+  /** Whether the uncertainties of a group are parts of its values: looked at once for all lines. */
+  private final Map<Group, Boolean> relative = new HashMap<>();
 
   TableDrafts(
       Lines lines,
@@ -100,13 +104,16 @@ final class TableDrafts {
   }
 
   private String unit(Group group, Field field, Column column) {
-    boolean relative =
-        column.heading().filter(Heading::isRelative).isPresent()
-            || column.isPartOf(group.value(), surroundings.pairs());
-    if (field == Field.UNCERTAINTY && relative && column.unit().isEmpty()) {
-      return "1";
-    }
-    return column.unit();
+    boolean pure =
+        field == Field.UNCERTAINTY
+            && column.unit().isEmpty()
+            && relative.computeIfAbsent(group, one -> isRelative(one, column));
+    return pure ? "1" : column.unit();
+  }
+
+  private boolean isRelative(Group group, Column uncertainty) {
+    return uncertainty.heading().filter(Heading::isRelative).isPresent()
+        || uncertainty.isPartOf(group.value(), surroundings.pairs());
   }
 
   /** The quantity: of its own column, else of the heading. */
